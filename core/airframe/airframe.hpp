@@ -1,0 +1,197 @@
+// A kind of aircraft, as values: what AIRFRAME.md describes, after reading, checking and repeating. Immutable once read.
+#pragma once
+
+#include "base/decimal.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ambit::airframe {
+
+/// Metres on the figure: x to the right, y forward.
+struct Place {
+    double x = 0;
+    double y = 0;
+    friend bool operator==(const Place&, const Place&) = default;
+};
+
+using Outline = std::vector<Place>; ///< simple polygon, not closed twice
+
+using Settings = std::map<std::string, std::string>; ///< setting id → state id
+
+enum class Category { helicopter, aeroplane };
+enum class PartKind { body, glass, wing, tail, rotor, propeller, gear, tread };
+enum class Access { ground, kneel, step, ladder };
+enum class How { look, feel, move, turn, drain, measure, count, listen };
+/// What a finding at a point means at least.
+enum class Severity { assess, grounds };
+
+struct Part {
+    std::string id;
+    PartKind kind{};
+    Outline outline;
+    bool solid = false; ///< one walks round it
+    Settings when;      ///< drawn in these settings only; empty: always
+};
+
+struct KeepOut {
+    std::string id;
+    Outline outline;
+    std::string why;
+};
+
+struct Zone {
+    std::string id;
+    std::string name;
+    Outline outline;
+};
+
+struct Stand {
+    std::string id;
+    std::string name;
+    Place at;         ///< on the ground: where one stands, or the foot of the step
+    double level = 0; ///< feet above ground, m
+    Access access{};
+    int hands = 2; ///< left free
+    std::vector<std::string> cautions;
+    std::vector<std::string> stepTo;   ///< reached from here without stepping down
+    std::vector<std::string> onlyFrom; ///< empty: from the ground
+
+    [[nodiscard]] bool raised() const { return access == Access::step || access == Access::ladder; }
+};
+
+struct SettingState {
+    std::string id;
+    std::string name;
+};
+
+struct SettingChange {
+    std::string from;
+    std::string to;
+    std::vector<std::string> stands; ///< any one of them
+    double seconds = 0;
+    std::string how;
+    std::vector<std::string> needs; ///< points settled sound before; repetitions expanded
+    std::vector<std::string> cautions;
+};
+
+struct Setting {
+    std::string id;
+    std::string name;
+    std::vector<SettingState> states;
+    std::string initial;
+    std::vector<SettingChange> changes;
+
+    [[nodiscard]] const SettingState* state(const std::string& stateId) const;
+    [[nodiscard]] const SettingChange* change(const std::string& from, const std::string& to) const;
+};
+
+/// What is measured and its limits, in the limit's own unit; at least one of min and max.
+struct Limit {
+    std::string quantity;
+    std::string unit;
+    std::optional<Decimal> min;
+    std::optional<Decimal> max;
+    std::string source;
+};
+
+struct Opening {
+    std::string id;
+    std::string name;
+    std::string owed; ///< what is still to do, in words
+    bool met = false; ///< owed from the start
+};
+
+/// One thing to settle. Repetitions are expanded: ids, names, texts and references are this member's own.
+struct Point {
+    std::string id;     ///< "pitch-link.a"
+    std::string base;   ///< as written in the file: "pitch-link"
+    std::string member; ///< of its repeat: "a"; empty if not repeated
+    std::string name;
+    std::string zone;
+    std::vector<std::string> stands;
+    Settings when;
+    std::vector<How> how;
+    std::string sound;
+    std::string unsound;
+    std::string why;
+    Severity finding{};
+    std::string jasc;
+    double seconds = 0;
+    std::vector<std::string> after;   ///< direct `after` only
+    std::vector<std::string> through; ///< openings
+    std::vector<std::string> opens;
+    std::vector<std::string> closes;
+    std::optional<Limit> limit;
+    std::vector<std::string> cautions;
+};
+
+struct Walk {
+    std::string id;
+    std::string name;
+    std::string about;
+    Place start;
+    Place end; ///< the start if the file gives none
+    std::vector<std::string> points; ///< expanded, in listed order
+};
+
+struct Counter {
+    std::string id;
+    std::string name;
+    std::string unit;
+};
+
+struct Costs {
+    double paceMetresPerSecond = 1.1;
+    double climbSeconds = 15; ///< up and down again
+    double kneelSeconds = 4;
+};
+
+struct Airframe {
+    std::string id;
+    std::string name;
+    Category category{};
+    std::string notice;
+    std::vector<std::string> cautions;
+    std::vector<Counter> counters;
+    Costs costs;
+    std::vector<Part> parts;
+    std::vector<KeepOut> keepOut;
+    std::vector<Zone> zones;
+    std::vector<Stand> stands;
+    std::vector<Setting> settings;
+    std::vector<Opening> openings;
+    std::vector<Point> points; ///< repetitions expanded, listed order
+    std::vector<Walk> walks;
+    std::string sha256; ///< of the file's bytes, hex: the airframe's identity
+
+    // Each gives nullptr if there is no such id. Pointers live as long as the airframe.
+    [[nodiscard]] const Zone* zone(const std::string& id) const;
+    [[nodiscard]] const Stand* stand(const std::string& id) const;
+    [[nodiscard]] const Setting* setting(const std::string& id) const;
+    [[nodiscard]] const Opening* opening(const std::string& id) const;
+    [[nodiscard]] const Point* point(const std::string& id) const;
+    [[nodiscard]] const Walk* walk(const std::string& id) const;
+    [[nodiscard]] const Counter* counter(const std::string& id) const;
+
+    [[nodiscard]] Settings initialSettings() const;
+
+    /// Everything that must be settled before `point`: its `after`, what opens what it looks `through` or `closes`, and, for a
+    /// closing point, what looks through what it closes. Direct ones only, no duplicates, listed order.
+    [[nodiscard]] std::vector<std::string> before(const Point& point) const;
+};
+
+// The formats' own words for each value, and back (nullopt: no such word).
+[[nodiscard]] const char* toText(Category);
+[[nodiscard]] const char* toText(PartKind);
+[[nodiscard]] const char* toText(Access);
+[[nodiscard]] const char* toText(How);
+[[nodiscard]] const char* toText(Severity);
+[[nodiscard]] std::optional<Severity> severityFrom(std::string_view word);
+
+/// True if every setting that `when` names has that state.
+[[nodiscard]] bool holds(const Settings& when, const Settings& now);
+
+} // namespace ambit::airframe

@@ -1,0 +1,1 @@
+#include "airframe/airframe.hpp"

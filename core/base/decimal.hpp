@@ -1,0 +1,34 @@
+// Exact decimal numbers as people write them ("24.5"): measured values, limits, counters. Never a binary float.
+#pragma once
+
+#include "base/result.hpp"
+
+#include <compare>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace ambit {
+
+/// units × 10^-scale, kept as entered: "24.50" stays "24.50" and equals "24.5".
+class Decimal {
+public:
+    Decimal() = default;
+
+    /// `-?(0|[1-9][0-9]*)(\.[0-9]+)?`, at most 15 digits in all; no exponent, no plus, no "-0".
+    [[nodiscard]] static Result<Decimal> parse(std::string_view text);
+
+    [[nodiscard]] const std::string& text() const { return written; }
+    [[nodiscard]] double approximate() const; ///< nearest double, for drawing only
+
+    /// Compares the values, whatever their number of digits.
+    friend std::strong_ordering operator<=>(const Decimal& a, const Decimal& b);
+    friend bool operator==(const Decimal& a, const Decimal& b) { return (a <=> b) == 0; }
+
+private:
+    std::int64_t units = 0;
+    int scale = 0;
+    std::string written = "0";
+};
+
+} // namespace ambit

@@ -1,0 +1,19 @@
+// base64, base64url (RFC 4648) and hex; strict both ways: one text for one value, anything else is refused.
+#pragma once
+
+#include "base/result.hpp"
+
+#include <span>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace ambit {
+
+[[nodiscard]] std::string toHex(std::span<const std::uint8_t> bytes);
+[[nodiscard]] std::string toBase64(std::string_view bytes);    ///< with padding
+[[nodiscard]] std::string toBase64Url(std::string_view bytes); ///< without padding (RFC 7515, section 2)
+[[nodiscard]] Result<std::string> fromBase64(std::string_view text);    ///< refuses space, missing padding, unused bits set
+[[nodiscard]] Result<std::string> fromBase64Url(std::string_view text); ///< refuses padding, other letters, unused bits set
+
+} // namespace ambit

@@ -1,0 +1,202 @@
+#include "base/parse.hpp"
+
+#include "base/pointer.hpp"
+
+#include <optional>
+
+namespace ambit {
+
+namespace {
+
+/// One UTF-8 sequence at the start of `text`: its code point and length; length 0 if it isn't well formed.
+struct Sequence {
+    char32_t point = 0;
+    std::size_t length = 0;
+};
+
+Sequence firstSequence(std::string_view text) {
+    const auto lead = static_cast<unsigned char>(text[0]);
+    if (lead < 0x80) return {lead, 1};
+    const std::size_t length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
+    if (lead < 0xC2 || lead > 0xF4 || text.size() < length) return {};
+    char32_t point = lead & (0xFFU >> (length + 1));
+    for (std::size_t i = 1; i < length; ++i) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        if ((byte & 0xC0U) != 0x80) return {};
+        point = (point << 6U) | (byte & 0x3FU);
+    }
+    const bool overlong = (length == 3 && point < 0x800) || (length == 4 && point < 0x10000);
+    const bool surrogate = point >= 0xD800 && point <= 0xDFFF;
+    if (overlong || surrogate || point > 0x10FFFF) return {};
+    return {point, length};
+}
+
+/// Offset of the first byte that isn't UTF-8; nullopt: all is.
+std::optional<std::size_t> firstBadByte(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t length = firstSequence(text.substr(at)).length;
+        if (length == 0) return at;
+        at += length;
+    }
+    return std::nullopt;
+}
+
+bool isPlain(char32_t point) {
+    const bool control = (point < 0x20 && point != '\n') || (point >= 0x7F && point <= 0x9F);
+    const bool nonCharacter = (point >= 0xFDD0 && point <= 0xFDEF) || (point & 0xFFFEU) == 0xFFFE;
+    return !control && !nonCharacter;
+}
+
+/// Builds the value, and stops at the first thing another reader could take differently. Knows where it is at
+/// any time.
+class Builder : public nlohmann::json_sax<Json> {
+public:
+    explicit Builder(int depth) : most(depth) {}
+
+    bool null() override { return add(nullptr); }
+    bool boolean(bool value) override { return add(value); }
+    bool number_integer(number_integer_t value) override { return add(value); }
+    bool number_unsigned(number_unsigned_t value) override { return add(value); }
+    bool number_float(number_float_t value, const string_t& /*text*/) override { return add(value); }
+    bool string(string_t& value) override { return add(std::move(value)); }
+    bool binary(binary_t& /*value*/) override { return false; } // not in JSON texts
+
+    bool start_object(std::size_t /*size*/) override { return open(Json::object()); }
+    bool start_array(std::size_t /*size*/) override { return open(Json::array()); }
+    bool end_object() override { return close(); }
+    bool end_array() override { return close(); }
+
+    bool key(string_t& name) override {
+        if (parents.back()->contains(name)) {
+            return stop("The name \"" + name + "\" stands twice in one object.", pointerTo(pointer(), name),
+                        "Keep one of the two.");
+        }
+        names.back() = std::move(name);
+        return true;
+    }
+
+    bool parse_error(std::size_t position, const std::string& /*token*/,
+                     const Json::exception& problem) override {
+        if (problem.id == 406) { // the parser's number for "overflows a double"
+            return stop("A number is too large for any reader.", here(), "Write a smaller number.");
+        }
+        const std::string at = std::to_string(position == 0 ? 0 : position - 1);
+        return stop("The text is not JSON: it breaks off or goes wrong at byte " + at + ".", "byte " + at,
+                    "Mend the text there.");
+    }
+
+    Json root;
+    std::optional<Error> error;
+
+private:
+    /// Where the container in hand is.
+    [[nodiscard]] std::string pointer() const {
+        std::string text;
+        for (std::size_t i = 0; i + 1 < parents.size(); ++i)
+            text = step(text, i);
+        return text;
+    }
+
+    /// Where the next value will be.
+    [[nodiscard]] std::string here() const {
+        return parents.empty() ? std::string{} : step(pointer(), parents.size() - 1);
+    }
+
+    [[nodiscard]] std::string step(const std::string& text, std::size_t level) const {
+        const Json& parent = *parents[level];
+        if (parent.is_object()) return pointerTo(text, names[level]);
+        // The element in hand is in the array already if something is open in it.
+        const bool inside = level + 1 < parents.size();
+        return pointerTo(text, parent.size() - (inside ? 1 : 0));
+    }
+
+    Json* put(Json value) {
+        if (parents.empty()) {
+            root = std::move(value);
+            return &root;
+        }
+        Json& parent = *parents.back();
+        if (parent.is_object()) return &(parent[names.back()] = std::move(value));
+        parent.push_back(std::move(value));
+        return &parent.back();
+    }
+
+    bool add(Json value) {
+        put(std::move(value));
+        return true;
+    }
+
+    bool open(Json container) {
+        if (parents.size() >= static_cast<std::size_t>(most)) {
+            return stop("Arrays and objects are nested more than " + std::to_string(most) + " deep.", here(),
+                        "Nest less deep.");
+        }
+        // Stays valid: a container grows only once what is open inside it is closed.
+        parents.push_back(put(std::move(container)));
+        names.emplace_back();
+        return true;
+    }
+
+    bool close() {
+        parents.pop_back();
+        names.pop_back();
+        return true;
+    }
+
+    bool stop(std::string what, std::string where, std::string remedy) {
+        error = Error{ErrorCode::syntax, std::move(what), std::move(where), std::move(remedy)};
+        return false;
+    }
+
+    int most;
+    std::vector<Json*> parents;
+    std::vector<std::string> names; ///< beside each parent: the member in hand
+};
+
+std::optional<Error> badText(std::string_view text, const ParseLimits& limits) {
+    if (text.size() > limits.bytes) {
+        return Error{ErrorCode::syntax, "The text is larger than " + std::to_string(limits.bytes) + " bytes.",
+                     "", "Make it smaller."};
+    }
+    if (text.starts_with("\xEF\xBB\xBF")) {
+        return Error{ErrorCode::syntax, "The text begins with a byte-order mark.", "byte 0",
+                     "Save it without one."};
+    }
+    if (const auto bad = firstBadByte(text)) {
+        const std::string at = std::to_string(*bad);
+        return Error{ErrorCode::syntax, "The text is not UTF-8 at byte " + at + ".", "byte " + at,
+                     "Save it as UTF-8."};
+    }
+    // The parser would take a NUL for the end and never see what follows.
+    if (const auto nul = text.find('\0'); nul != std::string_view::npos) {
+        const std::string at = std::to_string(nul);
+        return Error{ErrorCode::syntax, "The text has a NUL at byte " + at + ".", "byte " + at, "Remove it."};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<Json> parseJson(std::string_view text, const ParseLimits& limits) {
+    if (auto error = badText(text, limits)) return tl::unexpected(std::move(*error));
+    Builder builder(limits.depth);
+    const bool whole = Json::sax_parse(text.begin(), text.end(), &builder);
+    if (builder.error) return tl::unexpected(std::move(*builder.error));
+    if (!whole) return fail(ErrorCode::syntax, "The text is not JSON.");
+    return std::move(builder.root);
+}
+
+bool isUtf8(std::string_view text) {
+    return !firstBadByte(text);
+}
+
+bool isPlainText(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const auto [point, length] = firstSequence(text.substr(at));
+        if (length == 0 || !isPlain(point)) return false;
+        at += length;
+    }
+    return true;
+}
+
+} // namespace ambit

@@ -1,0 +1,16 @@
+// Is a measured value within its limit? Exact decimals in the limit's own unit.
+#pragma once
+
+#include "airframe/airframe.hpp"
+
+namespace ambit::judge {
+
+enum class Verdict { within, below, above };
+
+/// `value` in the limit's unit. The limits themselves are within.
+[[nodiscard]] Verdict against(const airframe::Limit& limit, const Decimal& value);
+
+/// "at least 4 qt", "at most 2.0 mm", "4 to 6 qt".
+[[nodiscard]] std::string toText(const airframe::Limit& limit);
+
+} // namespace ambit::judge

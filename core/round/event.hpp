@@ -1,0 +1,144 @@
+// What happened in a round, as values; EVENT.md is the format. Stored words never change.
+#pragma once
+
+#include "airframe/airframe.hpp"
+#include "base/parse.hpp"
+#include "base/time.hpp"
+#include "walk/plan.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace ambit::round {
+
+using airframe::Severity;
+
+struct Person {
+    std::string name;
+    std::string role;        ///< pilot, instructor, owner, mechanic
+    std::string certificate; ///< certificate or licence number; may be empty
+    friend bool operator==(const Person&, const Person&) = default;
+};
+
+/// Degrees, WGS 84, as decimal strings; from the caller's positioning.
+struct Position {
+    std::string latitude;
+    std::string longitude;
+    friend bool operator==(const Position&, const Position&) = default;
+};
+
+struct CounterReading {
+    std::string id;
+    std::string value; ///< decimal string in the airframe's unit
+    friend bool operator==(const CounterReading&, const CounterReading&) = default;
+};
+
+/// A photo by the SHA-256 of its bytes; the bytes are kept by the archive.
+struct Photo {
+    std::string sha256;
+    std::string type; ///< image/jpeg or image/png
+    std::int64_t bytes = 0;
+    friend bool operator==(const Photo&, const Photo&) = default;
+};
+
+// --- the events ------------------------------------------------------------------------------------------------------
+
+struct Opened { ///< "opened"
+    std::string registration;
+    std::string serial;
+    std::string airframe;       ///< its id
+    std::string airframeSha256; ///< its identity
+    std::string walk;
+    Person who;
+    std::vector<CounterReading> counters;
+    int offsetMinutes = 0; ///< local time's offset from UTC
+    std::optional<Position> position;
+    std::vector<walk::Step> plan;
+};
+
+struct Planned { ///< "planned": what is left was ordered anew
+    std::string why;
+    std::vector<walk::Step> plan;
+};
+
+struct StandReached { ///< "stand"
+    std::string stand;
+};
+
+struct SettingChanged { ///< "setting"
+    std::string setting;
+    std::string to;
+};
+
+enum class Outcome { sound, finding, notInspected }; ///< "sound", "finding", "not inspected"
+
+struct Settled { ///< "settled"
+    std::string point;
+    Outcome outcome{};
+    std::optional<std::string> value; ///< decimal string in the limit's unit
+    // finding
+    std::string words;
+    Severity severity{};
+    std::vector<Photo> photos;
+    // not inspected
+    std::string why;
+    std::string basis; ///< what allows flight without it; empty: none stated
+};
+
+struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the log
+    std::string point;
+    std::string why;
+};
+
+struct OpeningMade { ///< "opening made"
+    std::string opening;
+};
+struct OpeningClosed { ///< "opening closed"
+    std::string opening;
+};
+struct Paused {};  ///< "paused"
+struct Resumed {}; ///< "resumed"
+struct Note {      ///< "note"
+    std::string words;
+};
+
+struct Concluded { ///< "concluded"
+    bool fit = false;
+    std::string reasons;
+};
+
+struct Withdrawn { ///< "withdrawn": the conclusion is taken back before signing, the round goes on
+    std::string why;
+};
+
+struct Signed { ///< "signed": the round is sealed
+    std::string recordSha256;      ///< of the record's canonical content
+    std::string certificateSha256; ///< of the signer's DER certificate
+    std::string name;
+};
+
+using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade, OpeningClosed,
+                          Paused, Resumed, Note, Concluded, Withdrawn, Signed>;
+
+struct Event {
+    std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
+    Instant at;
+    What what;
+};
+
+/// The word of an event's kind, as stored.
+[[nodiscard]] const char* kindOf(const What& what);
+
+[[nodiscard]] Json toJson(const Event& event);
+/// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON pointer.
+[[nodiscard]] Result<Event> eventFrom(const Json& json);
+
+[[nodiscard]] const char* toText(Outcome);
+
+/// The round's id: first 32 hex digits of the SHA-256 of the first event's canonical form.
+[[nodiscard]] std::string roundId(const Event& opened);
+
+} // namespace ambit::round

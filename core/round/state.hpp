@@ -1,0 +1,77 @@
+// The state of a round: a fold over its events and nothing else.
+#pragma once
+
+#include "round/event.hpp"
+
+#include <map>
+
+namespace ambit::round {
+
+/// One point of the walk. Settlings are never erased: the last one counts unless the point was re-opened after it.
+struct PointState {
+    struct Settling {
+        Settled what;
+        Instant at;
+        std::string stand; ///< where; empty: before any stand was reached
+        airframe::Settings settings;
+    };
+    std::vector<Settling> settlings;
+    bool settled = false;
+    std::string reopenedWhy; ///< of the last re-opening
+
+    [[nodiscard]] const Settling* last() const { return settlings.empty() ? nullptr : &settlings.back(); }
+    /// The outcome that counts; nullopt while to be settled.
+    [[nodiscard]] std::optional<Outcome> outcome() const;
+};
+
+struct OpeningState {
+    bool owed = false;
+    bool ever = false; ///< was open or fitted at some time in this round
+    std::optional<Instant> since;
+    std::optional<Instant> closedAt;
+};
+
+enum class Phase { walking, paused, concluded, sealed };
+
+struct State {
+    std::string id; ///< roundId
+    Opened opened;
+    Instant openedAt;
+    Instant lastAt;
+    std::int64_t lastSeq = 0;
+    Phase phase = Phase::walking;
+    std::optional<std::string> stand;
+    std::vector<std::string> standsReached; ///< in order, repeated ones too
+    airframe::Settings settings;
+    std::map<std::string, PointState> points; ///< every point of the walk
+    std::map<std::string, OpeningState> openings; ///< every opening of the airframe
+    std::vector<walk::Step> plan; ///< the latest, whole; what is done in it is seen in `points`
+    std::optional<Concluded> conclusion;
+    std::optional<Signed> signature;
+    std::int64_t pausedMs = 0; ///< time spent paused, of finished pauses
+    std::optional<Instant> pausedSince;
+
+    [[nodiscard]] int settledCount() const;
+    [[nodiscard]] int findingCount() const;
+    [[nodiscard]] std::vector<std::string> owed() const; ///< openings, listed order of the airframe not kept: by id
+};
+
+/// The state after the first event, which is Opened. The event must name this airframe's hash and one of its walks.
+[[nodiscard]] Result<State> begin(const airframe::Airframe& airframe, const Event& opened);
+
+/// The state after one more event. Refused (state untouched), with the reason in words, if the round's rules forbid it: rules.hpp.
+[[nodiscard]] Result<void> apply(State& state, const airframe::Airframe& airframe, const Event& event);
+
+/// All events from the first.
+[[nodiscard]] Result<State> fold(const airframe::Airframe& airframe, const std::vector<Event>& events);
+
+/// What the planner needs to know to order what is left.
+[[nodiscard]] walk::Situation situation(const State& state, const airframe::Airframe& airframe);
+
+/// The next step of the plan that is not done yet: nullopt when all is settled. A Go that only leads to settled points is skipped.
+[[nodiscard]] std::optional<walk::Step> nextStep(const State& state, const airframe::Airframe& airframe);
+
+/// The steps of the plan not done yet, the next first.
+[[nodiscard]] std::vector<walk::Step> remaining(const State& state, const airframe::Airframe& airframe);
+
+} // namespace ambit::round
