@@ -1,1 +1,211 @@
-#include "airframe/airframe.hpp"
+#include "airframe/read.hpp"
+
+#include "airframe/check.hpp"
+#include "base/files.hpp"
+#include "base/hash.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace ambit::airframe {
+
+namespace {
+
+constexpr std::size_t mostBytes = std::size_t{2} << 20;
+constexpr int deepest = 12;
+constexpr std::size_t mostErrors = 200;
+
+/// Numbers every value of a JSON text in the order it stands there, by its pointer.
+class Order : public nlohmann::json_sax<Json> {
+public:
+    /// A missing member stands where its object does.
+    [[nodiscard]] std::size_t of(std::string pointer) const {
+        while (true) {
+            if (const auto found = numbers.find(pointer); found != numbers.end()) return found->second;
+            const std::size_t slash = pointer.rfind('/');
+            if (slash == std::string::npos) return 0;
+            pointer.erase(slash);
+        }
+    }
+
+    bool null() override { return note(); }
+    bool boolean(bool /*value*/) override { return note(); }
+    bool number_integer(number_integer_t /*value*/) override { return note(); }
+    bool number_unsigned(number_unsigned_t /*value*/) override { return note(); }
+    bool number_float(number_float_t /*value*/, const string_t& /*text*/) override { return note(); }
+    bool string(string_t& /*value*/) override { return note(); }
+    bool binary(binary_t& /*value*/) override { return note(); }
+    bool start_object(std::size_t /*size*/) override { return open(false); }
+    bool start_array(std::size_t /*size*/) override { return open(true); }
+    bool end_object() override { return close(); }
+    bool end_array() override { return close(); }
+    bool key(string_t& name) override {
+        levels.back().next = pointerTo(levels.back().pointer, name);
+        return true;
+    }
+    bool parse_error(std::size_t /*at*/, const std::string& /*token*/,
+                     const Json::exception& /*why*/) override {
+        return false;
+    }
+
+private:
+    struct Level {
+        std::string pointer;
+        bool isArray = false;
+        std::size_t index = 0;
+        std::string next; ///< pointer to the member in hand
+    };
+
+    std::string here() {
+        if (levels.empty()) return {};
+        Level& level = levels.back();
+        return level.isArray ? pointerTo(level.pointer, level.index++) : level.next;
+    }
+    bool note() {
+        numbers.emplace(here(), numbers.size());
+        return true;
+    }
+    bool open(bool isArray) {
+        std::string pointer = here();
+        numbers.emplace(pointer, numbers.size());
+        levels.push_back({std::move(pointer), isArray, 0, {}});
+        return true;
+    }
+    bool close() {
+        levels.pop_back();
+        return true;
+    }
+
+    std::vector<Level> levels;
+    std::map<std::string, std::size_t> numbers;
+};
+
+std::vector<Error> sorted(std::vector<Error> errors, std::string_view text) {
+    Order order;
+    Json::sax_parse(text.begin(), text.end(), &order);
+    std::vector<std::pair<std::size_t, Error>> numbered;
+    for (Error& error : errors) {
+        const std::size_t number = order.of(error.where);
+        numbered.emplace_back(number, std::move(error));
+    }
+    std::stable_sort(numbered.begin(), numbered.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    numbered.resize(std::min(numbered.size(), mostErrors));
+    errors.clear();
+    for (auto& [number, error] : numbered)
+        errors.push_back(std::move(error));
+    return errors;
+}
+
+/// Another format or version: the rest can't be judged, so nothing else is said of it.
+std::vector<Error> unknownKind(const Json& json) {
+    std::vector<Error> errors;
+    if (!json.is_object()) return errors;
+    const auto format = json.find("format");
+    const auto version = json.find("version");
+    if (format != json.end() && format->is_string() && *format != "ambit-airframe") {
+        errors.push_back({ErrorCode::unsupported,
+                          inQuotes(format->get<std::string>()) + " is not an airframe's format.", "/format",
+                          "Give a file with the format \"ambit-airframe\"."});
+    }
+    if (version != json.end() && version->is_number() && *version != 1) {
+        errors.push_back({ErrorCode::unsupported, "This version of the airframe format is not known here.",
+                          "/version", "Use version 1, or a newer Ambit."});
+    }
+    return errors;
+}
+
+std::vector<std::string> given(const std::vector<std::string>& ids) {
+    std::vector<std::string> list;
+    std::copy_if(ids.begin(), ids.end(), std::back_inserter(list),
+                 [](const auto& id) { return !id.empty(); });
+    return list;
+}
+
+template<class T> std::vector<T> values(const List<T>& list) {
+    std::vector<T> all;
+    for (const auto& item : list.items)
+        all.push_back(item.value);
+    return all;
+}
+
+Setting made(const DraftSetting& draft, const Expansion& expansion) {
+    Setting setting{draft.id, draft.name, values(draft.states), draft.initial, values(draft.changes)};
+    Errors noted; // by the checks, with their pointers
+    for (SettingChange& change : setting.changes)
+        change.needs = resolveAll(expansion, change.needs, "", noted);
+    return setting;
+}
+
+Walk made(const DraftWalk& draft, const Expansion& expansion) {
+    Walk walk = draft.walk;
+    Errors noted;
+    const auto ids = resolveAll(expansion, walk.points, "", noted);
+    const std::set<std::string> wanted(ids.begin(), ids.end());
+    walk.points.clear();
+    for (const Expanded& expanded : expansion.points) {
+        const std::string& id = expanded.point.id;
+        if (draft.all || wanted.contains(id)) walk.points.push_back(id);
+    }
+    return walk;
+}
+
+Airframe made(const Draft& draft, const Expansion& expansion) {
+    Airframe airframe = draft.top;
+    airframe.parts = values(draft.parts);
+    airframe.keepOut = values(draft.keepOut);
+    airframe.zones = values(draft.zones);
+    airframe.stands = values(draft.stands);
+    airframe.openings = values(draft.openings);
+    for (const auto& item : draft.settings.items)
+        airframe.settings.push_back(made(item.value, expansion));
+    for (const Expanded& expanded : expansion.points) {
+        Point& point = airframe.points.emplace_back(expanded.point);
+        for (auto* list : {&point.stands, &point.through, &point.opens, &point.closes})
+            *list = given(*list);
+    }
+    for (const auto& item : draft.walks.items)
+        airframe.walks.push_back(made(item.value, expansion));
+    return airframe;
+}
+
+Airframe check(const Draft& draft, Errors& errors) {
+    const Expansion expansion = expand(draft, errors);
+    checkFigure(draft, errors);
+    checkStands(draft, errors);
+    checkSettings(draft, expansion, errors);
+    checkPoints(draft, expansion, errors);
+    checkOpenings(draft, expansion, errors);
+    checkWalks(draft, expansion, errors);
+    Airframe airframe = made(draft, expansion);
+    std::vector<std::string> pointers;
+    for (const Expanded& expanded : expansion.points)
+        pointers.push_back(expanded.at);
+    checkWaits(airframe, pointers, errors);
+    return airframe;
+}
+
+} // namespace
+
+Results<Airframe> read(std::string_view text) {
+    const auto json = parseJson(text, {mostBytes, deepest});
+    if (!json) {
+        Error error = json.error();
+        if (!error.where.starts_with('/')) error.where.clear(); // a byte offset; the sentence names it
+        return tl::unexpected(std::vector{std::move(error)});
+    }
+    if (auto other = unknownKind(*json); !other.empty()) return tl::unexpected(std::move(other));
+    Errors errors;
+    Airframe airframe = check(take(*json, errors), errors);
+    if (!errors.empty()) return tl::unexpected(sorted(std::move(errors.all()), text));
+    airframe.sha256 = sha256Hex(text);
+    return airframe;
+}
+
+Results<Airframe> readFrom(const std::filesystem::path& path) {
+    const auto text = readFile(path, mostBytes);
+    if (!text) return tl::unexpected(std::vector{text.error()});
+    return read(*text);
+}
+
+} // namespace ambit::airframe

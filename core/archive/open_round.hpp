@@ -1,4 +1,5 @@
-// A round being walked: its log in the archive, its state in memory. The one way by which anything gets into a round.
+// A round being walked: its log in the archive, its state in memory. The one way by which anything gets into
+// a round.
 #pragma once
 
 #include "archive/archive.hpp"
@@ -6,23 +7,30 @@
 
 namespace ambit::archive {
 
-/// Checks, commits, then folds: when a call returns a value, the event is on disk and in `state()`. When it returns an error,
-/// neither log nor state has changed. The archive and the airframe must outlive it.
+/// Checks, commits, then folds: when a call returns a value, the event is on disk and in `state()`. When it
+/// returns an error, neither log nor state has changed. The archive and the airframe must outlive it.
 class OpenRound {
 public:
     /// A new round. `opened.plan` is made here if empty. `opened` names the airframe's id, hash and walk.
-    [[nodiscard]] static Result<OpenRound> begin(Archive& archive, const airframe::Airframe& airframe, round::Opened opened,
-                                                 Instant at);
+    [[nodiscard]] static Result<OpenRound> begin(Archive& archive, const airframe::Airframe& airframe,
+                                                 round::Opened opened, Instant at);
     /// A round from its log, exactly as it was left.
     [[nodiscard]] static Result<OpenRound> resume(Archive& archive, const airframe::Airframe& airframe,
                                                   const std::string& roundId);
 
     [[nodiscard]] Result<void> act(round::What what, Instant at, const std::vector<PhotoBytes>& photos = {});
 
-    /// The person wants another zone next: orders what is left anew and commits Planned. Refused if nothing is left to settle there.
+    /// The person wants another zone next: orders what is left anew and commits Planned. Refused if nothing
+    /// is left to settle there.
     [[nodiscard]] Result<void> goToZone(const std::string& zone, Instant at);
-    /// The plan no longer fits (a point re-opened, a step out of turn): orders what is left anew if that changes anything.
+    /// The plan no longer fits (a point re-opened, a step out of turn): orders what is left anew if that
+    /// changes anything.
     [[nodiscard]] Result<void> replan(const std::string& why, Instant at);
+
+    /// Seals the concluded round: one transaction for the record, its PDF and the Signed event
+    /// (Archive::seal).
+    [[nodiscard]] Result<void> seal(const round::Signed& signature, Instant at, const RecordInfo& info,
+                                    std::string_view recordJson, std::string_view pdf);
 
     [[nodiscard]] const round::State& state() const { return current; }
     [[nodiscard]] const std::vector<round::Event>& events() const { return log; }
@@ -30,7 +38,8 @@ public:
     [[nodiscard]] Archive& store() const { return *archive; }
 
 private:
-    OpenRound(Archive& store, const airframe::Airframe& description, round::State state, std::vector<round::Event> events)
+    OpenRound(Archive& store, const airframe::Airframe& description, round::State state,
+              std::vector<round::Event> events)
         : archive(&store), described(&description), current(std::move(state)), log(std::move(events)) {}
 
     Archive* archive;

@@ -1,13 +1,16 @@
-// The record as a signed PDF: takes drawn pages, attaches the JSON, puts the photos' own bytes in, signs (PAdES B-B), and checks such a file.
+// The record as a signed PDF: takes drawn pages, attaches the JSON, puts the photos' own bytes in, signs
+// (PAdES B-B), and checks such a file.
 #pragma once
 
 #include "record/record.hpp"
 
+#include <functional>
 #include <map>
 
 namespace ambit::record {
 
-/// Pages drawn without their pictures: each photo is a placeholder image of its own (distinct) size in pixels.
+/// Pages drawn without their pictures: each photo is a placeholder image of its own (distinct) size in
+/// pixels.
 struct DrawnPages {
     std::string pdf;
     struct Placeholder {
@@ -16,23 +19,36 @@ struct DrawnPages {
         std::string photoSha256;
         int photoWidth = 0; ///< pixels of the photo that takes its place
         int photoHeight = 0;
-        int channels = 3;   ///< 1 or 3
+        int channels = 3; ///< 1 or 3
     };
     std::vector<Placeholder> placeholders;
 };
 
-/// The signed PDF. `recordJson` is attached as record.json (associated file, source). `photos`: bytes by hash; JPEG only goes in as it is.
-/// Dates and ID come from the content: same input, same bytes but for the signature (and what it signs in the attachment).
+/// What draws the pages of a content (platform/paper): the pages and, by hash, the JPEG bytes that take the
+/// placeholders' places.
+struct Drawn {
+    DrawnPages pages;
+    std::map<std::string, std::string> jpeg;
+};
+using DrawPages =
+    std::function<Result<Drawn>(const Json& content, const airframe::Airframe& airframe,
+                                const std::map<std::string, std::string>& photos, const Certificate& signer)>;
+
+/// The signed PDF. `recordJson` is attached as record.json (associated file, source). `photos`: bytes by
+/// hash; JPEG only goes in as it is. Dates and ID come from the content: same input, same bytes but for the
+/// signature (and what it signs in the attachment).
 [[nodiscard]] Result<std::string> signPdf(const DrawnPages& pages, std::string_view recordJson,
-                                          const std::map<std::string, std::string>& photos, const Signer& signer);
+                                          const std::map<std::string, std::string>& photos,
+                                          const Signer& signer);
 
 struct PdfReport {
     RecordReport record; ///< of the attached JSON
     Certificate signer;  ///< of the PDF's signature; the same as the JSON's first
 };
 
-/// Everything must hold: one signature whose two byte ranges cover the whole file but exactly its /Contents; the CMS is, byte for byte, the only encoding
-/// of its own parts; digest, signature and signing-certificate-v2 hold; nothing after the end; the attached record verifies; both name the same
+/// Everything must hold: one signature whose two byte ranges cover the whole file but exactly its /Contents;
+/// the CMS is, byte for byte, the only encoding of its own parts; digest, signature and
+/// signing-certificate-v2 hold; nothing after the end; the attached record verifies; both name the same
 /// certificate. `where` names the byte range or the signer that failed.
 [[nodiscard]] Result<PdfReport> verifyPdf(std::string_view bytes);
 

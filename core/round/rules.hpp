@@ -20,6 +20,10 @@ namespace ambit::round {
 /// - a signature names the concluded round's signer.
 [[nodiscard]] Result<void> allowed(const State& state, const airframe::Airframe& airframe, const What& what);
 
+/// Does a plan name only what the airframe and this walk have? notFound, with the step's number, if not.
+[[nodiscard]] Result<void> checkPlan(const airframe::Airframe& airframe, const std::string& walkId,
+                                     const std::vector<walk::Step>& plan);
+
 /// One thing that stands against a conclusion.
 struct Obstacle {
     enum class Kind { unsettled, owed, grounding, noBasis };

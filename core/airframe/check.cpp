@@ -1,0 +1,297 @@
+#include "airframe/check.hpp"
+
+#include "airframe/shape.hpp"
+
+#include <algorithm>
+
+namespace ambit::airframe {
+
+namespace {
+
+/// The ids of one list, to look references up in.
+class Ids {
+public:
+    template<class T> Ids(const char* what, const List<T>& list) : kind(what), known(list.known) {
+        for (const auto& item : list.items)
+            ids.insert(item.value.id);
+    }
+
+    /// Notes a reference to nothing; says nothing where the list itself can't be read.
+    void mustHave(const std::string& id, const std::string& where, Errors& errors) const {
+        if (id.empty() || !known || ids.contains(id)) return;
+        errors.add(where, std::string("There is no ") + kind + ' ' + inQuotes(id) + '.',
+                   "Name one that exists, or add it.");
+    }
+    void mustHaveAll(const std::vector<std::string>& list, const std::string& at, Errors& errors) const {
+        for (std::size_t i = 0; i < list.size(); ++i)
+            mustHave(list[i], pointerTo(at, i), errors);
+    }
+
+private:
+    const char* kind;
+    bool known;
+    std::set<std::string> ids;
+};
+
+const DraftSetting* findSetting(const Draft& draft, const std::string& id) {
+    const auto& items = draft.settings.items;
+    const auto found =
+        std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.value.id == id; });
+    return found == items.end() ? nullptr : &found->value;
+}
+
+/// Notes a setting or state that isn't there.
+void checkState(const Draft& draft, const std::string& setting, const std::string& state,
+                const std::string& where, Errors& errors) {
+    Ids("setting", draft.settings).mustHave(setting, where, errors);
+    if (const DraftSetting* found = findSetting(draft, setting))
+        Ids("state", found->states).mustHave(state, where, errors);
+}
+
+void checkWhen(const Draft& draft, const Settings& when, const std::string& at, Errors& errors) {
+    for (const auto& [setting, state] : when) {
+        checkState(draft, setting, state, pointerTo(pointerTo(at, "when"), setting), errors);
+    }
+}
+
+/// Notes a place one can't stand on.
+void checkFree(const Draft& draft, const Place& place, const std::string& where, Errors& errors) {
+    if (!isGiven(place)) return;
+    const auto note = [&](const std::string& what) {
+        errors.add(where, "This place lies inside " + what + '.', "Move it to free ground.");
+    };
+    for (const auto& part : draft.parts.items) {
+        const bool inside = part.value.solid && isInside(place, part.value.outline);
+        if (inside) note("the solid part " + inQuotes(part.value.id));
+    }
+    for (const auto& area : draft.keepOut.items) {
+        if (isInside(place, area.value.outline)) note("the keep-out area " + inQuotes(area.value.id));
+    }
+}
+
+const Stand* findStand(const Draft& draft, const std::string& id) {
+    const auto& items = draft.stands.items;
+    const auto found =
+        std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.value.id == id; });
+    return found == items.end() ? nullptr : &found->value;
+}
+
+void checkSteps(const Draft& draft, const Item<Stand>& item, Errors& errors) {
+    const Stand& stand = item.value;
+    const Ids stands("stand", draft.stands);
+    stands.mustHaveAll(stand.stepTo, pointerTo(item.at, "stepTo"), errors);
+    stands.mustHaveAll(stand.onlyFrom, pointerTo(item.at, "onlyFrom"), errors);
+    for (std::size_t i = 0; i < stand.stepTo.size(); ++i) {
+        if (stand.stepTo[i].empty() || stand.stepTo[i] != stand.id) continue;
+        errors.add(pointerTo(pointerTo(item.at, "stepTo"), i), "This stand steps to itself.", "Remove it.");
+    }
+    for (std::size_t i = 0; i < stand.onlyFrom.size(); ++i) {
+        const Stand* from = findStand(draft, stand.onlyFrom[i]);
+        if (!from || std::find(from->stepTo.begin(), from->stepTo.end(), stand.id) != from->stepTo.end())
+            continue;
+        errors.add(pointerTo(pointerTo(item.at, "onlyFrom"), i),
+                   "The stand " + inQuotes(from->id) + " has no step to this one.",
+                   "Add " + inQuotes(stand.id) + " to its stepTo, or take it out of here.");
+    }
+}
+
+/// The ids of all stands that can be reached from the ground. A stand that can't be read counts, so as not to
+/// accuse others.
+std::set<std::string> reachedStands(const Draft& draft) {
+    std::set<std::string> reached;
+    for (bool more = true; more;) {
+        more = false;
+        for (const auto& item : draft.stands.items) {
+            const auto isReached = [&](const std::string& id) {
+                return reached.contains(id) || !findStand(draft, id);
+            };
+            const auto& from = item.value.onlyFrom;
+            const bool open = from.empty() || std::any_of(from.begin(), from.end(), isReached);
+            if (open) more = reached.insert(item.value.id).second || more;
+        }
+    }
+    return reached;
+}
+
+std::set<std::string> reachedStates(const DraftSetting& setting) {
+    std::set<std::string> reached{setting.initial};
+    for (bool more = true; more;) {
+        more = false;
+        for (const auto& change : setting.changes.items) {
+            if (reached.contains(change.value.from)) more = reached.insert(change.value.to).second || more;
+        }
+    }
+    return reached;
+}
+
+void checkChange(const Draft& draft, const DraftSetting& setting, const Item<SettingChange>& item,
+                 const Expansion& expansion, Errors& errors) {
+    const SettingChange& change = item.value;
+    const Ids states("state", setting.states);
+    states.mustHave(change.from, pointerTo(item.at, "from"), errors);
+    states.mustHave(change.to, pointerTo(item.at, "to"), errors);
+    if (!change.to.empty() && change.from == change.to) {
+        errors.add(pointerTo(item.at, "to"), "This change leads to where it starts.", "Name another state.");
+    }
+    Ids("stand", draft.stands).mustHaveAll(change.stands, pointerTo(item.at, "stands"), errors);
+    if (draft.points.known) (void)resolveAll(expansion, change.needs, pointerTo(item.at, "needs"), errors);
+}
+
+void checkSetting(const Draft& draft, const Item<DraftSetting>& item, const Expansion& expansion,
+                  Errors& errors) {
+    const DraftSetting& setting = item.value;
+    Ids("state", setting.states).mustHave(setting.initial, pointerTo(item.at, "initial"), errors);
+    std::set<std::pair<std::string, std::string>> seen;
+    for (const auto& change : setting.changes.items) {
+        checkChange(draft, setting, change, expansion, errors);
+        if (seen.emplace(change.value.from, change.value.to).second) continue;
+        errors.add(change.at, "There is a change between the same two states already.", "Merge the two.");
+    }
+}
+
+/// Notes a state that a point wants and no change leads to.
+void checkReached(const Draft& draft, const Expanded& expanded, Errors& errors) {
+    for (const auto& [setting, state, where] : expanded.wanted) {
+        const DraftSetting* found = findSetting(draft, setting);
+        if (!found || !found->changes.known) continue;
+        const auto& states = found->states.items;
+        const auto isState = [&](const std::string& id) {
+            return std::any_of(states.begin(), states.end(),
+                               [&](const auto& one) { return one.value.id == id; });
+        };
+        // States and start that aren't there were noted.
+        if (!isState(state) || !isState(found->initial) || reachedStates(*found).contains(state)) continue;
+        errors.add(where,
+                   "No change leads to the state " + inQuotes(state) + " of " + inQuotes(setting) + '.',
+                   "Add a change to it, or don't want it.");
+    }
+}
+
+bool has(const std::vector<std::string>& list, const std::string& id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+/// What one point does with openings must fit together.
+void checkOwnOpenings(const Draft& draft, const Expanded& expanded, Errors& errors) {
+    const Point& point = expanded.point;
+    const auto at = [&](const char* field, std::size_t i) {
+        return pointerTo(pointerTo(expanded.at, field), i);
+    };
+    for (std::size_t i = 0; i < point.opens.size(); ++i) {
+        const std::string& id = point.opens[i];
+        const auto& items = draft.openings.items;
+        const bool met = std::any_of(items.begin(), items.end(),
+                                     [&](const auto& item) { return item.value.id == id && item.value.met; });
+        if (met) {
+            errors.add(at("opens", i), "The opening " + inQuotes(id) + " is met open at the start.",
+                       "Don't open it, or take its \"met\" away.");
+        }
+    }
+    for (std::size_t i = 0; i < point.closes.size(); ++i) {
+        if (point.closes[i].empty() || !has(point.opens, point.closes[i])) continue;
+        errors.add(at("closes", i), "One point opens and closes " + inQuotes(point.closes[i]) + '.',
+                   "Make it two points, or leave the opening away.");
+    }
+    for (std::size_t i = 0; i < point.through.size(); ++i) {
+        if (point.through[i].empty() || !has(point.opens, point.through[i])) continue;
+        errors.add(at("through", i),
+                   "The point looks through " + inQuotes(point.through[i]) + ", which it opens itself.",
+                   "Take it out of through.");
+    }
+}
+
+void checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Item<DraftWalk>& item,
+                       const std::set<std::string>& points, Errors& errors) {
+    for (const auto& opening : draft.openings.items) {
+        const std::string& id = opening.value.id;
+        const Point* opens = nullptr;
+        bool closed = false;
+        bool closes = false; // somewhere in the airframe
+        for (const Expanded& one : expansion.points) {
+            const bool inWalk = points.contains(one.point.id);
+            if (inWalk && !opens && has(one.point.opens, id)) opens = &one.point;
+            closed = closed || (inWalk && has(one.point.closes, id));
+            closes = closes || has(one.point.closes, id);
+        }
+        if (!opens || closed || !closes || id.empty()) continue;
+        errors.add(pointerTo(item.at, "points"),
+                   "This walk opens " + inQuotes(id) + " at " + inQuotes(opens->id) +
+                       " and doesn't close it.",
+                   "Add the point that closes it.");
+    }
+}
+
+} // namespace
+
+void checkFigure(const Draft& draft, Errors& errors) {
+    for (const auto& part : draft.parts.items)
+        checkWhen(draft, part.value.when, part.at, errors);
+}
+
+void checkStands(const Draft& draft, Errors& errors) {
+    const auto reached = reachedStands(draft);
+    for (const auto& item : draft.stands.items) {
+        checkFree(draft, item.value.at, pointerTo(item.at, "at"), errors);
+        checkSteps(draft, item, errors);
+        if (reached.contains(item.value.id)) continue;
+        errors.add(pointerTo(item.at, "onlyFrom"), "No way leads from the ground to this stand.",
+                   "Let it be reached from a stand that is reached itself, or leave onlyFrom out.");
+    }
+}
+
+void checkSettings(const Draft& draft, const Expansion& expansion, Errors& errors) {
+    for (const auto& item : draft.settings.items)
+        checkSetting(draft, item, expansion, errors);
+    for (const auto& repeat : draft.repeats.items) {
+        for (const auto& member : repeat.value.over.items)
+            checkWhen(draft, member.value.when, member.at, errors);
+    }
+    for (const Expanded& expanded : expansion.points) {
+        for (const auto& [setting, state, where] : expanded.wanted)
+            checkState(draft, setting, state, where, errors);
+        checkReached(draft, expanded, errors);
+    }
+}
+
+void checkPoints(const Draft& draft, const Expansion& expansion, Errors& errors) {
+    const Ids zones("zone", draft.zones);
+    const Ids stands("stand", draft.stands);
+    const Ids openings("opening", draft.openings);
+    for (const auto& [point, at, wanted] : expansion.points) {
+        zones.mustHave(point.zone, pointerTo(at, "zone"), errors);
+        stands.mustHaveAll(point.stands, pointerTo(at, "stands"), errors);
+        openings.mustHaveAll(point.through, pointerTo(at, "through"), errors);
+        openings.mustHaveAll(point.opens, pointerTo(at, "opens"), errors);
+        openings.mustHaveAll(point.closes, pointerTo(at, "closes"), errors);
+    }
+}
+
+void checkOpenings(const Draft& draft, const Expansion& expansion, Errors& errors) {
+    for (const Expanded& expanded : expansion.points)
+        checkOwnOpenings(draft, expanded, errors);
+    if (!draft.points.known || !expansion.complete) return;
+    for (const auto& [opening, at] : draft.openings.items) {
+        bool opened = opening.met;
+        bool closed = false;
+        for (const auto& expanded : expansion.points) {
+            opened = opened || has(expanded.point.opens, opening.id);
+            closed = closed || has(expanded.point.closes, opening.id);
+        }
+        if (opening.id.empty()) continue;
+        if (!opened) errors.add(at, "No point opens this.", "Let one open it, or say that it is met open.");
+        if (!closed) errors.add(at, "No point closes this.", "Let one close it.");
+    }
+}
+
+void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors) {
+    for (const auto& item : draft.walks.items) {
+        const auto& [walk, all, hasEnd] = item.value;
+        checkFree(draft, walk.start, pointerTo(item.at, "start"), errors);
+        if (hasEnd) checkFree(draft, walk.end, pointerTo(item.at, "end"), errors);
+        if (all || !draft.points.known) continue;
+        const auto ids = resolveAll(expansion, walk.points, pointerTo(item.at, "points"), errors);
+        if (expansion.complete) checkWalkOpenings(draft, expansion, item, {ids.begin(), ids.end()}, errors);
+    }
+}
+
+} // namespace ambit::airframe

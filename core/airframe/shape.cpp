@@ -1,0 +1,92 @@
+#include "airframe/shape.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+
+namespace ambit::airframe {
+
+namespace {
+
+/// Micrometres: within ±100 m every product below is exact in 64 bits.
+struct Spot {
+    std::int64_t x = 0;
+    std::int64_t y = 0;
+    friend bool operator==(const Spot&, const Spot&) = default;
+};
+
+Spot spotAt(const Place& place) {
+    return {std::llround(place.x * 1e6), std::llround(place.y * 1e6)};
+}
+
+/// Positive: a, b, c turn left; 0: they lie on one line.
+std::int64_t turn(Spot a, Spot b, Spot c) {
+    return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
+
+int sign(std::int64_t value) {
+    return (value > 0) - (value < 0);
+}
+
+bool isBetween(Spot spot, Spot a, Spot b) {
+    return turn(a, b, spot) == 0 && spot.x >= std::min(a.x, b.x) && spot.x <= std::max(a.x, b.x) &&
+           spot.y >= std::min(a.y, b.y) && spot.y <= std::max(a.y, b.y);
+}
+
+/// Do the segments a–b and c–d cross or touch?
+bool doMeet(Spot a, Spot b, Spot c, Spot d) {
+    if (isBetween(c, a, b) || isBetween(d, a, b) || isBetween(a, c, d) || isBetween(b, c, d)) return true;
+    return sign(turn(a, b, c)) * sign(turn(a, b, d)) < 0 && sign(turn(c, d, a)) * sign(turn(c, d, b)) < 0;
+}
+
+/// Does the edge b–c go back over the edge a–b?
+bool foldsBack(Spot a, Spot b, Spot c) {
+    return turn(a, b, c) == 0 && (a.x - b.x) * (c.x - b.x) + (a.y - b.y) * (c.y - b.y) > 0;
+}
+
+} // namespace
+
+std::optional<std::string> faultOf(const Outline& outline) {
+    std::vector<Spot> spots;
+    std::transform(outline.begin(), outline.end(), std::back_inserter(spots), spotAt);
+    const std::size_t n = spots.size();
+    if (n < 3) return "The outline has fewer than three corners.";
+    if (spots.front() == spots.back()) return "The outline's last corner is its first again.";
+    const auto at = [&](std::size_t i) { return spots[i % n]; };
+    const auto number = [](std::size_t i) { return std::to_string(i); };
+    for (std::size_t i = 0; i < n; ++i) {
+        if (at(i) == at(i + 1)) return "Corner " + number(i) + " of the outline is given twice in a row.";
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        if (foldsBack(at(i), at(i + 1), at(i + 2))) {
+            return "The outline folds back on itself at corner " + number((i + 1) % n) + ".";
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        for (std::size_t k = i + 2; k < n; ++k) {
+            const bool neighbours = i == 0 && k == n - 1;
+            if (!neighbours && doMeet(at(i), at(i + 1), at(k), at(k + 1))) {
+                return "The outline crosses itself: the edge from corner " + number(i) +
+                       " meets the edge from corner " + number(k) + ".";
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+bool isInside(const Place& place, const Outline& outline) {
+    const Spot spot = spotAt(place);
+    bool inside = false;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        Spot low = spotAt(outline[i]);
+        Spot high = spotAt(outline[(i + 1) % outline.size()]);
+        if (isBetween(spot, low, high)) return false;
+        if (low.y > high.y) std::swap(low, high);
+        // A ray to the right crosses the edge if the place is left of it; half-open, so that a corner counts
+        // once.
+        if (low.y <= spot.y && spot.y < high.y && turn(low, high, spot) > 0) inside = !inside;
+    }
+    return inside;
+}
+
+} // namespace ambit::airframe

@@ -1,0 +1,103 @@
+#include "archive/sealing.hpp"
+
+#include "base/files.hpp"
+
+namespace ambit::archive {
+
+namespace {
+
+/// Every photo the round's findings name, by hash.
+Result<std::map<std::string, std::string>> photosOf(const OpenRound& round) {
+    std::map<std::string, std::string> photos;
+    for (const round::Event& event : round.events()) {
+        const auto* settled = std::get_if<round::Settled>(&event.what);
+        if (settled == nullptr) continue;
+        for (const round::Photo& photo : settled->photos) {
+            if (photos.contains(photo.sha256)) continue;
+            auto bytes = round.store().photo(photo.sha256);
+            if (!bytes) return tl::unexpected(bytes.error());
+            photos.emplace(photo.sha256, std::move(*bytes));
+        }
+    }
+    return photos;
+}
+
+RecordInfo infoOf(const OpenRound& round, const std::string& sha256, Instant concludedAt) {
+    const round::State& state = round.state();
+    RecordInfo info;
+    info.sha256 = sha256;
+    info.registration = state.opened.registration;
+    info.kind = "round";
+    info.conclusion = state.conclusion->fit ? "fit" : "not fit";
+    info.concludedAt = concludedAt;
+    info.signer = state.opened.who.name;
+    info.findings = state.findingCount();
+    return info;
+}
+
+} // namespace
+
+Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, const record::DrawPages& draw,
+                              Instant at) {
+    const round::State& state = round.state();
+    if (state.phase != round::Phase::concluded)
+        return fail(ErrorCode::refused, "Only a concluded round is signed.", state.id, "Conclude it first.");
+    const record::Certificate& certificate = signer.certificate();
+    if (certificate.name != state.opened.who.name)
+        return fail(ErrorCode::signature,
+                    "This key belongs to " + certificate.name + "; the round was walked by " +
+                        state.opened.who.name + ".",
+                    certificate.sha256, "Sign with the key of the person who walked it.");
+    auto previous = round.store().heads(state.opened.registration);
+    if (!previous) return tl::unexpected(previous.error());
+    auto content = record::roundContent(round.airframe(), round.events(), *previous);
+    if (!content) return tl::unexpected(content.error());
+    auto json = record::signRecord(*content, signer);
+    if (!json) return tl::unexpected(json.error());
+    auto photos = photosOf(round);
+    if (!photos) return tl::unexpected(photos.error());
+    auto drawn = draw(*content, round.airframe(), *photos, certificate);
+    if (!drawn) return tl::unexpected(drawn.error());
+    auto pdf = record::signPdf(drawn->pages, *json, drawn->jpeg, signer);
+    if (!pdf) return tl::unexpected(pdf.error());
+
+    const std::string sha256 = record::identityOf(*content);
+    const RecordInfo info = infoOf(round, sha256, round.events().back().at);
+    if (auto sealed = round.seal({sha256, certificate.sha256, certificate.name}, at, info, *json, *pdf);
+        !sealed)
+        return tl::unexpected(sealed.error());
+    return sha256;
+}
+
+Result<std::vector<std::filesystem::path>>
+exportRecord(const Archive& archive, const std::string& recordSha256, const std::filesystem::path& folder) {
+    auto json = archive.recordJson(recordSha256);
+    if (!json) return tl::unexpected(json.error());
+    auto pdf = archive.recordPdf(recordSha256);
+    if (!pdf) return tl::unexpected(pdf.error());
+    auto record = parseJson(*json);
+    if (!record) return tl::unexpected(record.error());
+
+    std::vector<std::pair<std::filesystem::path, std::string>> files{
+        {folder / "record.json", std::move(*json)}, {folder / "record.pdf", std::move(*pdf)}};
+    for (const Json& photo : record->at("content").at("photos")) {
+        const auto hash = photo.at("sha256").get<std::string>();
+        auto bytes = archive.photo(hash);
+        if (!bytes) return tl::unexpected(bytes.error());
+        const char* ending = photo.at("type") == "image/png" ? ".png" : ".jpg";
+        files.emplace_back(folder / "photos" / (hash + ending), std::move(*bytes));
+    }
+    std::error_code failed;
+    std::filesystem::create_directories(files.size() > 2 ? folder / "photos" : folder, failed);
+    if (failed)
+        return fail(ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
+                    folder.string(), "Choose another folder.");
+    std::vector<std::filesystem::path> written;
+    for (const auto& [path, bytes] : files) {
+        if (auto done = writeFile(path, bytes); !done) return tl::unexpected(done.error());
+        written.push_back(path);
+    }
+    return written;
+}
+
+} // namespace ambit::archive

@@ -1,0 +1,22 @@
+// From a concluded round to its signed record in the archive, and from there to files.
+#pragma once
+
+#include "archive/open_round.hpp"
+#include "record/pdf.hpp"
+
+#include <filesystem>
+
+namespace ambit::archive {
+
+/// Builds the content (its predecessors are the aircraft's latest records here), signs it, has its pages
+/// drawn and signed, and stores both with the Signed event in one transaction. Gives the record's identity.
+/// Refused unless the round is concluded and the certificate bears the signer's name.
+[[nodiscard]] Result<std::string> sealRound(OpenRound& round, const record::Signer& signer,
+                                            const record::DrawPages& draw, Instant at);
+
+/// Writes record.json, record.pdf and photos/<sha256>.jpg or .png into the folder, making it if needed. Gives
+/// the paths written.
+[[nodiscard]] Result<std::vector<std::filesystem::path>>
+exportRecord(const Archive& archive, const std::string& recordSha256, const std::filesystem::path& folder);
+
+} // namespace ambit::archive

@@ -1,0 +1,162 @@
+#include "round/event.hpp"
+
+#include "base/canonical.hpp"
+#include "base/hash.hpp"
+
+namespace ambit::round {
+
+namespace {
+
+template<class... Cases> struct Overloaded : Cases... { using Cases::operator()...; };
+
+Json toJson(const walk::Step& step) {
+    return std::visit(Overloaded{
+                          [](const walk::Go& go) {
+                              return Json{{"go", go.stand}};
+                          },
+                          [](const walk::Set& set) {
+                              return Json{{"set", set.setting}, {"to", set.to}};
+                          },
+                          [](const walk::Settle& settle) {
+                              return Json{{"settle", settle.point}};
+                          },
+                      },
+                      step);
+}
+
+Json toJson(const std::vector<walk::Step>& plan) {
+    Json list = Json::array();
+    for (const walk::Step& step : plan)
+        list.push_back(toJson(step));
+    return list;
+}
+
+void write(Json& json, const Opened& opened) {
+    json["aircraft"] = {{"registration", opened.registration}, {"serial", opened.serial}};
+    json["airframe"] = {{"id", opened.airframe}, {"sha256", opened.airframeSha256}};
+    json["walk"] = opened.walk;
+    json["who"] = {
+        {"name", opened.who.name}, {"role", opened.who.role}, {"certificate", opened.who.certificate}};
+    Json& counters = json["counters"] = Json::array();
+    for (const CounterReading& reading : opened.counters)
+        counters.push_back({{"id", reading.id}, {"value", reading.value}});
+    json["offsetMinutes"] = opened.offsetMinutes;
+    if (opened.position) {
+        json["position"] = {{"latitude", opened.position->latitude},
+                            {"longitude", opened.position->longitude}};
+    }
+    json["plan"] = toJson(opened.plan);
+}
+
+void write(Json& json, const Planned& planned) {
+    json["why"] = planned.why;
+    json["plan"] = toJson(planned.plan);
+}
+
+void write(Json& json, const StandReached& reached) {
+    json["stand"] = reached.stand;
+}
+
+void write(Json& json, const SettingChanged& changed) {
+    json["setting"] = changed.setting;
+    json["to"] = changed.to;
+}
+
+void write(Json& json, const Settled& settled) {
+    json["point"] = settled.point;
+    json["outcome"] = toText(settled.outcome);
+    if (settled.value) json["value"] = *settled.value;
+    if (settled.outcome == Outcome::finding) {
+        json["words"] = settled.words;
+        json["class"] = airframe::toText(settled.severity);
+        Json& photos = json["photos"] = Json::array();
+        for (const Photo& photo : settled.photos)
+            photos.push_back({{"sha256", photo.sha256}, {"type", photo.type}, {"bytes", photo.bytes}});
+    }
+    if (settled.outcome == Outcome::notInspected) {
+        json["why"] = settled.why;
+        if (!settled.basis.empty()) json["basis"] = settled.basis;
+    }
+}
+
+void write(Json& json, const Reopened& reopened) {
+    json["point"] = reopened.point;
+    json["why"] = reopened.why;
+}
+
+void write(Json& json, const OpeningMade& made) {
+    json["opening"] = made.opening;
+}
+
+void write(Json& json, const OpeningClosed& closed) {
+    json["opening"] = closed.opening;
+}
+
+void write(Json& /*json*/, const Paused& /*nothing more*/) {}
+void write(Json& /*json*/, const Resumed& /*nothing more*/) {}
+
+void write(Json& json, const Note& note) {
+    json["words"] = note.words;
+}
+
+void write(Json& json, const Concluded& concluded) {
+    json["result"] = concluded.fit ? "fit" : "not fit";
+    if (!concluded.reasons.empty()) json["reasons"] = concluded.reasons;
+}
+
+void write(Json& json, const Withdrawn& withdrawn) {
+    json["why"] = withdrawn.why;
+}
+
+void write(Json& json, const Signed& signature) {
+    json["recordSha256"] = signature.recordSha256;
+    json["certificateSha256"] = signature.certificateSha256;
+    json["name"] = signature.name;
+}
+
+} // namespace
+
+// Stored in every log and record: these words never change.
+const char* kindOf(const What& what) {
+    return std::visit(Overloaded{
+                          [](const Opened&) { return "opened"; },
+                          [](const Planned&) { return "planned"; },
+                          [](const StandReached&) { return "stand"; },
+                          [](const SettingChanged&) { return "setting"; },
+                          [](const Settled&) { return "settled"; },
+                          [](const Reopened&) { return "reopened"; },
+                          [](const OpeningMade&) { return "opening made"; },
+                          [](const OpeningClosed&) { return "opening closed"; },
+                          [](const Paused&) { return "paused"; },
+                          [](const Resumed&) { return "resumed"; },
+                          [](const Note&) { return "note"; },
+                          [](const Concluded&) { return "concluded"; },
+                          [](const Withdrawn&) { return "withdrawn"; },
+                          [](const Signed&) { return "signed"; },
+                      },
+                      what);
+}
+
+const char* toText(Outcome outcome) {
+    switch (outcome) {
+    case Outcome::sound:
+        return "sound";
+    case Outcome::finding:
+        return "finding";
+    case Outcome::notInspected:
+        return "not inspected";
+    }
+    return "";
+}
+
+Json toJson(const Event& event) {
+    Json json{{"seq", event.seq}, {"at", toText(event.at)}, {"kind", kindOf(event.what)}};
+    std::visit([&](const auto& what) { write(json, what); }, event.what);
+    return json;
+}
+
+std::string roundId(const Event& opened) {
+    return sha256Hex(canonicalJson(toJson(opened))).substr(0, 32);
+}
+
+} // namespace ambit::round

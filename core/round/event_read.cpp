@@ -1,0 +1,149 @@
+// Events from JSON; EVENT.md is the format. What is accepted here is written back exactly the same.
+#include "base/decimal.hpp"
+#include "base/pointer.hpp"
+#include "round/event.hpp"
+#include "round/fields.hpp"
+
+namespace ambit::round {
+
+namespace {
+
+constexpr std::size_t mostSteps = 10000;
+constexpr std::size_t mostPhotos = 100;
+constexpr std::int64_t mostPhotoBytes = std::int64_t{64} << 20;
+constexpr std::int64_t mostEvents = 1000000000;
+constexpr int mostOffset = 14 * 60;
+
+std::vector<walk::Step> planFrom(Fields& fields) {
+    std::vector<walk::Step> plan;
+    for (Fields& step : fields.list("plan", mostSteps)) {
+        if (step.has("go"))
+            plan.emplace_back(walk::Go{step.text("go")});
+        else if (step.has("set"))
+            plan.emplace_back(walk::Set{step.text("set"), step.text("to")});
+        else
+            plan.emplace_back(walk::Settle{step.text("settle")});
+        step.end();
+    }
+    return plan;
+}
+
+std::string degrees(Fields& fields, const char* name, const char* most) {
+    std::string written = fields.decimal(name);
+    const auto value = Decimal::parse(written);
+    const auto high = Decimal::parse(most);
+    const auto low = Decimal::parse(std::string("-") + most);
+    if (value && (*value < *low || *value > *high))
+        fields.fail(std::string("Degrees from -") + most + " to " + most + " are expected here.", name);
+    return written;
+}
+
+Position positionFrom(Fields fields) {
+    Position position{degrees(fields, "latitude", "90"), degrees(fields, "longitude", "180")};
+    fields.end();
+    return position;
+}
+
+Person personFrom(Fields fields) {
+    static const std::vector<std::string_view> roles{"pilot", "instructor", "owner", "mechanic"};
+    Person person{fields.text("name"), std::string(roles[fields.word("role", roles)]),
+                  fields.textOrEmpty("certificate")};
+    fields.end();
+    return person;
+}
+
+Opened openedFrom(Fields& fields) {
+    Opened opened;
+    Fields aircraft = fields.inner("aircraft");
+    opened.registration = aircraft.text("registration");
+    opened.serial = aircraft.text("serial");
+    aircraft.end();
+    Fields airframe = fields.inner("airframe");
+    opened.airframe = airframe.text("id");
+    opened.airframeSha256 = airframe.hash("sha256");
+    airframe.end();
+    opened.walk = fields.text("walk");
+    opened.who = personFrom(fields.inner("who"));
+    for (Fields& reading : fields.list("counters", 100)) {
+        opened.counters.push_back({reading.text("id"), reading.decimal("value")});
+        reading.end();
+    }
+    opened.offsetMinutes = static_cast<int>(fields.integer("offsetMinutes", -mostOffset, mostOffset));
+    if (fields.has("position")) opened.position = positionFrom(fields.inner("position"));
+    opened.plan = planFrom(fields);
+    return opened;
+}
+
+std::vector<Photo> photosFrom(Fields& fields) {
+    static const std::vector<std::string_view> types{"image/jpeg", "image/png"};
+    std::vector<Photo> photos;
+    for (Fields& photo : fields.list("photos", mostPhotos)) {
+        photos.push_back({photo.hash("sha256"), std::string(types[photo.word("type", types)]),
+                          photo.integer("bytes", 1, mostPhotoBytes)});
+        photo.end();
+    }
+    return photos;
+}
+
+Settled settledFrom(Fields& fields) {
+    Settled settled;
+    settled.point = fields.text("point");
+    settled.outcome = static_cast<Outcome>(fields.word("outcome", {"sound", "finding", "not inspected"}));
+    if (settled.outcome == Outcome::notInspected) {
+        settled.why = fields.text("why");
+        settled.basis = fields.textIfThere("basis");
+        return settled;
+    }
+    if (fields.has("value")) settled.value = fields.decimal("value");
+    if (settled.outcome == Outcome::finding) {
+        settled.words = fields.text("words");
+        settled.severity =
+            fields.word("class", {"assess", "grounds"}) == 0 ? Severity::assess : Severity::grounds;
+        settled.photos = photosFrom(fields);
+    }
+    return settled;
+}
+
+std::optional<What> whatFrom(const std::string& kind, Fields& fields) {
+    if (kind == "opened") return openedFrom(fields);
+    if (kind == "planned") return Planned{fields.text("why"), planFrom(fields)};
+    if (kind == "stand") return StandReached{fields.text("stand")};
+    if (kind == "setting") return SettingChanged{fields.text("setting"), fields.text("to")};
+    if (kind == "settled") return settledFrom(fields);
+    if (kind == "reopened") return Reopened{fields.text("point"), fields.text("why")};
+    if (kind == "opening made") return OpeningMade{fields.text("opening")};
+    if (kind == "opening closed") return OpeningClosed{fields.text("opening")};
+    if (kind == "paused") return Paused{};
+    if (kind == "resumed") return Resumed{};
+    if (kind == "note") return Note{fields.text("words")};
+    if (kind == "concluded")
+        return Concluded{fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
+    if (kind == "withdrawn") return Withdrawn{fields.text("why")};
+    if (kind == "signed")
+        return Signed{fields.hash("recordSha256"), fields.hash("certificateSha256"), fields.text("name")};
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<Event> eventFrom(const Json& json) {
+    std::optional<Error> error;
+    Fields fields(json, {}, error);
+    Event event;
+    event.seq = fields.integer("seq", 1, mostEvents);
+    const std::string at = fields.text("at");
+    if (const auto instant = parseInstant(at))
+        event.at = *instant;
+    else
+        fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", "at");
+    const std::string kind = fields.text("kind");
+    if (error) return tl::unexpected(*error);
+    std::optional<What> what = whatFrom(kind, fields);
+    if (!what) return fail(ErrorCode::unsupported, "This kind of event is not known: " + kind + '.', "/kind");
+    fields.end();
+    if (error) return tl::unexpected(*error);
+    event.what = std::move(*what);
+    return event;
+}
+
+} // namespace ambit::round

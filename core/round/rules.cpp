@@ -1,0 +1,327 @@
+#include "round/rules.hpp"
+
+#include "judge/limit.hpp"
+
+#include <algorithm>
+
+namespace ambit::round {
+
+namespace {
+
+using airframe::Airframe;
+using airframe::Point;
+
+bool contains(const std::vector<std::string>& list, const std::string& id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
+tl::unexpected<Error> refuse(std::string what, std::string where = {}, std::string remedy = {}) {
+    return fail(ErrorCode::refused, std::move(what), std::move(where), std::move(remedy));
+}
+
+std::string quoted(const std::string& name) {
+    return "“" + name + "”";
+}
+
+std::string nameOf(const Airframe& airframe, const std::string& pointId) {
+    const Point* point = airframe.point(pointId);
+    return quoted(point == nullptr ? pointId : point->name);
+}
+
+std::string standNames(const Airframe& airframe, const std::vector<std::string>& ids) {
+    std::string names;
+    for (const std::string& id : ids) {
+        const airframe::Stand* stand = airframe.stand(id);
+        names += (names.empty() ? "" : " or ") + quoted(stand == nullptr ? id : stand->name);
+    }
+    return names;
+}
+
+bool standsAt(const State& state, const std::vector<std::string>& stands) {
+    return state.stand && contains(stands, *state.stand);
+}
+
+/// The point of this walk, or why not.
+Result<const Point*> pointOf(const State& state, const Airframe& airframe, const std::string& id) {
+    const Point* point = airframe.point(id);
+    if (point == nullptr || !state.points.contains(id)) return refuse("This walk has no such point.", id);
+    return point;
+}
+
+// --- settling
+// --------------------------------------------------------------------------------------------------------
+
+/// In this walk: something opens it, or it was met open.
+bool opensInWalk(const State& state, const Airframe& airframe, const std::string& opening) {
+    if (state.openings.at(opening).ever) return true;
+    return std::any_of(state.points.begin(), state.points.end(), [&](const auto& one) {
+        const Point* point = airframe.point(one.first);
+        return point != nullptr && contains(point->opens, opening);
+    });
+}
+
+Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const Point& point) {
+    if (!standsAt(state, point.stands)) {
+        return refuse(quoted(point.name) + " is settled from " + standNames(airframe, point.stands) + '.',
+                      point.id, "Go there first.");
+    }
+    for (const auto& [settingId, stateId] : point.when) {
+        if (state.settings.at(settingId) == stateId) continue;
+        const airframe::Setting& setting = *airframe.setting(settingId);
+        return refuse(quoted(point.name) + " needs " + setting.name + ": " + setting.state(stateId)->name +
+                          '.',
+                      point.id, "Change the setting first.");
+    }
+    for (const std::string& earlier : airframe.before(point)) {
+        const auto found = state.points.find(earlier);
+        if (found == state.points.end() || found->second.settled) continue;
+        return refuse(nameOf(airframe, earlier) + " comes before " + quoted(point.name) + '.', point.id,
+                      "Settle it first.");
+    }
+    for (const std::string& id : point.through) {
+        if (state.openings.at(id).owed || !opensInWalk(state, airframe, id)) continue;
+        return refuse(quoted(airframe.opening(id)->name) + " is closed; " + quoted(point.name) +
+                          " is seen through it.",
+                      point.id, "Open it, or settle the point as not inspected.");
+    }
+    return {};
+}
+
+Result<void> valueFits(const Point& point, const Settled& settled) {
+    if (!point.limit) {
+        if (!settled.value) return {};
+        return refuse(quoted(point.name) + " isn't measured.", point.id, "Leave the value out.");
+    }
+    if (!settled.value) {
+        return refuse(quoted(point.name) + " is measured and has no value.", point.id,
+                      "Give its " + point.limit->quantity + " in " + point.limit->unit + '.');
+    }
+    const auto value = Decimal::parse(*settled.value);
+    if (!value) return tl::unexpected(value.error());
+    if (settled.outcome != Outcome::sound || judge::against(*point.limit, *value) == judge::Verdict::within)
+        return {};
+    return refuse(*settled.value + ' ' + point.limit->unit + " is out of the limit (" +
+                      judge::toText(*point.limit) + "): that isn't sound.",
+                  point.id, "Measure again, or settle it as a finding.");
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Settled& settled) {
+    const auto found = pointOf(state, airframe, settled.point);
+    if (!found) return tl::unexpected(found.error());
+    const Point& point = **found;
+    if (state.points.at(point.id).settled) {
+        return refuse(quoted(point.name) + " is settled already.", point.id, "Re-open it first.");
+    }
+    if (settled.outcome == Outcome::notInspected) {
+        if (settled.why.empty()) return refuse("Not inspected needs a reason.", point.id, "Say why.");
+        return {};
+    }
+    if (auto looked = mayBeLookedAt(state, airframe, point); !looked) return looked;
+    if (auto fits = valueFits(point, settled); !fits) return fits;
+    if (settled.outcome == Outcome::sound) return {};
+    if (settled.words.empty()) return refuse("A finding needs words.", point.id, "Say what was found.");
+    if (point.finding == Severity::grounds && settled.severity != Severity::grounds) {
+        return refuse("A finding at " + quoted(point.name) + " grounds the aircraft.", point.id,
+                      "Give it the class “grounds”.");
+    }
+    return {};
+}
+
+// --- everything else
+// -------------------------------------------------------------------------------------------------
+
+Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Opened& /*what*/) {
+    return refuse("This round is opened already.");
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Planned& planned) {
+    if (planned.why.empty()) return refuse("A new order needs a reason.");
+    return checkPlan(airframe, state.opened.walk, planned.plan);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const StandReached& reached) {
+    const airframe::Stand* stand = airframe.stand(reached.stand);
+    if (stand == nullptr) return refuse("The airframe has no such stand.", reached.stand);
+    if (stand->onlyFrom.empty() || state.stand == reached.stand || standsAt(state, stand->onlyFrom))
+        return {};
+    return refuse(quoted(stand->name) + " is reached only from " + standNames(airframe, stand->onlyFrom) +
+                      '.',
+                  stand->id, "Go there first.");
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const SettingChanged& changed) {
+    const airframe::Setting* setting = airframe.setting(changed.setting);
+    if (setting == nullptr) return refuse("The airframe has no such setting.", changed.setting);
+    const std::string& from = state.settings.at(setting->id);
+    const airframe::SettingChange* change = setting->change(from, changed.to);
+    if (change == nullptr) {
+        return refuse(setting->name + " can't be brought from “" + from + "” to “" + changed.to + "”.",
+                      setting->id);
+    }
+    if (!standsAt(state, change->stands)) {
+        return refuse(setting->name + " is changed from " + standNames(airframe, change->stands) + '.',
+                      setting->id, "Go there first.");
+    }
+    for (const std::string& need : change->needs) {
+        const auto point = state.points.find(need);
+        if (point == state.points.end() || point->second.outcome() == Outcome::sound) continue;
+        return refuse(setting->name + " may be changed only when " + nameOf(airframe, need) +
+                          " is settled sound.",
+                      setting->id, "Settle it first.");
+    }
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Reopened& reopened) {
+    const auto point = pointOf(state, airframe, reopened.point);
+    if (!point) return tl::unexpected(point.error());
+    if (reopened.why.empty()) return refuse("Re-opening needs a reason.", reopened.point, "Say why.");
+    if (!state.points.at(reopened.point).settled)
+        return refuse(quoted((*point)->name) + " isn't settled; it can't be re-opened.", reopened.point);
+    return {};
+}
+
+Result<void> mayOpening(const State& state, const Airframe& airframe, const std::string& id, bool owed) {
+    const airframe::Opening* opening = airframe.opening(id);
+    if (opening == nullptr) return refuse("The airframe has no such opening.", id);
+    if (state.openings.at(id).owed == owed) return {};
+    return refuse(quoted(opening->name) + (owed ? " isn't open." : " is open already."), id);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const OpeningMade& made) {
+    return mayOpening(state, airframe, made.opening, false);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const OpeningClosed& closed) {
+    return mayOpening(state, airframe, closed.opening, true);
+}
+
+Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Paused& /*what*/) {
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Resumed& /*what*/) {
+    if (state.phase == Phase::paused) return {};
+    return refuse("The round isn't paused.");
+}
+
+Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Note& note) {
+    if (note.words.empty()) return refuse("A note needs words.");
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {
+    const auto obstacles = against(state, airframe, concluded.fit);
+    if (obstacles.empty()) return {};
+    const std::string more = obstacles.size() > 1
+                                 ? " And " + std::to_string(obstacles.size() - 1) + " more stand against it."
+                                 : "";
+    return refuse(std::string("The round can't be concluded as ") + (concluded.fit ? "fit" : "not fit") +
+                      ": " + toText(obstacles.front(), airframe) + more,
+                  obstacles.front().id, "Settle what is left, close what is open.");
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Withdrawn& withdrawn) {
+    if (state.phase != Phase::concluded) return refuse("There is no conclusion to withdraw.");
+    if (withdrawn.why.empty()) return refuse("Withdrawing a conclusion needs a reason.", {}, "Say why.");
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Signed& signature) {
+    if (state.phase != Phase::concluded)
+        return refuse("Only a concluded round can be signed.", {}, "Conclude it first.");
+    if (signature.name == state.opened.who.name) return {};
+    return refuse("The round is " + state.opened.who.name + "'s; the key is " + signature.name + "'s.", {},
+                  "Sign with the key of the person who walked it.");
+}
+
+/// May this kind of event happen in this phase of a round at all?
+Result<void> fitsPhase(Phase phase, const What& what) {
+    const auto is = [&]<class... Kinds>() { return (std::holds_alternative<Kinds>(what) || ...); };
+    switch (phase) {
+    case Phase::walking:
+        return {};
+    case Phase::paused:
+        if (is.template operator()<Resumed, Note>()) return {};
+        return refuse("The round is paused.", {}, "Resume it first.");
+    case Phase::concluded:
+        if (is.template operator()<Withdrawn, Signed>()) return {};
+        return refuse("The round is concluded.", {}, "Withdraw the conclusion first.");
+    case Phase::sealed:
+        break;
+    }
+    return refuse("The round is signed and sealed; nothing can be added.", {}, "Open a new round.");
+}
+
+} // namespace
+
+Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
+                       const std::vector<walk::Step>& plan) {
+    const airframe::Walk* walk = airframe.walk(walkId);
+    if (walk == nullptr) return fail(ErrorCode::notFound, "The airframe has no such walk.", walkId);
+    const std::set<std::string> points(walk->points.begin(), walk->points.end());
+    for (std::size_t i = 0; i < plan.size(); ++i) {
+        bool known = false;
+        if (const auto* go = std::get_if<walk::Go>(&plan[i])) known = airframe.stand(go->stand) != nullptr;
+        if (const auto* settle = std::get_if<walk::Settle>(&plan[i])) known = points.contains(settle->point);
+        if (const auto* set = std::get_if<walk::Set>(&plan[i])) {
+            const airframe::Setting* setting = airframe.setting(set->setting);
+            known = setting != nullptr && setting->state(set->to) != nullptr;
+        }
+        if (!known) {
+            return fail(ErrorCode::notFound, "The plan names something that this walk doesn't have.",
+                        "step " + std::to_string(i + 1));
+        }
+    }
+    return {};
+}
+
+Result<void> allowed(const State& state, const Airframe& airframe, const What& what) {
+    if (auto fits = fitsPhase(state.phase, what); !fits) return fits;
+    return std::visit([&](const auto& one) { return may(state, airframe, one); }, what);
+}
+
+std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool fit) {
+    std::vector<Obstacle> obstacles;
+    for (const Point& point : airframe.points) {
+        const auto found = state.points.find(point.id);
+        if (found == state.points.end()) continue;
+        const auto outcome = found->second.outcome();
+        if (!outcome) {
+            obstacles.push_back({Obstacle::Kind::unsettled, point.id});
+            continue;
+        }
+        const Settled& last = found->second.last()->what;
+        if (fit && *outcome == Outcome::finding && last.severity == Severity::grounds)
+            obstacles.push_back({Obstacle::Kind::grounding, point.id});
+        if (fit && *outcome == Outcome::notInspected && last.basis.empty())
+            obstacles.push_back({Obstacle::Kind::noBasis, point.id});
+    }
+    for (const airframe::Opening& opening : airframe.openings) {
+        const auto found = state.openings.find(opening.id);
+        if (found != state.openings.end() && found->second.owed)
+            obstacles.push_back({Obstacle::Kind::owed, opening.id});
+    }
+    return obstacles;
+}
+
+std::string toText(const Obstacle& obstacle, const Airframe& airframe) {
+    switch (obstacle.kind) {
+    case Obstacle::Kind::unsettled:
+        return nameOf(airframe, obstacle.id) + " is not settled.";
+    case Obstacle::Kind::owed: {
+        const airframe::Opening* opening = airframe.opening(obstacle.id);
+        if (opening == nullptr) return quoted(obstacle.id) + " is still open.";
+        return quoted(opening->name) + " is still owed: " + opening->owed +
+               (opening->owed.ends_with('.') ? "" : ".");
+    }
+    case Obstacle::Kind::grounding:
+        return "The finding at " + nameOf(airframe, obstacle.id) + " grounds the aircraft.";
+    case Obstacle::Kind::noBasis:
+        return nameOf(airframe, obstacle.id) +
+               " is not inspected, and nothing is stated that allows flight without it.";
+    }
+    return {};
+}
+
+} // namespace ambit::round

@@ -1,0 +1,127 @@
+#include "cli/commands.hpp"
+
+#include "airframe/read.hpp"
+#include "base/files.hpp"
+#include "cli/talk.hpp"
+#include "walk/plan.hpp"
+
+#include <cmath>
+#include <iomanip>
+#include <iostream>
+
+namespace ambit::cli {
+
+namespace {
+
+/// Costs as decimal text with a fixed number of places, so that programs get the same everywhere.
+std::string fixed(double value, int places) {
+    std::ostringstream out;
+    out << std::fixed << std::setprecision(places) << value;
+    return out.str();
+}
+
+Json toJson(const walk::Cost& cost) {
+    return {{"metres", fixed(cost.metres, 1)},
+            {"seconds", fixed(cost.seconds, 0)},
+            {"climbs", cost.climbs},
+            {"turns", cost.turns}};
+}
+
+Json toJson(const walk::Step& step) {
+    if (const auto* go = std::get_if<walk::Go>(&step)) return {{"go", go->stand}};
+    if (const auto* set = std::get_if<walk::Set>(&step)) return {{"set", set->setting}, {"to", set->to}};
+    return {{"settle", std::get<walk::Settle>(step).point}};
+}
+
+std::string costText(const walk::Cost& cost) {
+    return fixed(cost.metres, 0) + " m on foot, " + std::to_string(cost.climbs) + " climbs, " +
+           std::to_string(cost.turns) + " turns, about " + fixed(std::ceil(cost.seconds / 60), 0) + " min";
+}
+
+void printSteps(const airframe::Airframe& airframe, const walk::Plan& plan) {
+    int number = 0;
+    for (const walk::Step& step : plan.steps) {
+        if (const auto* go = std::get_if<walk::Go>(&step)) {
+            const auto* stand = airframe.stand(go->stand);
+            std::cout << std::setw(3) << ++number << "  " << stand->name << " (" << toText(stand->access)
+                      << ", hands free: " << stand->hands << ")\n";
+            for (const std::string& caution : stand->cautions)
+                std::cout << "     ! " << caution << '\n';
+        } else if (const auto* set = std::get_if<walk::Set>(&step)) {
+            const auto* setting = airframe.setting(set->setting);
+            std::cout << "     > " << setting->name << ": " << setting->state(set->to)->name << '\n';
+        } else {
+            std::cout << "     - " << airframe.point(std::get<walk::Settle>(step).point)->name << '\n';
+        }
+    }
+}
+
+/// Every walk's plan; points that no order can settle become errors.
+std::vector<Error> planAll(const airframe::Airframe& airframe, Json& walks) {
+    std::vector<Error> errors;
+    for (const airframe::Walk& walk : airframe.walks) {
+        auto plan = walk::makePlan(airframe, walk.id, walk::startOf(airframe));
+        if (!plan) {
+            errors.push_back(plan.error());
+            continue;
+        }
+        for (const auto& [point, why] : plan->unreachable)
+            errors.push_back(
+                {ErrorCode::invalid,
+                 "No order of the walk '" + walk.id + "' can settle the point '" + point + "': " + why, point,
+                 "Look at its stands, its 'when' and what comes before it."});
+        walks.push_back({{"id", walk.id}, {"points", walk.points.size()}, {"cost", toJson(plan->cost)}});
+    }
+    return errors;
+}
+
+} // namespace
+
+int check(const CheckOptions& options) {
+    const auto airframe = airframe::readFrom(options.airframe);
+    std::vector<Error> errors;
+    Json walks = Json::array();
+    if (airframe)
+        errors = planAll(*airframe, walks);
+    else
+        errors = airframe.error();
+    if (options.json) {
+        Json out{{"ok", errors.empty()}, {"errors", Json::array()}, {"walks", walks}};
+        for (const Error& error : errors)
+            out["errors"].push_back(toJson(error));
+        if (airframe) out["sha256"] = airframe->sha256;
+        std::cout << out.dump() << '\n';
+    }
+    if (!errors.empty()) return options.json ? exitCodeOf(errors.front()) : complain(errors);
+    if (options.json) return Exit::done;
+    std::cout << airframe->name << "\n"
+              << airframe->notice << "\n"
+              << airframe->points.size() << " points, " << airframe->stands.size() << " stands, "
+              << airframe->zones.size() << " zones\nsha256 " << airframe->sha256 << '\n';
+    for (const airframe::Walk& walk : airframe->walks)
+        std::cout << "walk " << walk.id << ": " << walk.points.size() << " points\n";
+    return Exit::done;
+}
+
+int plan(const PlanOptions& options) {
+    const auto airframe = airframe::readFrom(options.airframe);
+    if (!airframe) return complain(airframe.error());
+    const std::string walkId = options.walk.empty() ? airframe->walks.front().id : options.walk;
+    const auto plan = walk::makePlan(*airframe, walkId, walk::startOf(*airframe));
+    if (!plan) return complain(plan.error());
+    if (options.json) {
+        Json out{{"walk", walkId}, {"cost", toJson(plan->cost)}, {"steps", Json::array()}};
+        for (const walk::Step& step : plan->steps)
+            out["steps"].push_back(toJson(step));
+        std::cout << out.dump() << '\n';
+    } else {
+        std::cout << airframe->name << ": " << airframe->walk(walkId)->name << '\n'
+                  << costText(plan->cost) << "\n\n";
+        printSteps(*airframe, *plan);
+    }
+    for (const auto& [point, why] : plan->unreachable)
+        std::cerr << "ambit: can't be reached: " << point << ": " << why << '\n';
+    return plan->unreachable.empty() ? Exit::done : Exit::refused;
+}
+
+} // namespace ambit::cli

@@ -1,0 +1,92 @@
+// The program ambit: every screen's job, without a screen.
+#include "cli/commands.hpp"
+
+#include <CLI/CLI.hpp>
+
+using namespace ambit::cli;
+
+namespace {
+
+void addCheck(CLI::App& app, CheckOptions& options) {
+    auto* command =
+        app.add_subcommand("check", "Read an airframe; name every error by its JSON pointer; plan each walk");
+    command->add_option("airframe", options.airframe, "airframe.json")->required();
+    command->add_flag("--json", options.json, "for programs: {\"ok\", \"errors\", …}");
+}
+
+void addPlan(CLI::App& app, PlanOptions& options) {
+    auto* command = app.add_subcommand("plan", "Print the order of a walk and what it costs");
+    command->add_option("airframe", options.airframe, "airframe.json")->required();
+    command->add_option("--walk", options.walk, "the walk's id (the first if not given)");
+    command->add_flag("--json", options.json, "for programs: {\"walk\", \"cost\", \"steps\"}");
+}
+
+void addKey(CLI::App& app, KeyOptions& options) {
+    auto* command = app.add_subcommand("key", "Make or show a signing key (EC P-256, encrypted)");
+    command->require_subcommand(1);
+    auto* make = command->add_subcommand("new", "Make a key and its certificate; never overwrites");
+    make->add_option("file", options.file, "the key file to write")->required();
+    make->add_option("--name", options.name, "the signer's full name, as on the certificate")->required();
+    make->add_option("--passphrase-file", options.passphraseFile, "passphrase in its first line");
+    make->add_flag("--json", options.json, "for programs");
+    auto* show =
+        command->add_subcommand("show", "Show whose key it is and its fingerprint; needs no passphrase");
+    show->add_option("file", options.file, "the key file")->required();
+    show->add_flag("--json", options.json, "for programs");
+}
+
+void addRound(CLI::App& app, RoundOptions& options) {
+    auto* command =
+        app.add_subcommand("round", "Walk a round from a script, sign it, leave record.json and record.pdf");
+    command->add_option("--airframe", options.airframe, "airframe.json")->required();
+    command
+        ->add_option("--script", options.script, "what the person does, JSON Lines (platform/cli/SCRIPT.md)")
+        ->required();
+    command->add_option("--key", options.key, "the signer's key file; needed if the script signs");
+    command->add_option("--passphrase-file", options.passphraseFile,
+                        "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
+    command->add_option("--out", options.out, "folder for the record, photos and the archive with the log")
+        ->required();
+    command->add_flag("--json", options.json, "print each event, one JSON object a line, once it is on disk");
+    command->footer("Run again after an interruption, it goes on where the log ends.");
+}
+
+void addVerify(CLI::App& app, VerifyOptions& options) {
+    auto* command = app.add_subcommand(
+        "verify", "Check records, JSON or PDF; exit 0 only if everything holds in all of them");
+    command->add_option("files", options.files, "record.json, record.pdf, …")->required();
+    command->add_flag("--json", options.json, "for programs: one object a file");
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app{"Ambit: guides a pilot round a light aircraft before flight and leaves a signed record.\n"
+                 "It reminds, measures and records; the pilot in command decides, the manufacturer's "
+                 "handbook and local rules rule."};
+    app.require_subcommand(1);
+    app.set_version_flag("--version", AMBIT_VERSION);
+    app.footer("Exit codes: 0 done and everything holds; 1 looked at and refused; 2 wrong command line;\n"
+               "3 a file or the archive could not be read or written, or a key not unlocked.");
+    CheckOptions checkOptions;
+    PlanOptions planOptions;
+    KeyOptions keyOptions;
+    RoundOptions roundOptions;
+    VerifyOptions verifyOptions;
+    addCheck(app, checkOptions);
+    addPlan(app, planOptions);
+    addKey(app, keyOptions);
+    addRound(app, roundOptions);
+    addVerify(app, verifyOptions);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? Exit::done : Exit::usage;
+    }
+    if (app.got_subcommand("check")) return check(checkOptions);
+    if (app.got_subcommand("plan")) return plan(planOptions);
+    if (app.got_subcommand("key"))
+        return app.get_subcommand("key")->got_subcommand("new") ? keyNew(keyOptions) : keyShow(keyOptions);
+    if (app.got_subcommand("round")) return round(roundOptions);
+    return verify(verifyOptions);
+}

@@ -1,0 +1,98 @@
+#include "cli/commands.hpp"
+
+#include "airframe/read.hpp"
+#include "archive/sealing.hpp"
+#include "base/canonical.hpp"
+#include "base/files.hpp"
+#include "cli/talk.hpp"
+#include "paper/pages.hpp"
+#include "script/player.hpp"
+
+#include <QGuiApplication>
+#include <algorithm>
+#include <iostream>
+
+namespace ambit::cli {
+
+namespace {
+
+bool signs(const script::Script& script) {
+    return std::any_of(script.actions.begin(), script.actions.end(), [](const script::Action& action) {
+        return std::holds_alternative<script::Sign>(action.what);
+    });
+}
+
+Result<record::Signer> signerFrom(const RoundOptions& options) {
+    if (options.key.empty())
+        return fail(ErrorCode::passphrase, "The script signs, but there is no key.", "",
+                    "Give --key FILE; 'ambit key new' makes one.");
+    auto text = readFile(options.key, 65536);
+    if (!text) return tl::unexpected(text.error());
+    auto word = passphrase(options.passphraseFile, false);
+    if (!word) return tl::unexpected(word.error());
+    return record::unlock(*text, *word);
+}
+
+/// The record's identity: signed now, or found sealed already by an earlier run of the same script.
+Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer) {
+    const round::State& state = round.state();
+    if (state.phase == round::Phase::sealed) return state.signature->recordSha256;
+    // Pages need a QGuiApplication, but no display.
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+    int argc = 1;
+    char name[] = "ambit";
+    char* argv[] = {name, nullptr};
+    const QGuiApplication application(argc, argv);
+    return archive::sealRound(round, signer, paper::drawRecord, Instant{state.lastAt.ms + 1000});
+}
+
+int finish(archive::OpenRound& round, const record::Signer& signer, const RoundOptions& options) {
+    auto sha256 = seal(round, signer);
+    if (!sha256) return complain(sha256.error());
+    auto files = archive::exportRecord(round.store(), *sha256, options.out);
+    if (!files) return complain(files.error());
+    if (options.json)
+        std::cout << Json{{"record", *sha256}}.dump() << std::endl;
+    else
+        for (const auto& file : *files)
+            std::cout << file.string() << '\n';
+    return Exit::done;
+}
+
+} // namespace
+
+int round(const RoundOptions& options) {
+    auto text = readFile(options.airframe);
+    if (!text) return complain(text.error());
+    auto airframe = airframe::read(*text);
+    if (!airframe) return complain(airframe.error());
+    auto script = script::readScriptFrom(options.script);
+    if (!script) return complain(script.error());
+    // A key that doesn't open is better known before the walk than after it.
+    Result<record::Signer> signer = fail(ErrorCode::passphrase, "");
+    if (signs(*script)) {
+        signer = signerFrom(options);
+        if (!signer) return complain(signer.error());
+    }
+    std::error_code failed;
+    std::filesystem::create_directories(options.out, failed);
+    if (failed)
+        return complain(
+            {ErrorCode::storage, "The folder could not be made: " + failed.message() + ".", options.out, ""});
+    auto archive = archive::Archive::open(std::filesystem::path(options.out) / "archive.sqlite");
+    if (!archive) return complain(archive.error());
+
+    const auto committed = [&](const round::Event& event) {
+        // One write, flushed: the line is the promise that the event is on disk.
+        if (options.json) std::cout << canonicalJson(toJson(event)) + "\n" << std::flush;
+    };
+    auto round = script::walkScript(*archive, *airframe, *text, *script, committed);
+    if (!round) return complain(round.error());
+    if (signer) return finish(*round, *signer, options);
+    if (!options.json)
+        std::cout << "Round " << round->state().id << " left open: " << round->state().settledCount()
+                  << " points settled\n";
+    return Exit::done;
+}
+
+} // namespace ambit::cli

@@ -1,0 +1,70 @@
+#include "cli/talk.hpp"
+
+#include "base/files.hpp"
+#include "cli/commands.hpp"
+
+#include <cstdlib>
+#include <iostream>
+#include <termios.h>
+#include <unistd.h>
+
+namespace ambit::cli {
+
+int exitCodeOf(const Error& error) {
+    return error.code == ErrorCode::storage || error.code == ErrorCode::passphrase ? Exit::storage
+                                                                                   : Exit::refused;
+}
+
+int complain(const Error& error) {
+    std::cerr << "ambit: " << toText(error) << '\n';
+    return exitCodeOf(error);
+}
+
+int complain(const std::vector<Error>& errors) {
+    int code = Exit::refused;
+    for (const Error& error : errors)
+        code = complain(error);
+    return code;
+}
+
+Json toJson(const Error& error) {
+    return {
+        {"code", toText(error.code)}, {"what", error.what}, {"where", error.where}, {"remedy", error.remedy}};
+}
+
+namespace {
+
+Result<std::string> ask(const char* prompt) {
+    termios before{};
+    if (tcgetattr(STDIN_FILENO, &before) != 0)
+        return fail(ErrorCode::passphrase, "There is no passphrase and no terminal to ask for one.", "",
+                    "Give --passphrase-file FILE or set AMBIT_PASSPHRASE.");
+    termios silent = before;
+    silent.c_lflag &= ~static_cast<tcflag_t>(ECHO);
+    std::cerr << prompt << std::flush;
+    tcsetattr(STDIN_FILENO, TCSAFLUSH, &silent);
+    std::string line;
+    std::getline(std::cin, line);
+    tcsetattr(STDIN_FILENO, TCSAFLUSH, &before);
+    std::cerr << '\n';
+    return line;
+}
+
+} // namespace
+
+Result<std::string> passphrase(const std::string& file, bool twice) {
+    if (!file.empty()) {
+        auto text = readFile(file, 4096);
+        if (!text) return text;
+        return text->substr(0, text->find_first_of("\r\n"));
+    }
+    if (const char* set = std::getenv("AMBIT_PASSPHRASE"); set != nullptr) return std::string(set);
+    auto first = ask("Passphrase: ");
+    if (!first || !twice) return first;
+    auto second = ask("The same again: ");
+    if (second && *second != *first)
+        return fail(ErrorCode::passphrase, "The two passphrases differ.", "", "Try again.");
+    return first;
+}
+
+} // namespace ambit::cli

@@ -1,0 +1,269 @@
+#include "script/player.hpp"
+
+#include "base/canonical.hpp"
+#include "base/files.hpp"
+#include "base/hash.hpp"
+
+#include <algorithm>
+
+namespace ambit::script {
+
+namespace {
+
+constexpr int otherSeconds = 4;
+
+template<class... Ts> struct Overloaded : Ts... { using Ts::operator()...; };
+template<class... Ts> Overloaded(Ts...) -> Overloaded<Ts...>;
+
+/// Goes to the first step left: anything else is out of turn, and what is left is ordered anew.
+bool outOfTurn(const round::State& state, const airframe::Airframe& airframe, const std::string& stand) {
+    const auto next = round::nextStep(state, airframe);
+    if (!next) return false;
+    const auto* go = std::get_if<walk::Go>(&*next);
+    return go == nullptr || go->stand != stand;
+}
+
+Error atLine(Error error, int line) {
+    error.where = "line " + std::to_string(line) + (error.where.empty() ? "" : ", " + error.where);
+    return error;
+}
+
+} // namespace
+
+Result<std::optional<Doing>> followStep(const Follow& follow, const round::State& state,
+                                        const airframe::Airframe& airframe) {
+    const auto next = round::nextStep(state, airframe);
+    if (!next) {
+        if (follow.until)
+            return fail(ErrorCode::invalid, "The plan ends before '" + *follow.until + "' is reached.",
+                        *follow.until, "It may be settled already, or not be in this walk.");
+        return std::optional<Doing>{};
+    }
+    if (const auto* go = std::get_if<walk::Go>(&*next)) return std::optional<Doing>{Go{go->stand}};
+    if (const auto* set = std::get_if<walk::Set>(&*next))
+        return std::optional<Doing>{Change{set->setting, set->to}};
+    const std::string& id = std::get<walk::Settle>(*next).point;
+    if (follow.until == id) return std::optional<Doing>{};
+    Settle settle;
+    settle.what.point = id;
+    settle.what.outcome = round::Outcome::sound;
+    if (const auto value = follow.values.find(id); value != follow.values.end())
+        settle.what.value = value->second;
+    return std::optional<Doing>{settle};
+}
+
+int secondsOf(const Action& action, const airframe::Airframe& airframe, const round::State& state) {
+    if (action.after) return *action.after;
+    if (const auto* settle = std::get_if<Settle>(&action.what))
+        if (const auto* point = airframe.point(settle->what.point)) return static_cast<int>(point->seconds);
+    if (const auto* change = std::get_if<Change>(&action.what))
+        if (const auto* setting = airframe.setting(change->setting))
+            if (const auto now = state.settings.find(change->setting); now != state.settings.end())
+                if (const auto* known = setting->change(now->second, change->to))
+                    return static_cast<int>(known->seconds);
+    return otherSeconds;
+}
+
+Result<archive::PhotoBytes> readPhoto(const std::filesystem::path& path) {
+    auto bytes = readFile(path, std::size_t{40} << 20);
+    if (!bytes) return tl::unexpected(bytes.error());
+    std::string type;
+    if (bytes->starts_with("\xFF\xD8\xFF")) type = "image/jpeg";
+    if (bytes->starts_with("\x89PNG\r\n\x1A\n")) type = "image/png";
+    if (type.empty())
+        return fail(ErrorCode::unsupported, "This is neither a JPEG nor a PNG picture.", path.string(),
+                    "Save the photo as JPEG.");
+    round::Photo photo{sha256Hex(*bytes), type, static_cast<std::int64_t>(bytes->size())};
+    return archive::PhotoBytes{std::move(photo), std::move(*bytes)};
+}
+
+round::Opened openedBy(const Open& open, const airframe::Airframe& airframe) {
+    round::Opened opened;
+    opened.registration = open.registration;
+    opened.serial = open.serial;
+    opened.airframe = airframe.id;
+    opened.airframeSha256 = airframe.sha256;
+    opened.walk = open.walk;
+    opened.who = open.who;
+    opened.counters = open.counters;
+    opened.offsetMinutes = open.at.offsetMinutes;
+    opened.position = open.position;
+    return opened;
+}
+
+Result<void> Player::play(const Action& action) {
+    const auto* follow = std::get_if<Follow>(&action.what);
+    if (follow == nullptr)
+        return playSingle(action).map_error(
+            [&](Error error) { return atLine(std::move(error), action.line); });
+    while (true) {
+        auto step = followStep(*follow, round->state(), round->airframe());
+        if (!step) return tl::unexpected(atLine(step.error(), action.line));
+        if (!*step) return {};
+        if (auto done = playSingle({**step, action.after, action.line}); !done)
+            return tl::unexpected(atLine(done.error(), action.line));
+    }
+}
+
+Result<void> Player::playSingle(const Action& action) {
+    const Instant at{now.ms + std::int64_t{1000} * secondsOf(action, round->airframe(), round->state())};
+    const auto act = [&](round::What what, const std::vector<archive::PhotoBytes>& photos = {}) {
+        return round->act(std::move(what), at, photos);
+    };
+    const auto settle = [&](const Settle& settling) -> Result<void> {
+        round::Settled settled = settling.what;
+        std::vector<archive::PhotoBytes> photos;
+        for (const std::string& name : settling.photos) {
+            auto photo = readPhoto(folder / name);
+            if (!photo) return tl::unexpected(photo.error());
+            settled.photos.push_back(photo->photo);
+            photos.push_back(std::move(*photo));
+        }
+        return act(std::move(settled), photos);
+    };
+    const auto go = [&](const Go& going) -> Result<void> {
+        const bool reorder = outOfTurn(round->state(), round->airframe(), going.stand);
+        if (auto done = act(round::StandReached{going.stand}); !done || !reorder) return done;
+        return round->replan("another stand was reached", at);
+    };
+    const auto reopen = [&](const Reopen& again) -> Result<void> {
+        if (auto done = act(round::Reopened{again.point, again.why}); !done) return done;
+        return round->replan("a point was re-opened", at);
+    };
+    const auto notHere = [](const auto&) -> Result<void> {
+        return fail(ErrorCode::invalid, "This action has no place here.", "",
+                    "A round is opened first and signed last.");
+    };
+    auto done = std::visit(
+        Overloaded{[&](const Go& a) { return go(a); },
+                   [&](const TapZone& a) { return round->goToZone(a.zone, at); },
+                   [&](const Change& a) {
+                       return act(round::SettingChanged{a.setting, a.to});
+                   },
+                   [&](const Settle& a) { return settle(a); }, [&](const Reopen& a) { return reopen(a); },
+                   [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
+                   [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
+                   [&](const Pause&) { return act(round::Paused{}); },
+                   [&](const Resume&) { return act(round::Resumed{}); },
+                   [&](const Note& a) { return act(round::Note{a.words}); },
+                   [&](const Conclude& a) {
+                       return act(round::Concluded{a.fit, a.reasons});
+                   },
+                   [&](const Follow& a) { return notHere(a); }, [&](const Open& a) { return notHere(a); },
+                   [&](const Sign& a) { return notHere(a); }},
+        action.what);
+    if (done) now = at;
+    return done;
+}
+
+namespace {
+
+/// Hands the rehearsed events over to the real archive: compares where it has them already, acts where it
+/// hasn't.
+class Handover {
+public:
+    Handover(archive::Archive& from, archive::Archive& to, const airframe::Airframe& description,
+             std::vector<round::Event> alreadyThere)
+        : memory(&from), archive(&to), airframe(&description), stored(std::move(alreadyThere)) {}
+
+    [[nodiscard]] Result<void> take(const round::Event& event, const Committed& committed) {
+        if (taken < stored.size()) return compare(event);
+        if (auto ready = ensureRound(event); !ready) return ready;
+        if (taken > 0) {
+            auto photos = photosOf(event);
+            if (!photos) return tl::unexpected(photos.error());
+            if (auto done = real->act(event.what, event.at, *photos); !done) return done;
+        }
+        ++taken;
+        if (committed) committed(real->events().back());
+        return {};
+    }
+
+    /// The round as it stands in the archive, once all is taken.
+    [[nodiscard]] Result<archive::OpenRound> finish(const std::string& roundId) {
+        if (real) return std::move(*real);
+        return archive::OpenRound::resume(*archive, *airframe, roundId);
+    }
+
+private:
+    Result<void> compare(const round::Event& event) {
+        if (canonicalJson(toJson(stored[taken])) != canonicalJson(toJson(event)))
+            return fail(ErrorCode::conflict, "The archive holds this round with another event here.",
+                        "event " + std::to_string(event.seq),
+                        "The script has changed since; use another folder for it.");
+        ++taken;
+        return {};
+    }
+    Result<void> ensureRound(const round::Event& event) {
+        if (real) return {};
+        auto round = stored.empty()
+                         ? archive::OpenRound::begin(*archive, *airframe, std::get<round::Opened>(event.what),
+                                                     event.at)
+                         : archive::OpenRound::resume(*archive, *airframe, roundId(stored.front()));
+        if (!round) return tl::unexpected(round.error());
+        real = std::move(*round);
+        return {};
+    }
+    Result<std::vector<archive::PhotoBytes>> photosOf(const round::Event& event) const {
+        std::vector<archive::PhotoBytes> photos;
+        if (const auto* settled = std::get_if<round::Settled>(&event.what))
+            for (const round::Photo& photo : settled->photos) {
+                auto bytes = memory->photo(photo.sha256);
+                if (!bytes) return tl::unexpected(bytes.error());
+                photos.push_back({photo, std::move(*bytes)});
+            }
+        return photos;
+    }
+
+    archive::Archive* memory;
+    archive::Archive* archive;
+    const airframe::Airframe* airframe;
+    std::vector<round::Event> stored;
+    std::size_t taken = 0;
+    std::optional<archive::OpenRound> real;
+};
+
+} // namespace
+
+Result<archive::OpenRound> walkScript(archive::Archive& archive, const airframe::Airframe& airframe,
+                                      std::string_view airframeText, const Script& script,
+                                      const Committed& committed) {
+    const archive::Aircraft aircraft{script.open.registration, script.open.serial, airframe.sha256,
+                                     airframe.name};
+    auto memory = archive::Archive::open(":memory:");
+    if (!memory) return tl::unexpected(memory.error());
+    for (archive::Archive* store : {&*memory, &archive})
+        if (auto added = store->addAircraft(aircraft, airframeText); !added)
+            return tl::unexpected(added.error());
+
+    auto rehearsal =
+        archive::OpenRound::begin(*memory, airframe, openedBy(script.open, airframe), script.open.at.at);
+    if (!rehearsal) return tl::unexpected(atLine(rehearsal.error(), 1));
+    const std::string id = rehearsal->state().id;
+    std::vector<round::Event> stored;
+    if (auto known = archive.rounds(script.open.registration); !known)
+        return tl::unexpected(known.error());
+    else if (std::any_of(known->begin(), known->end(), [&](const auto& info) { return info.id == id; })) {
+        auto events = archive.events(id);
+        if (!events) return tl::unexpected(events.error());
+        stored = std::move(*events);
+    }
+
+    Handover handover(*memory, archive, airframe, std::move(stored));
+    Player player(*rehearsal, script.folder, script.open.at.at);
+    std::size_t handed = 0;
+    const auto handOver = [&]() -> Result<void> {
+        for (; handed < rehearsal->events().size(); ++handed)
+            if (auto done = handover.take(rehearsal->events()[handed], committed); !done) return done;
+        return {};
+    };
+    if (auto done = handOver(); !done) return tl::unexpected(done.error());
+    for (const Action& action : script.actions) {
+        if (std::holds_alternative<Sign>(action.what)) break;
+        if (auto done = player.play(action); !done) return tl::unexpected(done.error());
+        if (auto done = handOver(); !done) return tl::unexpected(done.error());
+    }
+    return handover.finish(id);
+}
+
+} // namespace ambit::script

@@ -1,0 +1,82 @@
+// A round as a script of what a person does, one action a line: SCRIPT.md in platform/cli.
+#pragma once
+
+#include "round/event.hpp"
+
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace ambit::script {
+
+struct Open {
+    std::string registration;
+    std::string serial;
+    std::string walk;
+    round::Person who;
+    std::vector<round::CounterReading> counters;
+    LocalInstant at;
+    std::optional<round::Position> position;
+};
+struct Go {
+    std::string stand;
+};
+struct TapZone {
+    std::string zone;
+};
+struct Change {
+    std::string setting;
+    std::string to;
+};
+struct Settle {
+    round::Settled what;             ///< without photos
+    std::vector<std::string> photos; ///< paths beside the script
+};
+struct Reopen {
+    std::string point;
+    std::string why;
+};
+struct Made {
+    std::string opening;
+};
+struct Closed {
+    std::string opening;
+};
+struct Pause {};
+struct Resume {};
+struct Note {
+    std::string words;
+};
+struct Follow {
+    std::optional<std::string> until;
+    std::map<std::string, std::string> values; ///< point → measured value
+};
+struct Conclude {
+    bool fit = false;
+    std::string reasons;
+};
+struct Sign {};
+
+using Doing = std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note,
+                           Follow, Conclude, Sign>;
+
+struct Action {
+    Doing what;
+    std::optional<int> after; ///< seconds it took; none: the airframe's own time
+    int line = 0;
+};
+
+struct Script {
+    Open open;
+    std::vector<Action> actions;  ///< what follows the first line
+    std::filesystem::path folder; ///< where its photos' paths start
+};
+
+/// Reads a script; the error's `where` is "line N" and the pointer in it.
+[[nodiscard]] Result<Script> readScript(std::string_view text, std::filesystem::path folder);
+[[nodiscard]] Result<Script> readScriptFrom(const std::filesystem::path& path);
+
+} // namespace ambit::script
