@@ -41,11 +41,12 @@ std::map<std::string, Names> waysOf(const Setting& setting) {
     for (bool more = true; more;) {
         more = false;
         for (const SettingChange& change : setting.changes) {
-            const Names& further = ways[change.to];
+            const auto further = ways.find(change.to);
+            if (further == ways.end()) continue;
             for (auto& [state, reached] : ways) {
                 if (!reached.contains(change.from)) continue;
                 const std::size_t before = reached.size();
-                reached.insert(further.begin(), further.end());
+                reached.insert(further->second.begin(), further->second.end());
                 more = more || reached.size() != before;
             }
         }
@@ -83,6 +84,21 @@ public:
         return {};
     }
 
+    /// All points that wait for `start` and for which it waits: one knot, whose cycles are told as one.
+    [[nodiscard]] std::set<Index> knotOf(Index start) const {
+        std::vector<std::set<Index>> behind(before.size());
+        for (Index i = 0; i < before.size(); ++i) {
+            for (const Index earlier : before[i])
+                behind[earlier].insert(i);
+        }
+        const auto earlier = reach(start, before);
+        const auto later = reach(start, behind);
+        std::set<Index> knot;
+        std::set_intersection(earlier.begin(), earlier.end(), later.begin(), later.end(),
+                              std::inserter(knot, knot.end()));
+        return knot;
+    }
+
 private:
     void add(Index waiting, const std::string& id) {
         if (const auto found = indices.find(id); found != indices.end())
@@ -97,27 +113,34 @@ private:
             const auto wanted = airframe.points[i].when.find(setting.id);
             if (wanted != airframe.points[i].when.end()) wanting[wanted->second].push_back(i);
         }
+        // Of a state that can't be reached something else was said.
+        std::erase_if(wanting, [&](const auto& one) {
+            return !needs.contains(one.first) || !ways.contains(one.first);
+        });
         for (const auto& [state, points] : wanting) {
-            const auto needed = needs.find(state);
             for (const Index point : points) {
-                if (needed == needs.end()) continue;
-                for (const std::string& id : needed->second)
+                for (const std::string& id : needs.at(state))
                     add(point, id);
             }
-            addOneWay(state, points, wanting, ways);
+            for (const auto& [other, earlier] : wanting) {
+                // Where no way leads back, what wants the other state comes first.
+                if (ways.at(state).contains(other)) continue;
+                for (const Index point : points)
+                    before[point].insert(earlier.begin(), earlier.end());
+            }
         }
     }
 
-    /// Where no way leads back from `state`, what wants another one comes before.
-    void addOneWay(const std::string& state, const std::vector<Index>& points,
-                   const std::map<std::string, std::vector<Index>>& wanting,
-                   const std::map<std::string, Names>& ways) {
-        const auto reached = ways.find(state);
-        for (const auto& [other, earlier] : wanting) {
-            if (reached == ways.end() || reached->second.contains(other) || !ways.contains(other)) continue;
-            for (const Index point : points)
-                before[point].insert(earlier.begin(), earlier.end());
+    [[nodiscard]] static std::set<Index> reach(Index start, const std::vector<std::set<Index>>& edges) {
+        std::set<Index> reached{start};
+        std::deque<Index> queue{start};
+        while (!queue.empty()) {
+            for (const Index next : edges[queue.front()]) {
+                if (reached.insert(next).second) queue.push_back(next);
+            }
+            queue.pop_front();
         }
+        return reached;
     }
 
     static std::vector<Index> wayTo(Index end, Index start,
@@ -144,7 +167,7 @@ void checkWaits(const Airframe& airframe, const std::vector<std::string>& pointe
         if (covered.contains(i)) continue;
         const auto cycle = waits.cycleThrough(i);
         if (cycle.empty()) continue;
-        covered.insert(cycle.begin(), cycle.end());
+        covered.merge(waits.knotOf(i));
         const bool fresh = std::any_of(cycle.begin(), cycle.end(),
                                        [&](Index at) { return told.insert(pointers[at]).second; });
         if (!fresh) continue;

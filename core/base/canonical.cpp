@@ -136,11 +136,11 @@ std::string canonicalNumber(double value) {
     if (k <= n && n <= 21) {
         text = digits + zeros(n - k);
     } else if (0 < n && n <= 21) {
-        text = digits.insert(static_cast<std::size_t>(n), ".");
+        text = digits.insert(static_cast<std::size_t>(n), 1, '.');
     } else if (-6 < n && n <= 0) {
         text = "0." + zeros(-n) + digits;
     } else {
-        if (k > 1) digits.insert(1, ".");
+        if (k > 1) digits.insert(1, 1, '.');
         text = digits + (n > 0 ? "e+" : "e-") + std::to_string(n > 0 ? n - 1 : 1 - n);
     }
     return value < 0 ? '-' + text : text;

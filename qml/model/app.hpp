@@ -1,0 +1,88 @@
+// What Main.qml is given: every screen's values hang from here.
+#pragma once
+
+#include "model/aircraft_model.hpp"
+#include "model/file_view.hpp"
+#include "model/round_view.hpp"
+#include "model/signing_view.hpp"
+
+namespace ambit::view {
+
+class App : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("main makes it")
+    Q_PROPERTY(ambit::view::AircraftModel* aircraft READ aircraft CONSTANT)
+    Q_PROPERTY(ambit::view::RoundView* round READ round NOTIFY roundChanged) ///< the round in hand; null if none
+    Q_PROPERTY(ambit::view::FileView* file READ file CONSTANT)
+    Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
+    /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem() or the next touch that works.
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(bool night READ night WRITE setNight NOTIFY nightChanged)
+    // Who walked last, to begin with next time.
+    Q_PROPERTY(QString personName READ personName NOTIFY personChanged)
+    Q_PROPERTY(QString personRole READ personRole NOTIFY personChanged)
+    Q_PROPERTY(QString personCertificate READ personCertificate NOTIFY personChanged)
+    /// {id, name}: the roles a person can have.
+    Q_PROPERTY(QVariantList roles READ roles CONSTANT)
+public:
+    explicit App(Services services, QObject* parent = nullptr);
+    ~App() override;
+
+    Q_INVOKABLE void clearProblem();
+    /// {id, name, about, points (int)}
+    Q_INVOKABLE [[nodiscard]] QVariantList walks(const QString& registration);
+    /// {id, name, unit, last (decimal string; "" if never read)}
+    Q_INVOKABLE [[nodiscard]] QVariantList counters(const QString& registration);
+    Q_INVOKABLE [[nodiscard]] QStringList cautions(const QString& registration);
+    Q_INVOKABLE [[nodiscard]] QString notice(const QString& registration);
+    /// Starts a round; `round` is it then. `counters`: id → decimal string; empty ones are left out.
+    Q_INVOKABLE bool begin(const QString& registration, const QString& walkId, const QString& name, const QString& role,
+                           const QString& certificate, const QVariantMap& counters);
+    /// Goes on exactly where the round was left.
+    Q_INVOKABLE bool resume(const QString& roundId);
+    Q_INVOKABLE void leaveRound(); ///< `round` is null then; what was walked stays
+    Q_INVOKABLE bool addAircraft(const QUrl& airframeFile, const QString& registration, const QString& serial);
+
+    [[nodiscard]] AircraftModel* aircraft() { return &aircraftRows; }
+    [[nodiscard]] RoundView* round() const { return current.get(); }
+    [[nodiscard]] FileView* file() { return &fileView; }
+    [[nodiscard]] SigningView* signing() { return &signingView; }
+    [[nodiscard]] QString problem() const { return trouble; }
+    [[nodiscard]] bool night() const { return dark; }
+    void setNight(bool night);
+    [[nodiscard]] QString personName() const { return QString::fromStdString(who.name); }
+    [[nodiscard]] QString personRole() const { return QString::fromStdString(who.role); }
+    [[nodiscard]] QString personCertificate() const { return QString::fromStdString(who.certificate); }
+    [[nodiscard]] QVariantList roles() const;
+
+    void say(const Error& error); ///< puts it into `problem`
+
+signals:
+    void roundChanged();
+    void problemChanged();
+    void nightChanged();
+    void personChanged();
+
+private:
+    [[nodiscard]] Report reporter();
+    [[nodiscard]] Result<archive::Aircraft> aircraftOf(const QString& registration) const;
+    [[nodiscard]] Result<std::unique_ptr<const airframe::Airframe>> airframeOf(const std::string& sha256) const;
+    [[nodiscard]] const airframe::Airframe* described(const QString& registration); ///< kept until another is asked for
+    [[nodiscard]] Result<void> start(const QString& registration, round::Opened opened);
+    [[nodiscard]] Result<void> goOn(const std::string& roundId);
+    void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
+    void remember(const round::Person& person);
+
+    Services services;
+    QString trouble;
+    bool dark = false;
+    round::Person who;
+    std::unique_ptr<const airframe::Airframe> lastDescribed;
+    AircraftModel aircraftRows;
+    FileView fileView;
+    SigningView signingView;
+    std::unique_ptr<RoundView> current;
+};
+
+} // namespace ambit::view

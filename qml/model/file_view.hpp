@@ -1,0 +1,74 @@
+// The file of one aircraft: its records, one of them opened, and their way out.
+#pragma once
+
+#include "model/record_view.hpp"
+#include "model/rows_model.hpp"
+#include "model/services.hpp"
+
+namespace ambit::view {
+
+class RecordsModel : public RowsModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("FileView makes it")
+public:
+    /// recordId, title ("Before the first flight" or the kind), conclusion ("fit", "not fit"), conclusionText (in words), whenText ("20 Jun 2026, 05:58 UTC"), signer,
+    /// findings (int)
+    enum Role { RecordIdRole = Qt::UserRole, TitleRole, ConclusionRole, ConclusionTextRole, WhenTextRole, SignerRole, FindingsRole };
+    using RowsModel::RowsModel;
+
+    void update(const std::vector<archive::RecordInfo>& records);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+private:
+    struct Row {
+        QString recordId, conclusion, whenText, signer;
+        int findings = 0;
+        [[nodiscard]] const QString& key() const { return recordId; }
+        friend bool operator==(const Row&, const Row&) = default;
+    };
+    std::vector<Row> rows;
+};
+
+class FileView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("App makes it")
+    /// Whose file it is; setting it reads the file. "" at first: the first aircraft's, once App.showFile or a screen sets it.
+    Q_PROPERTY(QString registration READ registration WRITE setRegistration NOTIFY registrationChanged)
+    Q_PROPERTY(ambit::view::RecordsModel* records READ records CONSTANT)
+    /// The opened record; null if none.
+    Q_PROPERTY(ambit::view::RecordView* record READ record NOTIFY recordChanged)
+public:
+    FileView(const Services& services, Report report, QObject* parent);
+
+    /// Reads and verifies a record; then `record` is it. A record that does not verify is still shown, and says so.
+    Q_INVOKABLE bool open(const QString& recordId);
+    Q_INVOKABLE void close();
+    /// Writes record.json, record.pdf and photos/ into the folder. The paths written; empty on failure (App.problem).
+    Q_INVOKABLE QStringList exportRecord(const QString& recordId, const QUrl& folder);
+    void refresh();
+
+    [[nodiscard]] QString registration() const { return shown; }
+    void setRegistration(const QString& registration);
+    [[nodiscard]] RecordsModel* records() { return &rows; }
+    [[nodiscard]] RecordView* record() const { return opened; }
+
+signals:
+    void registrationChanged();
+    void recordChanged();
+
+private:
+    [[nodiscard]] Result<RecordView*> read(const std::string& recordId);
+
+    const Services* services;
+    Report report;
+    QString shown;
+    RecordsModel rows;
+    RecordView* opened = nullptr;
+};
+
+} // namespace ambit::view

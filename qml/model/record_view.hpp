@@ -1,0 +1,53 @@
+// One record, as a screen shows it: conclusion first. Immutable.
+#pragma once
+
+#include "airframe/airframe.hpp"
+#include "record/record.hpp"
+
+#include <QObject>
+#include <QVariant>
+#include <QtQml/qqmlregistration.h>
+
+namespace ambit::view {
+
+class RecordView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("FileView makes it")
+    Q_PROPERTY(QString recordId MEMBER recordId CONSTANT)
+    Q_PROPERTY(QString registration MEMBER registration CONSTANT)
+    Q_PROPERTY(QString walkName MEMBER walkName CONSTANT)
+    Q_PROPERTY(QString conclusion MEMBER conclusion CONSTANT)         ///< "fit" "not fit"
+    Q_PROPERTY(QString conclusionText MEMBER conclusionText CONSTANT) ///< in words
+    Q_PROPERTY(QString reasons MEMBER reasons CONSTANT)
+    Q_PROPERTY(QString whenText MEMBER whenText CONSTANT)             ///< of the conclusion
+    Q_PROPERTY(QString placeText MEMBER placeText CONSTANT)           ///< "" if not known
+    Q_PROPERTY(QString signer MEMBER signer CONSTANT)                 ///< name, role, certificate number
+    Q_PROPERTY(QString fingerprint MEMBER fingerprint CONSTANT)
+    Q_PROPERTY(bool verified MEMBER verified CONSTANT)
+    Q_PROPERTY(QString verifiedText MEMBER verifiedText CONSTANT)     ///< that it holds, or what does not
+    /// Lists of {id, name, words, severity, value, atText, photos: [source]}: everything found; of {id, name, why, basis}: everything not inspected.
+    Q_PROPERTY(QVariantList findings MEMBER findings CONSTANT)
+    Q_PROPERTY(QVariantList notInspected MEMBER notInspected CONSTANT)
+    /// {id, name, outcome ("sound" "finding" "notInspected"), outcomeText, value, atText}: every point, in listed order.
+    Q_PROPERTY(QVariantList points MEMBER points CONSTANT)
+    /// {atText, text}: the whole round, in words.
+    Q_PROPERTY(QVariantList timeline MEMBER timeline CONSTANT)
+    Q_PROPERTY(QVariantList counters MEMBER counters CONSTANT) ///< {name, value}: "1284.6 h"
+public:
+    explicit RecordView(QObject* parent) : QObject(parent) {}
+
+    /// From a record's text. It is shown as far as it can be read, also where a signature does not hold; not at all where it can't be folded.
+    [[nodiscard]] static Result<RecordView*> make(const std::string& recordId, std::string_view recordJson,
+                                                  const airframe::Airframe& airframe, QObject* parent);
+
+private:
+    void tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events, const round::State& state);
+    void verify(std::string_view recordJson);
+
+    QString recordId, registration, walkName, conclusion, conclusionText, reasons, whenText, placeText, signer, fingerprint, verifiedText;
+    bool verified = false;
+    QVariantList findings, notInspected, points, timeline, counters;
+};
+
+} // namespace ambit::view

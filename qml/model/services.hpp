@@ -1,0 +1,31 @@
+// What the view models need from outside, built in main.cpp (or a test) and handed in; nothing here is looked up elsewhere.
+#pragma once
+
+#include "archive/archive.hpp"
+#include "base/time.hpp"
+#include "record/pdf.hpp"
+
+#include <QUrl>
+#include <filesystem>
+#include <functional>
+#include <optional>
+
+class QSettings;
+
+namespace ambit::view {
+
+/// The archive and the settings must outlive whatever holds these.
+struct Services {
+    archive::Archive& archive;
+    std::function<LocalInstant()> now;
+    std::function<std::optional<round::Position>()> position; ///< the last known place; empty function: no positioning
+    std::function<Result<archive::PhotoBytes>(const QUrl&)> readPhoto;
+    std::filesystem::path keys; ///< folder of the signing key, signer.pem
+    record::DrawPages draw;
+    QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
+};
+
+/// Takes what went wrong to wherever it is shown.
+using Report = std::function<void(const Error&)>;
+
+} // namespace ambit::view

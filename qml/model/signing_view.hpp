@@ -1,0 +1,45 @@
+// The person's key, and the signature that seals a round.
+#pragma once
+
+#include "model/round_view.hpp"
+
+namespace ambit::view {
+
+class SigningView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("App makes it")
+    Q_PROPERTY(bool keyExists READ keyExists NOTIFY keyChanged)
+    Q_PROPERTY(QString keyName READ keyName NOTIFY keyChanged)         ///< whose key it is
+    Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY keyChanged) ///< SHA-256 of the certificate, in groups of four
+    Q_PROPERTY(QString recordId READ recordId NOTIFY sealed)           ///< of the record just sealed; "" before
+public:
+    SigningView(const Services& services, Report report, QObject* parent);
+
+    /// Makes the key of this device. At least 8 bytes of passphrase; refused if there is a key already.
+    Q_INVOKABLE bool newKey(const QString& name, const QString& passphrase);
+    /// Signs the concluded round, its pages too, and seals it: takes some hundred milliseconds.
+    Q_INVOKABLE bool sign(const QString& passphrase);
+
+    void setRound(RoundView* view); ///< nullptr: none
+    [[nodiscard]] bool keyExists() const { return !name.isEmpty(); }
+    [[nodiscard]] QString keyName() const { return name; }
+    [[nodiscard]] QString fingerprint() const { return print; }
+    [[nodiscard]] QString recordId() const { return record; }
+
+signals:
+    void keyChanged();
+    void sealed();
+
+private:
+    [[nodiscard]] std::filesystem::path keyFile() const;
+    void readKey();
+    [[nodiscard]] Result<std::string> seal(const QString& passphrase);
+
+    const Services* services;
+    Report report;
+    RoundView* round = nullptr;
+    QString name, print, record;
+};
+
+} // namespace ambit::view

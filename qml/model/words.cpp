@@ -1,0 +1,132 @@
+#include "model/words.hpp"
+
+#include "judge/limit.hpp"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+#include <QStringList>
+#include <QTimeZone>
+
+namespace ambit::view {
+
+namespace {
+
+/// Not a class of its own, so tr() has its context from here.
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+QString howWord(airframe::How how) {
+    using airframe::How;
+    switch (how) {
+    case How::look: return Words::tr("Look");
+    case How::feel: return Words::tr("Feel");
+    case How::move: return Words::tr("Move");
+    case How::turn: return Words::tr("Turn");
+    case How::drain: return Words::tr("Drain");
+    case How::measure: return Words::tr("Measure");
+    case How::count: return Words::tr("Count");
+    case How::listen: return Words::tr("Listen");
+    }
+    return {};
+}
+
+QString accessText(airframe::Access access) {
+    using airframe::Access;
+    switch (access) {
+    case Access::ground: return Words::tr("On the ground");
+    case Access::kneel: return Words::tr("Kneeling");
+    case Access::step: return Words::tr("Raised");
+    case Access::ladder: return Words::tr("On a ladder");
+    }
+    return {};
+}
+
+QDateTime local(Instant at, int offsetMinutes) {
+    return QDateTime::fromMSecsSinceEpoch(at.ms, Qt::OffsetFromUTC, offsetMinutes * 60);
+}
+
+} // namespace
+
+QString howText(const std::vector<airframe::How>& how) {
+    QStringList words;
+    for (const auto one : how)
+        words << howWord(one);
+    return words.join(QStringLiteral(" · "));
+}
+
+QString standText(const airframe::Stand& stand) {
+    const QString hands = stand.hands == 0   ? Words::tr("no hand free")
+                          : stand.hands == 1 ? Words::tr("one hand free")
+                                             : Words::tr("both hands free");
+    return accessText(stand.access) + QStringLiteral(" · ") + hands;
+}
+
+QString settingsText(const airframe::Airframe& airframe, const airframe::Settings& when) {
+    QStringList words;
+    for (const auto& [id, stateId] : when) {
+        const airframe::Setting* setting = airframe.setting(id);
+        const airframe::SettingState* state = setting == nullptr ? nullptr : setting->state(stateId);
+        if (state != nullptr) words << text(state->name);
+    }
+    return words.join(QStringLiteral(" · "));
+}
+
+QString limitText(const airframe::Limit& limit) {
+    return text(judge::toText(limit));
+}
+
+QString roleText(const std::string& role) {
+    if (role == "pilot") return Words::tr("Pilot");
+    if (role == "instructor") return Words::tr("Instructor");
+    if (role == "owner") return Words::tr("Owner");
+    if (role == "mechanic") return Words::tr("Mechanic");
+    return text(role);
+}
+
+QString outcomeText(round::Outcome outcome) {
+    switch (outcome) {
+    case round::Outcome::sound: return Words::tr("sound");
+    case round::Outcome::finding: return Words::tr("finding");
+    case round::Outcome::notInspected: return Words::tr("not inspected");
+    }
+    return {};
+}
+
+QString conclusionText(bool fit) {
+    return fit ? Words::tr("Fit for flight") : Words::tr("Not fit for flight");
+}
+
+QString agoText(Instant then, Instant now) {
+    const auto minutes = static_cast<int>(std::max<std::int64_t>(0, now.ms - then.ms) / 60000);
+    if (minutes < 1) return Words::tr("just now");
+    if (minutes < 120) return Words::tr("%n min ago", nullptr, minutes);
+    if (minutes < 48 * 60) return Words::tr("%n h ago", nullptr, minutes / 60);
+    return Words::tr("%n days ago", nullptr, minutes / (24 * 60));
+}
+
+QString clockText(Instant at, int offsetMinutes) {
+    return local(at, offsetMinutes).toString(QStringLiteral("HH:mm"));
+}
+
+QString dayText(Instant at, int offsetMinutes) {
+    return QLocale(QLocale::English).toString(local(at, offsetMinutes), QStringLiteral("d MMM yyyy, HH:mm"));
+}
+
+QString fingerprintText(const std::string& sha256) {
+    QString grouped;
+    for (std::size_t i = 0; i < sha256.size(); i += 4)
+        grouped += (i == 0 ? QString() : QStringLiteral(" ")) + text(sha256.substr(i, 4));
+    return grouped;
+}
+
+QString quoted(const QString& name) {
+    return QStringLiteral("“") + name + QStringLiteral("”");
+}
+
+QString photoSource(const std::string& sha256) {
+    return QStringLiteral("image://photo/") + text(sha256);
+}
+
+} // namespace ambit::view

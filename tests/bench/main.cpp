@@ -1,0 +1,28 @@
+// ambit-bench: prints the measured figures; exit 1 if a limit is missed. Run it on a quiet machine, from a
+// folder on a real disk.
+#include "bench.hpp"
+
+#include <QGuiApplication>
+#include <QTemporaryDir>
+#include <cstring>
+
+int main(int argc, char** argv) {
+    using namespace ambit::bench;
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
+    if (argc > 1 && std::strcmp(argv[1], "--empty-window") == 0) return emptyWindow(argc, argv);
+
+    const QGuiApplication application(argc, argv);
+    const QTemporaryDir work(QDir::currentPath() + QStringLiteral("/ambit-bench-XXXXXX"));
+    if (!work.isValid()) {
+        std::fprintf(stderr, "ambit-bench: no folder can be made here\n");
+        return 1;
+    }
+    const QString programs = QCoreApplication::applicationDirPath();
+    bool holds = touch(work.path());
+    holds = record(work.path()) && holds;
+    holds = start(programs, work.path()) && holds;
+    holds = memory(programs, work.path()) && holds;
+    return holds ? 0 : 1;
+}

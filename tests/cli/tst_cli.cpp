@@ -1,0 +1,209 @@
+// The command line: every command's good way, its refusals, its exit codes.
+#include "program.hpp"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QTemporaryDir>
+#include <QTest>
+
+class TestCli : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase() {
+        QVERIFY(folder.isValid());
+        const Ran made = ambit({"key", "new", key(), "--name", "Robin Example"});
+        QCOMPARE(made.code, 0);
+        first = ambit(round("first"));
+        QVERIFY2(first.code == 0, first.err.constData());
+    }
+
+    void helpIsEverywhere_data() {
+        QTest::addColumn<QStringList>("command");
+        for (const char* name : {"check", "plan", "key", "round", "verify"})
+            QTest::newRow(name) << QStringList{name};
+        QTest::newRow("key new") << QStringList{"key", "new"};
+        QTest::newRow("key show") << QStringList{"key", "show"};
+    }
+    void helpIsEverywhere() {
+        QFETCH(QStringList, command);
+        const Ran ran = ambit(command << "--help");
+        QCOMPARE(ran.code, 0);
+        QVERIFY(ran.out.contains("--help"));
+    }
+
+    void wrongCommandLineIsExit2_data() {
+        QTest::addColumn<QStringList>("arguments");
+        QTest::newRow("nothing") << QStringList{};
+        QTest::newRow("no such command") << QStringList{"fly"};
+        QTest::newRow("check what?") << QStringList{"check"};
+        QTest::newRow("no such option") << QStringList{"verify", "--trust", "x"};
+    }
+    void wrongCommandLineIsExit2() {
+        QFETCH(QStringList, arguments);
+        QCOMPARE(ambit(arguments).code, 2);
+    }
+
+    void checkNamesThePointer() {
+        QCOMPARE(ambit({"check", demo("helicopter/airframe.json")}).code, 0);
+        QByteArray text = read(demo("helicopter/airframe.json"));
+        const QString bad = write("bad.json", text.replace("\"version\": 1", "\"version\": 2"));
+        const Ran ran = ambit({"check", bad});
+        QCOMPARE(ran.code, 1);
+        QVERIFY2(ran.err.contains("/version"), ran.err.constData());
+        const QJsonObject json = QJsonDocument::fromJson(ambit({"check", bad, "--json"}).out).object();
+        QCOMPARE(json["ok"].toBool(true), false);
+        QCOMPARE(json["errors"].toArray().first().toObject()["where"].toString(), QString("/version"));
+    }
+
+    void aMissingFileIsExit3() {
+        QCOMPARE(ambit({"check", folder.filePath("nowhere.json")}).code, 3);
+        QCOMPARE(ambit({"verify", folder.filePath("nowhere.json")}).code, 3);
+        QCOMPARE(ambit({"key", "show", folder.filePath("nowhere.pem")}).code, 3);
+    }
+
+    void planSettlesEveryPointOnce() {
+        for (const char* file : {"helicopter/airframe.json", "aeroplane/airframe.json"}) {
+            const Ran ran = ambit({"plan", demo(file), "--json"});
+            QCOMPARE(ran.code, 0);
+            QSet<QString> settled;
+            int steps = 0;
+            for (const QJsonValue step : QJsonDocument::fromJson(ran.out).object()["steps"].toArray()) {
+                if (!step.toObject().contains("settle")) continue;
+                ++steps;
+                settled.insert(step.toObject()["settle"].toString());
+            }
+            QVERIFY(steps >= 55);
+            QCOMPARE(settled.size(), steps);
+        }
+        QCOMPARE(ambit({"plan", demo("helicopter/airframe.json"), "--walk", "nowhere"}).code, 1);
+    }
+
+    void aKeyIsNeverOverwritten() {
+        const QByteArray before = read(key());
+        const Ran ran = ambit({"key", "new", key(), "--name", "Somebody Else"});
+        QCOMPARE(ran.code, 3);
+        QCOMPARE(read(key()), before);
+        QVERIFY(before.contains("BEGIN ENCRYPTED PRIVATE KEY"));
+        QVERIFY((QFile::permissions(key()) & (QFile::ReadGroup | QFile::ReadOther)) == QFile::Permissions());
+        QVERIFY(ambit({"key", "show", key()}).out.contains("Robin Example"));
+    }
+
+    void aRoundLeavesARecordThatHolds() {
+        const Ran ran =
+            ambit({"verify", folder.filePath("first/record.json"), folder.filePath("first/record.pdf")});
+        QVERIFY2(ran.code == 0, ran.err.constData());
+        QVERIFY(ran.out.contains("Robin Example"));
+    }
+
+    void theSameAgainChangesNothing() {
+        const QByteArray json = read(folder.filePath("first/record.json"));
+        const QByteArray pdf = read(folder.filePath("first/record.pdf"));
+        QCOMPARE(ambit(round("first")).code, 0);
+        QCOMPARE(read(folder.filePath("first/record.json")), json);
+        QCOMPARE(read(folder.filePath("first/record.pdf")), pdf);
+    }
+
+    void theSameScriptGivesTheSameContent() {
+        QCOMPARE(ambit(round("second")).code, 0);
+        const auto content = [&](const char* file) {
+            return QJsonDocument::fromJson(read(folder.filePath(file))).object()["content"].toObject();
+        };
+        QVERIFY(!content("first/record.json").isEmpty());
+        QCOMPARE(content("second/record.json"), content("first/record.json"));
+    }
+
+    void aWrongPassphraseStopsBeforeTheWalk() {
+        const Ran ran = ambit(round("locked"), "not the passphrase");
+        QCOMPARE(ran.code, 3);
+        QVERIFY(!QFile::exists(folder.filePath("locked/archive.sqlite")));
+    }
+
+    void anotherPersonsKeyDoesNotSign() {
+        const QString other = folder.filePath("other.pem");
+        QCOMPARE(ambit({"key", "new", other, "--name", "Somebody Else"}).code, 0);
+        const Ran ran =
+            ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
+                   demo("helicopter/round.jsonl"), "--key", other, "--out", folder.filePath("other")});
+        QCOMPARE(ran.code, 1);
+        QVERIFY2(ran.err.contains("Somebody Else"), ran.err.constData());
+    }
+
+    void aChangedByteIsRefusedByName() {
+        QByteArray json = read(folder.filePath("first/record.json"));
+        const auto at = json.indexOf("Robin");
+        json[at] = 'r';
+        const Ran ran = ambit({"verify", write("changed.json", json), folder.filePath("first/record.json")});
+        QCOMPARE(ran.code, 1);
+        QVERIFY2(ran.err.contains("changed.json"), ran.err.constData());
+        QVERIFY2(ran.out.contains("first/record.json"), "the good file is still reported");
+    }
+
+    void aWrongLineIsRefusedByNumber_data() {
+        QTest::addColumn<QByteArray>("line");
+        QTest::addColumn<QByteArray>("word");
+        QTest::newRow("unknown action") << QByteArray("{\"do\":\"fly\"}") << QByteArray("fly");
+        QTest::newRow("unknown field")
+            << QByteArray("{\"do\":\"pause\",\"haste\":1}") << QByteArray("/haste");
+        QTest::newRow("no such point")
+            << QByteArray("{\"do\":\"sound\",\"point\":\"wing\"}") << QByteArray("wing");
+        QTest::newRow("not JSON") << QByteArray("pause") << QByteArray("line 2");
+        QTest::newRow("opened twice") << QByteArray() << QByteArray("line 2");
+    }
+    void aWrongLineIsRefusedByNumber() {
+        QFETCH(QByteArray, line);
+        QFETCH(QByteArray, word);
+        const QByteArray open = read(demo("helicopter/round.jsonl")).split('\n').first();
+        const QString script = write("wrong.jsonl", open + '\n' + (line.isEmpty() ? open : line) + '\n');
+        const Ran ran = ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script", script,
+                               "--out", folder.filePath("wrong")});
+        QCOMPARE(ran.code, 1);
+        QVERIFY2(ran.err.contains("line 2") && ran.err.contains(word), ran.err.constData());
+    }
+
+    void aChangedScriptIsAConflict() {
+        QByteArray script = read(demo("helicopter/round.jsonl"));
+        script.replace("{\"do\":\"pause\"",
+                       "{\"do\":\"note\",\"words\":\"Another thing.\"}\n{\"do\":\"pause\"");
+        const Ran ran = ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
+                               writeBeside(script), "--key", key(), "--out", folder.filePath("first")});
+        QCOMPARE(ran.code, 1);
+        QVERIFY2(ran.err.contains("event "), ran.err.constData());
+    }
+
+private:
+    QString key() const { return folder.filePath("key.pem"); }
+    QStringList round(const char* out) const {
+        return {"round",
+                "--airframe",
+                demo("helicopter/airframe.json"),
+                "--script",
+                demo("helicopter/round.jsonl"),
+                "--key",
+                key(),
+                "--out",
+                folder.filePath(out)};
+    }
+    static QByteArray read(const QString& path) {
+        QFile file(path);
+        return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+    }
+    QString write(const char* name, const QByteArray& bytes) const {
+        QFile file(folder.filePath(name));
+        if (file.open(QFile::WriteOnly)) file.write(bytes);
+        return file.fileName();
+    }
+    /// A script with the demo's photos beside it.
+    QString writeBeside(const QByteArray& bytes) const {
+        QFile::link(demo("helicopter/photos"), folder.filePath("photos"));
+        return write("changed.jsonl", bytes);
+    }
+
+    QTemporaryDir folder;
+    Ran first;
+};
+
+QTEST_GUILESS_MAIN(TestCli)
+#include "tst_cli.moc"
