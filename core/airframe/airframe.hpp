@@ -1,4 +1,5 @@
-// A kind of aircraft, as values: what AIRFRAME.md describes, after reading, checking and repeating. Immutable once read.
+// A kind of aircraft, as values: what AIRFRAME.md describes, after reading, checking and repeating. Immutable
+// once read.
 #pragma once
 
 #include "base/decimal.hpp"
@@ -133,7 +134,7 @@ struct Walk {
     std::string name;
     std::string about;
     Place start;
-    Place end; ///< the start if the file gives none
+    Place end;                       ///< the start if the file gives none
     std::vector<std::string> points; ///< expanded, in listed order
 };
 
@@ -178,8 +179,9 @@ struct Airframe {
 
     [[nodiscard]] Settings initialSettings() const;
 
-    /// Everything that must be settled before `point`: its `after`, what opens what it looks `through` or `closes`, and, for a
-    /// closing point, what looks through what it closes. Direct ones only, no duplicates, listed order.
+    /// Everything that must be settled before `point`: its `after`, what opens what it looks `through` or
+    /// `closes`, and, for a closing point, what looks through what it closes. Direct ones only, no
+    /// duplicates, listed order.
     [[nodiscard]] std::vector<std::string> before(const Point& point) const;
 };
 

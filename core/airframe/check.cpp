@@ -1,8 +1,10 @@
 #include "airframe/check.hpp"
 
+#include "airframe/pocket.hpp"
 #include "airframe/shape.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace ambit::airframe {
 
@@ -54,20 +56,53 @@ void checkWhen(const Draft& draft, const Settings& when, const std::string& at, 
     }
 }
 
-/// Notes a place one can't stand on.
-void checkFree(const Draft& draft, const Place& place, const std::string& where, Errors& errors) {
-    if (!isGiven(place)) return;
-    const auto note = [&](const std::string& what) {
-        errors.add(where, "This place lies inside " + what + '.', "Move it to free ground.");
-    };
-    for (const auto& part : draft.parts.items) {
-        const bool inside = part.value.solid && isInside(place, part.value.outline);
-        if (inside) note("the solid part " + inQuotes(part.value.id));
+/// What one can't walk through, with its name for a sentence.
+std::vector<std::pair<std::string, Outline>> obstaclesOf(const Draft& draft) {
+    std::vector<std::pair<std::string, Outline>> obstacles;
+    for (const auto& [part, at] : draft.parts.items) {
+        if (part.solid) obstacles.emplace_back("the solid part " + inQuotes(part.id), part.outline);
     }
-    for (const auto& area : draft.keepOut.items) {
-        if (isInside(place, area.value.outline)) note("the keep-out area " + inQuotes(area.value.id));
+    for (const auto& [area, at] : draft.keepOut.items) {
+        obstacles.emplace_back("the keep-out area " + inQuotes(area.id), area.outline);
     }
+    return obstacles;
 }
+
+/// The ground one walks on.
+class FreeGround {
+public:
+    FreeGround(const Draft& draft, Errors& sink)
+        : obstacles(obstaclesOf(draft)), pockets(outlines()), errors(sink) {}
+
+    /// Notes a place one can't stand on or, if it is to be walked to, can't walk to.
+    void check(const Place& place, const std::string& where, bool walkedTo) const {
+        if (!isGiven(place)) return;
+        bool inside = false;
+        for (const auto& [name, outline] : obstacles) {
+            if (!isInside(place, outline)) continue;
+            inside = true;
+            errors.add(where, "This place lies inside " + name + '.', "Move it to free ground.");
+        }
+        if (inside || !walkedTo || !pockets.isWalledIn(place)) return;
+        errors.add(where, "Solid parts and keep-out areas close a ring round this place.",
+                   "Move it, or leave a way between them.");
+    }
+
+private:
+    [[nodiscard]] std::vector<Outline> outlines() const {
+        std::vector<Outline> list;
+        for (const auto& [name, outline] : obstacles)
+            list.push_back(outline);
+        const auto corners =
+            std::accumulate(list.begin(), list.end(), std::size_t{0},
+                            [](std::size_t sum, const Outline& one) { return sum + one.size(); });
+        return corners <= mostObstacleCorners ? list : std::vector<Outline>(); // too many: noted
+    }
+
+    std::vector<std::pair<std::string, Outline>> obstacles;
+    Pockets pockets;
+    Errors& errors;
+};
 
 const Stand* findStand(const Draft& draft, const std::string& id) {
     const auto& items = draft.stands.items;
@@ -226,12 +261,19 @@ void checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Ite
 void checkFigure(const Draft& draft, Errors& errors) {
     for (const auto& part : draft.parts.items)
         checkWhen(draft, part.value.when, part.at, errors);
+    std::size_t corners = 0;
+    for (const auto& [name, outline] : obstaclesOf(draft))
+        corners += outline.size();
+    if (corners <= mostObstacleCorners) return;
+    errors.add("/figure", "Solid parts and keep-out areas have " + std::to_string(corners) + " corners.",
+               "Use at most " + std::to_string(mostObstacleCorners) + " in all.");
 }
 
 void checkStands(const Draft& draft, Errors& errors) {
     const auto reached = reachedStands(draft);
+    const FreeGround ground(draft, errors);
     for (const auto& item : draft.stands.items) {
-        checkFree(draft, item.value.at, pointerTo(item.at, "at"), errors);
+        ground.check(item.value.at, pointerTo(item.at, "at"), item.value.onlyFrom.empty());
         checkSteps(draft, item, errors);
         if (reached.contains(item.value.id)) continue;
         errors.add(pointerTo(item.at, "onlyFrom"), "No way leads from the ground to this stand.",
@@ -284,10 +326,11 @@ void checkOpenings(const Draft& draft, const Expansion& expansion, Errors& error
 }
 
 void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors) {
+    const FreeGround ground(draft, errors);
     for (const auto& item : draft.walks.items) {
         const auto& [walk, all, hasEnd] = item.value;
-        checkFree(draft, walk.start, pointerTo(item.at, "start"), errors);
-        if (hasEnd) checkFree(draft, walk.end, pointerTo(item.at, "end"), errors);
+        ground.check(walk.start, pointerTo(item.at, "start"), true);
+        if (hasEnd) ground.check(walk.end, pointerTo(item.at, "end"), true);
         if (all || !draft.points.known) continue;
         const auto ids = resolveAll(expansion, walk.points, pointerTo(item.at, "points"), errors);
         if (expansion.complete) checkWalkOpenings(draft, expansion, item, {ids.begin(), ids.end()}, errors);

@@ -48,7 +48,8 @@ struct Draft {
     List<DraftWalk> walks;
 };
 
-constexpr std::size_t mostPoints = 500; ///< after repetition
+constexpr std::size_t mostPoints = 500;           ///< after repetition
+constexpr std::size_t mostObstacleCorners = 1000; ///< of solid parts and keep-out areas together
 
 /// Takes everything out of `json`; wrong types, words, numbers, texts and fields are noted in `errors`.
 [[nodiscard]] Draft take(const Json& json, Errors& errors);

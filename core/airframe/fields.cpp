@@ -20,7 +20,7 @@ bool isId(const std::string& text) {
 }
 
 /// What is too long to be meant stays out of messages and further checks.
-std::string clipped(std::string text) {
+std::string clipped(const std::string& text) {
     return text.size() <= mostReference ? text : std::string();
 }
 

@@ -9,7 +9,8 @@
 
 namespace ambit::airframe {
 
-/// Errors' `where` is a JSON pointer (RFC 6901) into the text; "" for the whole text. Sorted as they stand in the file, at most 200.
+/// Errors' `where` is a JSON pointer (RFC 6901) into the text; "" for the whole text. Sorted as they stand in
+/// the file, at most 200.
 [[nodiscard]] Results<Airframe> read(std::string_view text);
 
 /// The same from a file; a file that can't be read gives one error with the path in `where`.

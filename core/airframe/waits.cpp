@@ -168,9 +168,7 @@ void checkWaits(const Airframe& airframe, const std::vector<std::string>& pointe
         const auto cycle = waits.cycleThrough(i);
         if (cycle.empty()) continue;
         covered.merge(waits.knotOf(i));
-        const bool fresh = std::any_of(cycle.begin(), cycle.end(),
-                                       [&](Index at) { return told.insert(pointers[at]).second; });
-        if (!fresh) continue;
+        if (!told.insert(pointers[i]).second) continue;
         std::string names;
         for (const Index at : cycle)
             names += airframe.points[at].id + " waits for ";

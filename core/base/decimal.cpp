@@ -52,7 +52,7 @@ double Decimal::approximate() const {
 std::strong_ordering operator<=>(const Decimal& a, const Decimal& b) {
     const std::int64_t oneA = tenTo(a.scale);
     const std::int64_t oneB = tenTo(b.scale);
-    if (const auto whole = a.units / oneA <=> b.units / oneB; whole != 0) return whole;
+    if (const auto whole = a.units / oneA <=> b.units / oneB; std::is_neq(whole)) return whole;
     // What is left is below one, so that it fits when brought to the finer scale.
     const int fine = std::max(a.scale, b.scale);
     return a.units % oneA * tenTo(fine - a.scale) <=> b.units % oneB * tenTo(fine - b.scale);

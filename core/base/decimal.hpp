@@ -1,4 +1,5 @@
-// Exact decimal numbers as people write them ("24.5"): measured values, limits, counters. Never a binary float.
+// Exact decimal numbers as people write them ("24.5"): measured values, limits, counters. Never a binary
+// float.
 #pragma once
 
 #include "base/result.hpp"
@@ -23,7 +24,7 @@ public:
 
     /// Compares the values, whatever their number of digits.
     friend std::strong_ordering operator<=>(const Decimal& a, const Decimal& b);
-    friend bool operator==(const Decimal& a, const Decimal& b) { return (a <=> b) == 0; }
+    friend bool operator==(const Decimal& a, const Decimal& b) { return std::is_eq(a <=> b); }
 
 private:
     std::int64_t units = 0;

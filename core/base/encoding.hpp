@@ -3,8 +3,8 @@
 
 #include "base/result.hpp"
 
-#include <span>
 #include <cstdint>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -13,7 +13,9 @@ namespace ambit {
 [[nodiscard]] std::string toHex(std::span<const std::uint8_t> bytes);
 [[nodiscard]] std::string toBase64(std::string_view bytes);    ///< with padding
 [[nodiscard]] std::string toBase64Url(std::string_view bytes); ///< without padding (RFC 7515, section 2)
-[[nodiscard]] Result<std::string> fromBase64(std::string_view text);    ///< refuses space, missing padding, unused bits set
-[[nodiscard]] Result<std::string> fromBase64Url(std::string_view text); ///< refuses padding, other letters, unused bits set
+[[nodiscard]] Result<std::string>
+fromBase64(std::string_view text); ///< refuses space, missing padding, unused bits set
+[[nodiscard]] Result<std::string>
+fromBase64Url(std::string_view text); ///< refuses padding, other letters, unused bits set
 
 } // namespace ambit

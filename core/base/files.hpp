@@ -11,10 +11,12 @@
 namespace ambit {
 
 /// Reads a regular file of at most `most` bytes.
-[[nodiscard]] Result<std::string> readFile(const std::filesystem::path& path, std::size_t most = std::size_t{64} << 20);
+[[nodiscard]] Result<std::string> readFile(const std::filesystem::path& path,
+                                           std::size_t most = std::size_t{64} << 20);
 
-/// Writes beside, syncs, renames, syncs the folder: after a crash the old file or the new one is there, whole.
-/// `secret` makes it readable by its owner only.
-[[nodiscard]] Result<void> writeFile(const std::filesystem::path& path, std::string_view bytes, bool secret = false);
+/// Writes beside, syncs, renames, syncs the folder: after a crash the old file or the new one is there,
+/// whole. `secret` makes it readable by its owner only.
+[[nodiscard]] Result<void> writeFile(const std::filesystem::path& path, std::string_view bytes,
+                                     bool secret = false);
 
 } // namespace ambit

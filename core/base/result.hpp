@@ -1,4 +1,5 @@
-// The one result type of the house: a value, or an error that tells a person what happened, where, and what to do.
+// The one result type of the house: a value, or an error that tells a person what happened, where, and what
+// to do.
 #pragma once
 
 #include <string>
@@ -21,8 +22,8 @@ enum class ErrorCode {
     unsupported, ///< a version or kind this Ambit does not know
 };
 
-/// What went wrong. `what` is a full sentence; `where` a file, JSON pointer, byte range or id; `remedy` what to do ("" if
-/// there is nothing to add).
+/// What went wrong. `what` is a full sentence; `where` a file, JSON pointer, byte range or id; `remedy` what
+/// to do ("" if there is nothing to add).
 struct Error {
     ErrorCode code{};
     std::string what;

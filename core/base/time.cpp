@@ -71,7 +71,7 @@ std::optional<std::int64_t> scanCivil(Scanner& scan) {
     const year_month_day date{year(y), month(static_cast<unsigned>(m)), day(static_cast<unsigned>(d))};
     if (!scan.good || !date.ok() || hour > 23 || minute > 59 || second > 59) return std::nullopt;
     return sys_days(date).time_since_epoch().count() * msPerDay + (hour * 60 + minute) * msPerMinute +
-           second * 1'000;
+           std::int64_t{second} * 1'000;
 }
 
 /// Up to three digits after a point, as milliseconds.

@@ -23,9 +23,10 @@ struct LocalInstant {
     friend bool operator==(const LocalInstant&, const LocalInstant&) = default;
 };
 
-[[nodiscard]] std::string toText(Instant at);                          ///< "2026-06-20T05:30:00.000Z"
-[[nodiscard]] std::string toText(LocalInstant at);                     ///< "2026-06-20T07:30:00.000+02:00"
-[[nodiscard]] Result<Instant> parseInstant(std::string_view text);      ///< exactly the form above, Z only
-[[nodiscard]] Result<LocalInstant> parseLocalInstant(std::string_view text); ///< RFC 3339, fraction 0 to 3 digits, Z or ±hh:mm
+[[nodiscard]] std::string toText(Instant at);                      ///< "2026-06-20T05:30:00.000Z"
+[[nodiscard]] std::string toText(LocalInstant at);                 ///< "2026-06-20T07:30:00.000+02:00"
+[[nodiscard]] Result<Instant> parseInstant(std::string_view text); ///< exactly the form above, Z only
+[[nodiscard]] Result<LocalInstant>
+parseLocalInstant(std::string_view text); ///< RFC 3339, fraction 0 to 3 digits, Z or ±hh:mm
 
 } // namespace ambit

@@ -11,9 +11,11 @@ namespace ambit::paper {
 
 using record::Drawn;
 
-/// Conclusion first; findings with photos; the figure with states; every point with outcome and time; timeline; signers; cautions; "page x of y".
-/// `photos`: JPEG or PNG bytes by hash; a PNG is given back in `jpeg` re-encoded. Deterministic: same input, same bytes. A record::DrawPages.
+/// Conclusion first; findings with photos; the figure with states; every point with outcome and time;
+/// timeline; signers; cautions; "page x of y". `photos`: JPEG or PNG bytes by hash; a PNG is given back in
+/// `jpeg` re-encoded. Deterministic: same input, same bytes. A record::DrawPages.
 [[nodiscard]] Result<Drawn> drawRecord(const Json& content, const airframe::Airframe& airframe,
-                                       const std::map<std::string, std::string>& photos, const record::Certificate& signer);
+                                       const std::map<std::string, std::string>& photos,
+                                       const record::Certificate& signer);
 
 } // namespace ambit::paper

@@ -4,16 +4,19 @@
 #include "model/rows_model.hpp"
 #include "model/services.hpp"
 
+#include <map>
+
 namespace ambit::view {
 
-class AircraftModel : public RowsModel {
+class AircraftModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("App makes it")
 public:
     /// registration, serial, airframeName, category ("helicopter", "aeroplane"),
-    /// openRoundId ("" if no started round waits), openRoundText ("Before the first flight, started 2 hours ago"),
-    /// lastConclusion ("fit", "not fit", ""), lastText ("fit · 3 days ago · Robin Example", or that there is no record)
+    /// openRoundId ("" if no started round waits), openRoundText ("Before the first flight, started 2 hours
+    /// ago"), lastConclusion ("fit", "not fit", ""), lastText ("Fit for flight · 3 days ago · Robin Example",
+    /// or that there is no record)
     enum Role {
         RegistrationRole = Qt::UserRole,
         SerialRole,
@@ -36,14 +39,21 @@ public:
 
 private:
     struct Row {
-        QString registration, serial, airframeName, category, openRoundId, openRoundText, lastConclusion, lastText;
+        QString registration, serial, airframeName, category, openRoundId, openRoundText, lastConclusion,
+            lastText;
         [[nodiscard]] const QString& key() const { return registration; }
         friend bool operator==(const Row&, const Row&) = default;
     };
-    [[nodiscard]] Result<Row> rowOf(const archive::Aircraft& aircraft) const;
+    struct Kind {
+        QString category;
+        std::map<std::string, QString> walks; ///< id → name
+    };
+    [[nodiscard]] Result<Kind> kindOf(const std::string& airframeSha256);
+    [[nodiscard]] Result<Row> rowOf(const archive::Aircraft& aircraft);
 
     const Services* services;
     Report report;
+    std::map<std::string, Kind> kinds; ///< by the airframe's hash
     std::vector<Row> rows;
 };
 

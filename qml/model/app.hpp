@@ -13,10 +13,12 @@ class App : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("main makes it")
     Q_PROPERTY(ambit::view::AircraftModel* aircraft READ aircraft CONSTANT)
-    Q_PROPERTY(ambit::view::RoundView* round READ round NOTIFY roundChanged) ///< the round in hand; null if none
+    /// The round in hand; null if none.
+    Q_PROPERTY(ambit::view::RoundView* round READ round NOTIFY roundChanged)
     Q_PROPERTY(ambit::view::FileView* file READ file CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
-    /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem() or the next touch that works.
+    /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
+    /// or the next touch that works.
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(bool night READ night WRITE setNight NOTIFY nightChanged)
     // Who walked last, to begin with next time.
@@ -37,12 +39,14 @@ public:
     Q_INVOKABLE [[nodiscard]] QStringList cautions(const QString& registration);
     Q_INVOKABLE [[nodiscard]] QString notice(const QString& registration);
     /// Starts a round; `round` is it then. `counters`: id → decimal string; empty ones are left out.
-    Q_INVOKABLE bool begin(const QString& registration, const QString& walkId, const QString& name, const QString& role,
-                           const QString& certificate, const QVariantMap& counters);
+    Q_INVOKABLE bool begin(const QString& registration, const QString& walkId, const QString& name,
+                           const QString& role, const QString& certificate, const QVariantMap& counters);
     /// Goes on exactly where the round was left.
     Q_INVOKABLE bool resume(const QString& roundId);
-    Q_INVOKABLE void leaveRound(); ///< `round` is null then; what was walked stays
-    Q_INVOKABLE bool addAircraft(const QUrl& airframeFile, const QString& registration, const QString& serial);
+    /// `round` is null then; what was walked stays.
+    Q_INVOKABLE void leaveRound();
+    Q_INVOKABLE bool addAircraft(const QUrl& airframeFile, const QString& registration,
+                                 const QString& serial);
 
     [[nodiscard]] AircraftModel* aircraft() { return &aircraftRows; }
     [[nodiscard]] RoundView* round() const { return current.get(); }
@@ -67,9 +71,10 @@ signals:
 private:
     [[nodiscard]] Report reporter();
     [[nodiscard]] Result<archive::Aircraft> aircraftOf(const QString& registration) const;
-    [[nodiscard]] Result<std::unique_ptr<const airframe::Airframe>> airframeOf(const std::string& sha256) const;
-    [[nodiscard]] const airframe::Airframe* described(const QString& registration); ///< kept until another is asked for
-    [[nodiscard]] Result<void> start(const QString& registration, round::Opened opened);
+    [[nodiscard]] Result<std::unique_ptr<const airframe::Airframe>>
+    airframeOf(const std::string& sha256) const;
+    [[nodiscard]] const airframe::Airframe*
+    described(const QString& registration); ///< kept until another is asked for
     [[nodiscard]] Result<void> goOn(const std::string& roundId);
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);

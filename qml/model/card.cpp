@@ -23,7 +23,8 @@ const airframe::Stand* standOf(const round::State& state, const airframe::Airfra
 
 QString outcomeWords(const round::Settled& settled, const airframe::Point& point) {
     QString words = outcomeText(settled.outcome);
-    if (settled.value && point.limit) words += QStringLiteral(" · ") + text(*settled.value + ' ' + point.limit->unit);
+    if (settled.value && point.limit)
+        words += QStringLiteral(" · ") + text(*settled.value + ' ' + point.limit->unit);
     if (settled.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(settled.words);
     if (settled.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(settled.why);
     return words;
@@ -73,8 +74,8 @@ Card cardOf(const walk::Set& set, const round::State& state, const airframe::Air
 
 } // namespace
 
-Card makeCard(const round::State& state, const airframe::Airframe& airframe, const std::vector<walk::Step>& left,
-              const airframe::Point* chosen) {
+Card makeCard(const round::State& state, const airframe::Airframe& airframe,
+              const std::vector<walk::Step>& left, const airframe::Point* chosen) {
     if (chosen != nullptr) return cardOf(*chosen, state, airframe);
     if (left.empty()) {
         Card card;

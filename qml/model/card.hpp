@@ -9,7 +9,7 @@
 namespace ambit::view {
 
 struct Card {
-    QString kind; ///< "go" "set" "settle" "done"
+    QString kind;                                    ///< "go" "set" "settle" "done"
     const airframe::Point* point = nullptr;          ///< settle
     const airframe::Stand* target = nullptr;         ///< go
     const airframe::SettingChange* change = nullptr; ///< set
@@ -23,7 +23,7 @@ struct Card {
 };
 
 /// `chosen`: the point a person picked; nullptr: what core says is next.
-[[nodiscard]] Card makeCard(const round::State& state, const airframe::Airframe& airframe, const std::vector<walk::Step>& left,
-                            const airframe::Point* chosen);
+[[nodiscard]] Card makeCard(const round::State& state, const airframe::Airframe& airframe,
+                            const std::vector<walk::Step>& left, const airframe::Point* chosen);
 
 } // namespace ambit::view

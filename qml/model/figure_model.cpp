@@ -87,11 +87,11 @@ void FigureModel::updateWay(const Scene& scene) {
     wayShown = true;
     aheadStands = std::move(goes);
     doneStands = scene.state.standsReached;
-    const auto draw = [&](std::string from, const std::vector<std::string>& stands) {
+    const auto draw = [&](std::string place, const std::vector<std::string>& stands) {
         QVariantList way;
         for (const auto& stand : stands) {
-            if (stand != from) way << leg(from, stand);
-            from = stand;
+            if (stand != place) way << leg(place, stand);
+            place = stand;
         }
         return way;
     };
@@ -171,21 +171,31 @@ QVariant ZonesModel::data(const QModelIndex& at, int role) const {
     if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const Row& row = rows[static_cast<std::size_t>(at.row())];
     switch (role) {
-    case ZoneIdRole: return text(row.zone->id);
-    case NameRole: return text(row.zone->name);
-    case OutlineRole: return pointsOf(row.zone->outline);
-    case LookRole: return QString::fromLatin1(toText(row.look));
-    case CurrentRole: return row.current;
-    case OpenOwedRole: return row.openOwed;
-    case SettledRole: return row.settled;
-    case TotalRole: return row.total;
-    default: return {};
+    case ZoneIdRole:
+        return text(row.zone->id);
+    case NameRole:
+        return text(row.zone->name);
+    case OutlineRole:
+        return pointsOf(row.zone->outline);
+    case LookRole:
+        return QString::fromLatin1(toText(row.look));
+    case CurrentRole:
+        return row.current;
+    case OpenOwedRole:
+        return row.openOwed;
+    case SettledRole:
+        return row.settled;
+    case TotalRole:
+        return row.total;
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> ZonesModel::roleNames() const {
-    return {{ZoneIdRole, "zoneId"},     {NameRole, "name"},         {OutlineRole, "outline"}, {LookRole, "look"},
-            {CurrentRole, "current"},   {OpenOwedRole, "openOwed"}, {SettledRole, "settled"}, {TotalRole, "total"}};
+    return {{ZoneIdRole, "zoneId"},   {NameRole, "name"},       {OutlineRole, "outline"},
+            {LookRole, "look"},       {CurrentRole, "current"}, {OpenOwedRole, "openOwed"},
+            {SettledRole, "settled"}, {TotalRole, "total"}};
 }
 
 // --- stands -----------------------------------------------------------------------------------------------
@@ -194,7 +204,8 @@ void StandsModel::update(const Scene& scene) {
     std::vector<Row> next;
     const auto add = [&](const std::string& id, Where where) {
         const airframe::Stand* stand = scene.airframe.stand(id);
-        const auto row = std::find_if(next.begin(), next.end(), [&](const Row& one) { return one.stand == stand; });
+        const auto row =
+            std::find_if(next.begin(), next.end(), [&](const Row& one) { return one.stand == stand; });
         if (row != next.end())
             row->where = where;
         else
@@ -209,7 +220,8 @@ void StandsModel::update(const Scene& scene) {
 }
 
 int StandsModel::numberOf(const std::string& stand) const {
-    const auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& one) { return one.stand->id == stand; });
+    const auto row =
+        std::find_if(rows.begin(), rows.end(), [&](const Row& one) { return one.stand->id == stand; });
     return row == rows.end() ? 0 : row->number;
 }
 
@@ -221,23 +233,30 @@ QVariant StandsModel::data(const QModelIndex& at, int role) const {
     if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const Row& row = rows[static_cast<std::size_t>(at.row())];
     switch (role) {
-    case StandIdRole: return text(row.stand->id);
-    case NameRole: return text(row.stand->name);
-    case NumberRole: return row.number;
-    case PlaceXRole: return screen(row.stand->at).x();
-    case PlaceYRole: return screen(row.stand->at).y();
-    case RaisedRole: return row.stand->raised();
+    case StandIdRole:
+        return text(row.stand->id);
+    case NameRole:
+        return text(row.stand->name);
+    case NumberRole:
+        return row.number;
+    case PlaceXRole:
+        return screen(row.stand->at).x();
+    case PlaceYRole:
+        return screen(row.stand->at).y();
+    case RaisedRole:
+        return row.stand->raised();
     case LookRole:
         return row.where == Where::done      ? QStringLiteral("done")
                : row.where == Where::current ? QStringLiteral("current")
                                              : QStringLiteral("ahead");
-    default: return {};
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> StandsModel::roleNames() const {
     return {{StandIdRole, "standId"}, {NameRole, "name"},     {NumberRole, "number"}, {PlaceXRole, "placeX"},
-            {PlaceYRole, "placeY"},             {RaisedRole, "raised"}, {LookRole, "look"}};
+            {PlaceYRole, "placeY"},   {RaisedRole, "raised"}, {LookRole, "look"}};
 }
 
 } // namespace ambit::view

@@ -1,4 +1,5 @@
-// The figure as a screen draws it: metres, x to the right, y DOWN (the nose is up), so that a screen only has to scale.
+// The figure as a screen draws it: metres, x to the right, y DOWN (the nose is up), so that a screen only has
+// to scale.
 #pragma once
 
 #include "model/rows_model.hpp"
@@ -13,14 +14,24 @@
 namespace ambit::view {
 
 /// Tappable areas.
-class ZonesModel : public RowsModel {
+class ZonesModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("FigureModel makes it")
 public:
-    /// zoneId, name, outline (list of points, metres), look ("none": nothing of this walk there; "todo" "sound" "finding" "notInspected"),
-    /// current (bool: the card's point is there), openOwed (bool: something there is open), settled and total (int: points)
-    enum Role { ZoneIdRole = Qt::UserRole, NameRole, OutlineRole, LookRole, CurrentRole, OpenOwedRole, SettledRole, TotalRole };
+    /// zoneId, name, outline (list of points, metres), look ("none": nothing of this walk there; "todo"
+    /// "sound" "finding" "notInspected"), current (bool: the card's point is there), openOwed (bool:
+    /// something there is open), settled and total (int: points)
+    enum Role {
+        ZoneIdRole = Qt::UserRole,
+        NameRole,
+        OutlineRole,
+        LookRole,
+        CurrentRole,
+        OpenOwedRole,
+        SettledRole,
+        TotalRole
+    };
     using RowsModel::RowsModel;
 
     void update(const Scene& scene);
@@ -44,13 +55,21 @@ private:
 };
 
 /// The places to stand that this walk uses, numbered in the order in which they are reached.
-class StandsModel : public RowsModel {
+class StandsModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("FigureModel makes it")
 public:
     /// standId, name, number (1…), placeX, placeY (metres), raised (bool), look ("done" "current" "ahead")
-    enum Role { StandIdRole = Qt::UserRole, NameRole, NumberRole, PlaceXRole, PlaceYRole, RaisedRole, LookRole };
+    enum Role {
+        StandIdRole = Qt::UserRole,
+        NameRole,
+        NumberRole,
+        PlaceXRole,
+        PlaceYRole,
+        RaisedRole,
+        LookRole
+    };
     using RowsModel::RowsModel;
 
     void update(const Scene& scene);
@@ -79,11 +98,13 @@ class FigureModel : public QObject {
     QML_UNCREATABLE("RoundView makes it")
     /// Everything that is drawn, metres: parts, zones, stands, the walk's start.
     Q_PROPERTY(QRectF bounds READ bounds CONSTANT)
-    /// What to draw from the bottom up in today's settings: list of {id, kind (body glass wing tail rotor propeller gear tread), outline: [point], solid}.
+    /// What to draw from the bottom up in today's settings: list of {id, kind (body glass wing tail rotor
+    /// propeller gear tread), outline: [point], solid}.
     Q_PROPERTY(QVariantList parts READ parts NOTIFY partsChanged)
     Q_PROPERTY(ambit::view::ZonesModel* zones READ zones CONSTANT)
     Q_PROPERTY(ambit::view::StandsModel* stands READ stands CONSTANT)
-    /// Polylines in metres, a list of lists of points, one a leg: walked already; still to walk, the next leg first.
+    /// Polylines in metres, a list of lists of points, one a leg: walked already; still to walk, the next leg
+    /// first.
     Q_PROPERTY(QVariantList wayDone READ wayDone NOTIFY wayChanged)
     Q_PROPERTY(QVariantList wayAhead READ wayAhead NOTIFY wayChanged)
     /// From the person's place to the middle of the zone on the card: an arrow, if `reaching`.
@@ -128,7 +149,8 @@ private:
     QVariantList drawn;
     std::vector<std::string> doneStands, aheadStands; ///< what the polylines show
     bool wayShown = false;
-    std::map<std::pair<std::string, std::string>, QVariant> legs; ///< every way asked for once; "" is start or end
+    std::map<std::pair<std::string, std::string>, QVariant>
+        legs; ///< every way asked for once; "" is start or end
     QVariantList done, ahead;
     const airframe::Zone* reachZone = nullptr;
     QPointF from, to;

@@ -7,14 +7,22 @@
 
 namespace ambit::view {
 
-class RecordsModel : public RowsModel {
+class RecordsModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("FileView makes it")
 public:
-    /// recordId, title ("Before the first flight" or the kind), conclusion ("fit", "not fit"), conclusionText (in words), whenText ("20 Jun 2026, 05:58 UTC"), signer,
-    /// findings (int)
-    enum Role { RecordIdRole = Qt::UserRole, TitleRole, ConclusionRole, ConclusionTextRole, WhenTextRole, SignerRole, FindingsRole };
+    /// recordId, title ("Before the first flight" or the kind), conclusion ("fit", "not fit"), conclusionText
+    /// (in words), whenText ("20 Jun 2026, 05:58 UTC"), signer, findings (int)
+    enum Role {
+        RecordIdRole = Qt::UserRole,
+        TitleRole,
+        ConclusionRole,
+        ConclusionTextRole,
+        WhenTextRole,
+        SignerRole,
+        FindingsRole
+    };
     using RowsModel::RowsModel;
 
     void update(const std::vector<archive::RecordInfo>& records);
@@ -37,7 +45,8 @@ class FileView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("App makes it")
-    /// Whose file it is; setting it reads the file. "" at first: the first aircraft's, once App.showFile or a screen sets it.
+    /// Whose file it is; setting it reads the file. "" at first; that of the aircraft whose round begins or
+    /// goes on.
     Q_PROPERTY(QString registration READ registration WRITE setRegistration NOTIFY registrationChanged)
     Q_PROPERTY(ambit::view::RecordsModel* records READ records CONSTANT)
     /// The opened record; null if none.
@@ -45,10 +54,12 @@ class FileView : public QObject {
 public:
     FileView(const Services& services, Report report, QObject* parent);
 
-    /// Reads and verifies a record; then `record` is it. A record that does not verify is still shown, and says so.
+    /// Reads and verifies a record; then `record` is it. A record that does not verify is still shown, and
+    /// says so.
     Q_INVOKABLE bool open(const QString& recordId);
     Q_INVOKABLE void close();
-    /// Writes record.json, record.pdf and photos/ into the folder. The paths written; empty on failure (App.problem).
+    /// Writes record.json, record.pdf and photos/ into the folder. The paths written; empty on failure
+    /// (App.problem).
     Q_INVOKABLE QStringList exportRecord(const QString& recordId, const QUrl& folder);
     void refresh();
 

@@ -12,11 +12,13 @@ namespace ambit::view {
 class LastTime {
 public:
     LastTime() = default;
-    /// Reads the newest record of the round's aircraft once. No record: nothing to say; an unreadable one: the error.
-    [[nodiscard]] static Result<LastTime> before(const archive::Archive& archive, const airframe::Airframe& airframe,
-                                                 const round::State& state);
+    /// Reads the newest record of the round's aircraft once. No record: nothing to say; an unreadable one:
+    /// the error.
+    [[nodiscard]] static Result<LastTime>
+    before(const archive::Archive& archive, const airframe::Airframe& airframe, const round::State& state);
 
-    /// "sound · 3 days, 4.2 h ago"; a finding with its words; "" where there is no earlier record of the point.
+    /// "sound · 3 days, 4.2 h ago"; a finding with its words; "" where there is no earlier record of the
+    /// point.
     [[nodiscard]] QString at(const std::string& point, Instant now) const;
 
 private:

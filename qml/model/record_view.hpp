@@ -17,35 +17,46 @@ class RecordView : public QObject {
     Q_PROPERTY(QString recordId MEMBER recordId CONSTANT)
     Q_PROPERTY(QString registration MEMBER registration CONSTANT)
     Q_PROPERTY(QString walkName MEMBER walkName CONSTANT)
-    Q_PROPERTY(QString conclusion MEMBER conclusion CONSTANT)         ///< "fit" "not fit"
-    Q_PROPERTY(QString conclusionText MEMBER conclusionText CONSTANT) ///< in words
+    /// "fit" "not fit", and in words.
+    Q_PROPERTY(QString conclusion MEMBER conclusion CONSTANT)
+    Q_PROPERTY(QString conclusionText MEMBER conclusionText CONSTANT)
     Q_PROPERTY(QString reasons MEMBER reasons CONSTANT)
-    Q_PROPERTY(QString whenText MEMBER whenText CONSTANT)             ///< of the conclusion
-    Q_PROPERTY(QString placeText MEMBER placeText CONSTANT)           ///< "" if not known
-    Q_PROPERTY(QString signer MEMBER signer CONSTANT)                 ///< name, role, certificate number
+    /// Of the conclusion, by the clock where it was drawn.
+    Q_PROPERTY(QString whenText MEMBER whenText CONSTANT)
+    /// "" if not known.
+    Q_PROPERTY(QString placeText MEMBER placeText CONSTANT)
+    /// Name, role, certificate number.
+    Q_PROPERTY(QString signer MEMBER signer CONSTANT)
     Q_PROPERTY(QString fingerprint MEMBER fingerprint CONSTANT)
     Q_PROPERTY(bool verified MEMBER verified CONSTANT)
-    Q_PROPERTY(QString verifiedText MEMBER verifiedText CONSTANT)     ///< that it holds, or what does not
-    /// Lists of {id, name, words, severity, value, atText, photos: [source]}: everything found; of {id, name, why, basis}: everything not inspected.
+    /// That it holds, or what does not.
+    Q_PROPERTY(QString verifiedText MEMBER verifiedText CONSTANT)
+    /// {id, name, words, severity, value, atText, photos: [source]}: everything found.
     Q_PROPERTY(QVariantList findings MEMBER findings CONSTANT)
+    /// {id, name, why, basis}: everything not inspected.
     Q_PROPERTY(QVariantList notInspected MEMBER notInspected CONSTANT)
-    /// {id, name, outcome ("sound" "finding" "notInspected"), outcomeText, value, atText}: every point, in listed order.
+    /// {id, name, outcome ("sound" "finding" "notInspected"), outcomeText, value, atText}: every point, in
+    /// listed order.
     Q_PROPERTY(QVariantList points MEMBER points CONSTANT)
     /// {atText, text}: the whole round, in words.
     Q_PROPERTY(QVariantList timeline MEMBER timeline CONSTANT)
-    Q_PROPERTY(QVariantList counters MEMBER counters CONSTANT) ///< {name, value}: "1284.6 h"
+    /// {name, value}: "1284.6 h".
+    Q_PROPERTY(QVariantList counters MEMBER counters CONSTANT)
 public:
     explicit RecordView(QObject* parent) : QObject(parent) {}
 
-    /// From a record's text. It is shown as far as it can be read, also where a signature does not hold; not at all where it can't be folded.
+    /// From a record's text. It is shown as far as it can be read, also where a signature does not hold; not
+    /// at all where it can't be folded.
     [[nodiscard]] static Result<RecordView*> make(const std::string& recordId, std::string_view recordJson,
                                                   const airframe::Airframe& airframe, QObject* parent);
 
 private:
-    void tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events, const round::State& state);
-    void verify(std::string_view recordJson);
+    void tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events,
+              const round::State& state);
+    void verify(const std::string& id, std::string_view recordJson);
 
-    QString recordId, registration, walkName, conclusion, conclusionText, reasons, whenText, placeText, signer, fingerprint, verifiedText;
+    QString recordId, registration, walkName, conclusion, conclusionText, reasons, whenText, placeText,
+        signer, fingerprint, verifiedText;
     bool verified = false;
     QVariantList findings, notInspected, points, timeline, counters;
 };

@@ -17,7 +17,8 @@ void StandPointsModel::update(const Scene& scene) {
 }
 
 int StandPointsModel::rowOf(const airframe::Point* point) const {
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return row.point == point; });
+    const auto found =
+        std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return row.point == point; });
     return found == rows.end() ? -1 : static_cast<int>(found - rows.begin());
 }
 
@@ -29,11 +30,16 @@ QVariant StandPointsModel::data(const QModelIndex& at, int role) const {
     if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const Row& row = rows[static_cast<std::size_t>(at.row())];
     switch (role) {
-    case PointIdRole: return text(row.point->id);
-    case NameRole: return text(row.point->name);
-    case LookRole: return QString::fromLatin1(toText(row.look));
-    case CurrentRole: return row.current;
-    default: return {};
+    case PointIdRole:
+        return text(row.point->id);
+    case NameRole:
+        return text(row.point->name);
+    case LookRole:
+        return QString::fromLatin1(toText(row.look));
+    case CurrentRole:
+        return row.current;
+    default:
+        return {};
     }
 }
 
@@ -62,17 +68,25 @@ QVariant OwedModel::data(const QModelIndex& at, int role) const {
     if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
     const Row& row = rows[static_cast<std::size_t>(at.row())];
     switch (role) {
-    case OpeningIdRole: return text(row.opening->id);
-    case NameRole: return text(row.opening->name);
-    case OwedTextRole: return text(row.opening->owed);
+    case OpeningIdRole:
+        return text(row.opening->id);
+    case NameRole:
+        return text(row.opening->name);
+    case OwedTextRole:
+        return text(row.opening->owed);
     case SinceTextRole:
-        return row.fromStart ? tr("from the start") : tr("since %1").arg(clockText(row.since, row.offsetMinutes));
-    default: return {};
+        return row.fromStart ? tr("from the start")
+                             : tr("since %1").arg(clockText(row.since, row.offsetMinutes));
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> OwedModel::roleNames() const {
-    return {{OpeningIdRole, "openingId"}, {NameRole, "name"}, {OwedTextRole, "owedText"}, {SinceTextRole, "sinceText"}};
+    return {{OpeningIdRole, "openingId"},
+            {NameRole, "name"},
+            {OwedTextRole, "owedText"},
+            {SinceTextRole, "sinceText"}};
 }
 
 // --- review -----------------------------------------------------------------------------------------------
@@ -129,13 +143,16 @@ QVariant ReviewModel::data(const QModelIndex& at, int role) const {
                : row.kind == Kind::unsettled    ? QStringLiteral("unsettled")
                : row.kind == Kind::notInspected ? QStringLiteral("notInspected")
                                                 : QStringLiteral("finding");
-    case ItemIdRole: return text(row.point != nullptr ? row.point->id : row.opening->id);
-    case TitleRole: return text(row.point != nullptr ? row.point->name : row.opening->name);
+    case ItemIdRole:
+        return text(row.point != nullptr ? row.point->id : row.opening->id);
+    case TitleRole:
+        return text(row.point != nullptr ? row.point->name : row.opening->name);
     case DetailRole:
         if (row.kind == Kind::owed) return text(row.opening->owed);
         if (settled == nullptr) return tr("not settled");
         return text(row.kind == Kind::notInspected ? settled->why : settled->words);
-    case BasisRole: return settled == nullptr ? QString() : text(settled->basis);
+    case BasisRole:
+        return settled == nullptr ? QString() : text(settled->basis);
     case SeverityRole:
         return row.kind == Kind::grounds || row.kind == Kind::assess
                    ? QString::fromLatin1(airframe::toText(settled->severity))
@@ -144,14 +161,16 @@ QVariant ReviewModel::data(const QModelIndex& at, int role) const {
         return settled != nullptr && settled->value && row.point->limit
                    ? text(*settled->value + ' ' + row.point->limit->unit)
                    : QString();
-    case PhotosRole: return photosOf(settled);
-    default: return {};
+    case PhotosRole:
+        return photosOf(settled);
+    default:
+        return {};
     }
 }
 
 QHash<int, QByteArray> ReviewModel::roleNames() const {
-    return {{KindRole, "kind"},         {ItemIdRole, "itemId"},       {TitleRole, "title"}, {DetailRole, "detail"},
-            {BasisRole, "basis"},       {SeverityRole, "severity"}, {ValueRole, "value"}, {PhotosRole, "photos"}};
+    return {{KindRole, "kind"},   {ItemIdRole, "itemId"},     {TitleRole, "title"}, {DetailRole, "detail"},
+            {BasisRole, "basis"}, {SeverityRole, "severity"}, {ValueRole, "value"}, {PhotosRole, "photos"}};
 }
 
 } // namespace ambit::view

@@ -7,12 +7,13 @@
 namespace ambit::view {
 
 /// The points that can be settled where the person stands, in the plan's order.
-class StandPointsModel : public RowsModel {
+class StandPointsModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("RoundView makes it")
 public:
-    /// pointId, name, look ("todo" "next" "sound" "finding" "notInspected"), current (bool: it is on the card)
+    /// pointId, name, look ("todo" "next" "sound" "finding" "notInspected"), current (bool: it is on the
+    /// card)
     enum Role { PointIdRole = Qt::UserRole, NameRole, LookRole, CurrentRole };
     using RowsModel::RowsModel;
 
@@ -36,12 +37,13 @@ private:
 };
 
 /// What is open or fitted and must be put right before a conclusion.
-class OwedModel : public RowsModel {
+class OwedModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("RoundView makes it")
 public:
-    /// openingId, name ("Left cowl door"), owedText ("Close the left cowl door"), sinceText ("since 07:42", or "from the start")
+    /// openingId, name ("Left cowl door"), owedText ("Close the left cowl door"), sinceText ("since 07:42",
+    /// or "from the start")
     enum Role { OpeningIdRole = Qt::UserRole, NameRole, OwedTextRole, SinceTextRole };
     using RowsModel::RowsModel;
 
@@ -64,15 +66,24 @@ private:
 };
 
 /// Everything not sound, everything owed, everything unsettled: in this order, findings that ground first.
-class ReviewModel : public RowsModel {
+class ReviewModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("RoundView makes it")
 public:
-    /// kind ("finding" "notInspected" "owed" "unsettled"), itemId (of the point or opening), title (its name), detail (the words said; what is owed),
-    /// basis (what allows flight without it; not inspected only), severity ("grounds" "assess" ""), value ("5.2 qt" or ""), photos (list of
-    /// image sources)
-    enum Role { KindRole = Qt::UserRole, ItemIdRole, TitleRole, DetailRole, BasisRole, SeverityRole, ValueRole, PhotosRole };
+    /// kind ("finding" "notInspected" "owed" "unsettled"), itemId (of the point or opening), title (its
+    /// name), detail (the words said; what is owed), basis (what allows flight without it; not inspected
+    /// only), severity ("grounds" "assess" ""), value ("5.2 qt" or ""), photos (list of image sources)
+    enum Role {
+        KindRole = Qt::UserRole,
+        ItemIdRole,
+        TitleRole,
+        DetailRole,
+        BasisRole,
+        SeverityRole,
+        ValueRole,
+        PhotosRole
+    };
     using RowsModel::RowsModel;
 
     void update(const Scene& scene);
@@ -90,7 +101,8 @@ private:
         std::size_t settlings = 0; ///< how often the point was settled: another one may have other words
         const round::Settled* settled = nullptr; ///< borrowed from the round's state
         [[nodiscard]] std::pair<const void*, Kind> key() const {
-            return {point != nullptr ? static_cast<const void*>(point) : static_cast<const void*>(opening), kind};
+            return {point != nullptr ? static_cast<const void*>(point) : static_cast<const void*>(opening),
+                    kind};
         }
         friend bool operator==(const Row&, const Row&) = default;
     };

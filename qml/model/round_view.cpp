@@ -1,9 +1,6 @@
 #include "model/round_view.hpp"
 
-#include "judge/limit.hpp"
 #include "model/words.hpp"
-
-#include <cmath>
 
 namespace ambit::view {
 
@@ -25,8 +22,9 @@ std::string wordsOf(const QString& words) {
 
 } // namespace
 
-RoundView::RoundView(const Services& handedIn, Report whereTo, std::unique_ptr<const airframe::Airframe> description,
-                     archive::OpenRound openRound, QObject* parent)
+RoundView::RoundView(const Services& handedIn, Report whereTo,
+                     std::unique_ptr<const airframe::Airframe> description, archive::OpenRound openRound,
+                     QObject* parent)
     : QObject(parent), services(&handedIn), report(std::move(whereTo)), airframe(std::move(description)),
       round(std::move(openRound)), figureModel(new FigureModel(*airframe, state().opened.walk, this)) {
     if (auto found = LastTime::before(services->archive, *airframe, state()))
@@ -52,7 +50,8 @@ bool RoundView::committed(const Result<void>& result) {
 }
 
 bool RoundView::atStand() {
-    if (card.target == nullptr) return committed(fail(ErrorCode::refused, "The plan leads nowhere else now."));
+    if (card.target == nullptr)
+        return committed(fail(ErrorCode::refused, "The plan leads nowhere else now."));
     return committed(reach(card.target->id));
 }
 
@@ -90,7 +89,8 @@ bool RoundView::settleSound(const QString& value) {
     return settle(std::move(what));
 }
 
-bool RoundView::settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos, const QString& value) {
+bool RoundView::settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos,
+                              const QString& value) {
     round::Settled what;
     what.outcome = round::Outcome::finding;
     what.words = wordsOf(words);
@@ -128,7 +128,8 @@ bool RoundView::reopen(const QString& pointId, const QString& reason) {
     if (done) {
         // Re-opened where it can be settled at once, it stays in hand.
         const auto here = pointsHere(state(), *airframe);
-        const auto point = std::find_if(here.begin(), here.end(), [&](const auto* one) { return one->id == id; });
+        const auto point =
+            std::find_if(here.begin(), here.end(), [&](const auto* one) { return one->id == id; });
         chosen = point == here.end() ? nullptr : *point;
         done = round.replan("a point was re-opened", now());
     }
@@ -191,18 +192,6 @@ QStringList RoundView::against(bool fit) const {
     return obstacles;
 }
 
-QString RoundView::outOfLimit(const QString& value) const {
-    const auto number = Decimal::parse(value.trimmed().toStdString());
-    if (limit() == nullptr || !number) return {};
-    const QString measuredValue = text(number->text() + ' ' + limit()->unit);
-    switch (judge::against(*limit(), *number)) {
-    case judge::Verdict::within: return {};
-    case judge::Verdict::below: return tr("%1 is below the limit: %2").arg(measuredValue, limitText());
-    case judge::Verdict::above: return tr("%1 is above the limit: %2").arg(measuredValue, limitText());
-    }
-    return {};
-}
-
 // --- after each event -------------------------------------------------------------------------------------
 
 void RoundView::refresh() {
@@ -237,171 +226,6 @@ std::int64_t RoundView::planSeq() const {
     for (auto event = log.rbegin(); event != log.rend(); ++event)
         if (std::holds_alternative<round::Planned>(event->what)) return event->seq;
     return 1;
-}
-
-// --- what is shown ----------------------------------------------------------------------------------------
-
-QString RoundView::roundId() const {
-    return text(state().id);
-}
-QString RoundView::registration() const {
-    return text(state().opened.registration);
-}
-QString RoundView::walkName() const {
-    return text(airframe->walk(state().opened.walk)->name);
-}
-QString RoundView::notice() const {
-    return text(airframe->notice);
-}
-QStringList RoundView::generalCautions() const {
-    QStringList list;
-    for (const auto& caution : airframe->cautions)
-        list << text(caution);
-    return list;
-}
-QString RoundView::person() const {
-    return text(state().opened.who.name);
-}
-int RoundView::pointCount() const {
-    return static_cast<int>(state().points.size());
-}
-
-QString RoundView::planText() const {
-    if (planWords) return *planWords;
-    planWords = QString();
-    const auto cost = walk::walkThrough(*airframe, state().opened.walk, situation(state(), *airframe), left);
-    if (cost)
-        planWords = tr("%1 m").arg(std::lround(cost->metres)) + QStringLiteral(" · ") +
-                    tr("%n climb(s)", nullptr, cost->climbs) + QStringLiteral(" · ") +
-                    tr("about %1 min").arg(std::lround(cost->seconds / 60));
-    return *planWords;
-}
-
-int RoundView::minutes() const {
-    const bool over = state().phase == round::Phase::concluded || state().phase == round::Phase::sealed;
-    const Instant end = over ? state().lastAt : state().pausedSince.value_or(now());
-    return static_cast<int>(std::max<std::int64_t>(0, end.ms - state().openedAt.ms - state().pausedMs) / 60000);
-}
-
-QString RoundView::phase() const {
-    switch (state().phase) {
-    case round::Phase::walking: return QStringLiteral("walking");
-    case round::Phase::paused: return QStringLiteral("paused");
-    case round::Phase::concluded: return QStringLiteral("concluded");
-    case round::Phase::sealed: return QStringLiteral("sealed");
-    }
-    return {};
-}
-
-QString RoundView::pausedText() const {
-    if (!state().pausedSince) return {};
-    return tr("Paused since %1").arg(clockText(*state().pausedSince, state().opened.offsetMinutes));
-}
-bool RoundView::concludedFit() const {
-    return state().conclusion && state().conclusion->fit;
-}
-QString RoundView::conclusionText() const {
-    return state().conclusion ? view::conclusionText(state().conclusion->fit) : QString();
-}
-QString RoundView::reasons() const {
-    return state().conclusion ? text(state().conclusion->reasons) : QString();
-}
-QString RoundView::pointId() const {
-    return card.point == nullptr ? QString() : text(card.point->id);
-}
-QString RoundView::sound() const {
-    return card.point == nullptr ? QString() : text(card.point->sound);
-}
-QString RoundView::unsound() const {
-    return card.point == nullptr ? QString() : text(card.point->unsound);
-}
-QString RoundView::why() const {
-    return card.point == nullptr ? QString() : text(card.point->why);
-}
-const airframe::Limit* RoundView::limit() const {
-    return card.point == nullptr || !card.point->limit ? nullptr : &*card.point->limit;
-}
-bool RoundView::measured() const {
-    return limit() != nullptr;
-}
-QString RoundView::quantity() const {
-    return limit() == nullptr ? QString() : text(limit()->quantity);
-}
-QString RoundView::unit() const {
-    return limit() == nullptr ? QString() : text(limit()->unit);
-}
-QString RoundView::limitText() const {
-    return limit() == nullptr ? QString() : view::limitText(*limit());
-}
-QString RoundView::limitSource() const {
-    return limit() == nullptr ? QString() : text(limit()->source);
-}
-bool RoundView::findingGrounds() const {
-    return card.point != nullptr && card.point->finding == airframe::Severity::grounds;
-}
-QString RoundView::lastTime() const {
-    return card.point == nullptr ? QString() : earlier.at(card.point->id, now());
-}
-
-QString RoundView::positionText() const {
-    const int row = hereRows.rowOf(card.point);
-    if (row < 0) return {};
-    return (standRaised() ? tr("%1 of %2 up here") : tr("%1 of %2 here")).arg(row + 1).arg(hereRows.count());
-}
-
-const airframe::Stand* RoundView::stand() const {
-    return state().stand ? airframe->stand(*state().stand) : nullptr;
-}
-QString RoundView::standId() const {
-    return stand() == nullptr ? QString() : text(stand()->id);
-}
-QString RoundView::standName() const {
-    return stand() == nullptr ? QString() : text(stand()->name);
-}
-int RoundView::standNumber() const {
-    return stand() == nullptr ? 0 : figureModel->stands()->numberOf(stand()->id);
-}
-QString RoundView::standText() const {
-    return stand() == nullptr ? QString() : view::standText(*stand());
-}
-int RoundView::standHands() const {
-    return stand() == nullptr ? 2 : stand()->hands;
-}
-bool RoundView::standRaised() const {
-    return stand() != nullptr && stand()->raised();
-}
-QString RoundView::targetStandId() const {
-    return card.target == nullptr ? QString() : text(card.target->id);
-}
-QString RoundView::targetStandName() const {
-    return card.target == nullptr ? QString() : text(card.target->name);
-}
-int RoundView::targetStandNumber() const {
-    return card.target == nullptr ? 0 : figureModel->stands()->numberOf(card.target->id);
-}
-QString RoundView::targetStandText() const {
-    return card.target == nullptr ? QString() : view::standText(*card.target);
-}
-
-QVariantList RoundView::openable() const {
-    QVariantList list;
-    for (const auto& opening : airframe->openings)
-        if (!state().openings.at(opening.id).owed)
-            list << QVariantMap{{QStringLiteral("id"), text(opening.id)}, {QStringLiteral("name"), text(opening.name)}};
-    return list;
-}
-
-QVariantList RoundView::settledPoints() const {
-    QVariantList list;
-    for (const auto& point : airframe->points) {
-        const auto found = state().points.find(point.id);
-        if (found == state().points.end() || !found->second.settled) continue;
-        list << QVariantMap{{QStringLiteral("id"), text(point.id)},
-                            {QStringLiteral("name"), text(point.name)},
-                            {QStringLiteral("outcome"), QString::fromLatin1(toText(lookOf(found->second)))},
-                            {QStringLiteral("outcomeText"), outcomeText(*found->second.outcome())}};
-    }
-    return list;
 }
 
 } // namespace ambit::view

@@ -20,53 +20,76 @@ class RoundView : public QObject {
     Q_PROPERTY(QString roundId READ roundId CONSTANT)
     Q_PROPERTY(QString registration READ registration CONSTANT)
     Q_PROPERTY(QString walkName READ walkName CONSTANT)
-    Q_PROPERTY(QString notice READ notice CONSTANT)              ///< the airframe's: what has the last word
-    Q_PROPERTY(QStringList generalCautions READ generalCautions CONSTANT) ///< the airframe's, for the whole walk
-    Q_PROPERTY(QString person READ person CONSTANT)              ///< who walks
+    /// The airframe's: what has the last word.
+    Q_PROPERTY(QString notice READ notice CONSTANT)
+    /// The airframe's, for the whole walk.
+    Q_PROPERTY(QStringList generalCautions READ generalCautions CONSTANT)
+    /// Who walks.
+    Q_PROPERTY(QString person READ person CONSTANT)
     Q_PROPERTY(int pointCount READ pointCount CONSTANT)
 
     Q_PROPERTY(int settledCount READ settledCount NOTIFY progressChanged)
     Q_PROPERTY(int findingCount READ findingCount NOTIFY progressChanged)
     Q_PROPERTY(int owedCount READ owedCount NOTIFY progressChanged)
-    Q_PROPERTY(QString planText READ planText NOTIFY planChanged) ///< "112 m · 3 climbs · about 31 min" of what is left
-    Q_PROPERTY(int minutes READ minutes NOTIFY minutesChanged)    ///< since the start, pauses left out
+    /// "112 m · 3 climbs · about 31 min": what was left when the plan was made.
+    Q_PROPERTY(QString planText READ planText NOTIFY planChanged)
+    /// Since the start, pauses left out.
+    Q_PROPERTY(int minutes READ minutes NOTIFY minutesChanged)
 
-    Q_PROPERTY(QString phase READ phase NOTIFY phaseChanged)           ///< "walking" "paused" "concluded" "sealed"
-    Q_PROPERTY(QString pausedText READ pausedText NOTIFY phaseChanged) ///< "Paused since 07:42"; "" if not paused
+    /// "walking" "paused" "concluded" "sealed"
+    Q_PROPERTY(QString phase READ phase NOTIFY phaseChanged)
+    /// "Paused since 07:42"; "" if not paused.
+    Q_PROPERTY(QString pausedText READ pausedText NOTIFY phaseChanged)
     Q_PROPERTY(bool concludedFit READ concludedFit NOTIFY phaseChanged)
-    Q_PROPERTY(QString conclusionText READ conclusionText NOTIFY phaseChanged) ///< "fit" / "not fit" in words; "" before
+    /// In words; "" before.
+    Q_PROPERTY(QString conclusionText READ conclusionText NOTIFY phaseChanged)
     Q_PROPERTY(QString reasons READ reasons NOTIFY phaseChanged)
 
-    // The card in hand. cardKind "go": walk to targetStand*, then atStand(). "set": change the setting (cardTitle, cardHow), then
-    // changeSetting(). "settle": the point, one of the settle…() calls. "done": all settled, on to the review.
+    /// The card in hand. "go": walk to targetStand*, then atStand(). "set": change the setting (cardTitle,
+    /// cardHow), then changeSetting(). "settle": the point, one of the settle…() calls. "done": all settled,
+    /// on to the review.
     Q_PROPERTY(QString cardKind READ cardKind NOTIFY cardChanged)
-    Q_PROPERTY(QString cardTitle READ cardTitle NOTIFY cardChanged)     ///< "Pitch link, blade A"; "Go to “Left mast tread”"; "Main rotor: Blade B aft"
-    Q_PROPERTY(QString cardHow READ cardHow NOTIFY cardChanged)         ///< settle: "Look · Feel"; set: how it is changed; go: the way, "4 m, then up"
-    Q_PROPERTY(QString cardSetting READ cardSetting NOTIFY cardChanged) ///< settle: settings the point needs, "Blade A aft"; "" if any
-    Q_PROPERTY(QString pointId READ pointId NOTIFY cardChanged)         ///< settle only
-    Q_PROPERTY(QString sound READ sound NOTIFY cardChanged)             ///< what sound looks like
-    Q_PROPERTY(QString unsound READ unsound NOTIFY cardChanged)         ///< what isn't
-    Q_PROPERTY(QString why READ why NOTIFY cardChanged)                 ///< why it matters
-    Q_PROPERTY(bool measured READ measured NOTIFY cardChanged)          ///< settleSound and settleFinding need a value
-    Q_PROPERTY(QString quantity READ quantity NOTIFY cardChanged)       ///< "oil level"
+    /// "Pitch link, blade A"; "Go to “Left mast tread”"; "Main rotor: Blade B aft".
+    Q_PROPERTY(QString cardTitle READ cardTitle NOTIFY cardChanged)
+    /// settle: "Look · Feel"; set: how it is changed; go: how one stands there, "Raised · one hand free".
+    Q_PROPERTY(QString cardHow READ cardHow NOTIFY cardChanged)
+    /// settle: settings the point needs, "Blade A aft"; "" if any.
+    Q_PROPERTY(QString cardSetting READ cardSetting NOTIFY cardChanged)
+    /// settle only.
+    Q_PROPERTY(QString pointId READ pointId NOTIFY cardChanged)
+    /// What sound looks like, what isn't, why it matters.
+    Q_PROPERTY(QString sound READ sound NOTIFY cardChanged)
+    Q_PROPERTY(QString unsound READ unsound NOTIFY cardChanged)
+    Q_PROPERTY(QString why READ why NOTIFY cardChanged)
+    /// settleSound and settleFinding need a value.
+    Q_PROPERTY(bool measured READ measured NOTIFY cardChanged)
+    /// "oil level", "qt", "4 to 6 qt", and where the limit comes from.
+    Q_PROPERTY(QString quantity READ quantity NOTIFY cardChanged)
     Q_PROPERTY(QString unit READ unit NOTIFY cardChanged)
-    Q_PROPERTY(QString limitText READ limitText NOTIFY cardChanged)     ///< "4 to 6 qt"
+    Q_PROPERTY(QString limitText READ limitText NOTIFY cardChanged)
     Q_PROPERTY(QString limitSource READ limitSource NOTIFY cardChanged)
-    Q_PROPERTY(bool findingGrounds READ findingGrounds NOTIFY cardChanged) ///< a finding here always grounds: no choice of class
-    Q_PROPERTY(QString lastTime READ lastTime NOTIFY cardChanged)       ///< "sound · 3 days, 4.2 h ago"; "" if there is nothing earlier
-    Q_PROPERTY(QStringList cautions READ cautions NOTIFY cardChanged)   ///< of the stand, the point, the change
-    Q_PROPERTY(QString positionText READ positionText NOTIFY cardChanged) ///< "4 of 11 here", "4 of 11 up here"; "" unless settle
-    Q_PROPERTY(QString cardOutcome READ cardOutcome NOTIFY cardChanged) ///< a chosen point that is settled already: "sound" "finding" "notInspected"; else "".
-                                                                        ///< Then show outcomeText and "Settle again" (reopen) in place of the two keys.
+    /// A finding here always grounds: no choice of class.
+    Q_PROPERTY(bool findingGrounds READ findingGrounds NOTIFY cardChanged)
+    /// "sound · 3 days ago, 4.2 flight hours"; "" if there is nothing earlier.
+    Q_PROPERTY(QString lastTime READ lastTime NOTIFY cardChanged)
+    /// Of the stand, the point, the change.
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY cardChanged)
+    /// "4 of 11 here", "4 of 11 up here"; "" unless settle.
+    Q_PROPERTY(QString positionText READ positionText NOTIFY cardChanged)
+    /// Of a chosen point that is settled already: "sound" "finding" "notInspected"; else "". Then show
+    /// outcomeText and "Settle again" (reopen) in place of the two keys.
+    Q_PROPERTY(QString cardOutcome READ cardOutcome NOTIFY cardChanged)
     Q_PROPERTY(QString outcomeText READ outcomeText NOTIFY cardChanged)
 
-    // Where the person is ("" and 0 before the first stand) and, for a card "go", where to.
+    /// Where the person is: "" and 0 before the first stand. standText: "Raised · one hand free";
+    /// standHands: left free, 2, 1 or 0.
     Q_PROPERTY(QString standId READ standId NOTIFY standChanged)
     Q_PROPERTY(QString standName READ standName NOTIFY standChanged)
     Q_PROPERTY(int standNumber READ standNumber NOTIFY standChanged)
-    Q_PROPERTY(QString standText READ standText NOTIFY standChanged) ///< "Raised · one hand free"
-    Q_PROPERTY(int standHands READ standHands NOTIFY standChanged)   ///< left free: 2, 1, 0
+    Q_PROPERTY(QString standText READ standText NOTIFY standChanged)
+    Q_PROPERTY(int standHands READ standHands NOTIFY standChanged)
     Q_PROPERTY(bool standRaised READ standRaised NOTIFY standChanged)
+    /// For a card "go": where to.
     Q_PROPERTY(QString targetStandId READ targetStandId NOTIFY cardChanged)
     Q_PROPERTY(QString targetStandName READ targetStandName NOTIFY cardChanged)
     Q_PROPERTY(int targetStandNumber READ targetStandNumber NOTIFY cardChanged)
@@ -80,33 +103,40 @@ class RoundView : public QObject {
     Q_PROPERTY(QVariantList openable READ openable NOTIFY progressChanged)
     /// {id, name, outcome, outcomeText}: every settled point, in listed order: what can be re-opened.
     Q_PROPERTY(QVariantList settledPoints READ settledPoints NOTIFY progressChanged)
-
 public:
     /// Holds the round and its airframe; the services must outlive it.
     RoundView(const Services& services, Report report, std::unique_ptr<const airframe::Airframe> airframe,
               archive::OpenRound round, QObject* parent);
 
     // Touches. Each is committed when it returns true; on false nothing has changed and App.problem says why.
-    Q_INVOKABLE bool atStand();       ///< card "go": I am there
-    Q_INVOKABLE bool changeSetting(); ///< card "set": it is done
+    /// Card "go": I am there.
+    Q_INVOKABLE bool atStand();
+    /// Card "set": it is done.
+    Q_INVOKABLE bool changeSetting();
     Q_INVOKABLE bool settleSound(const QString& value = {});
-    Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos, const QString& value = {});
+    Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos,
+                                   const QString& value = {});
     Q_INVOKABLE bool settleNotInspected(const QString& why, const QString& basis);
-    Q_INVOKABLE bool choosePoint(const QString& pointId); ///< puts a point on the card; "" gives it back to the plan
+    /// Puts a point on the card; "" gives it back to the plan.
+    Q_INVOKABLE bool choosePoint(const QString& pointId);
     Q_INVOKABLE bool reopen(const QString& pointId, const QString& reason);
-    Q_INVOKABLE bool tapZone(const QString& zoneId); ///< the walk goes there next
-    Q_INVOKABLE bool goTo(const QString& standId);   ///< I am at this stand, out of turn
+    /// The walk goes there next.
+    Q_INVOKABLE bool tapZone(const QString& zoneId);
+    /// I am at this stand, out of turn.
+    Q_INVOKABLE bool goTo(const QString& standId);
     Q_INVOKABLE bool made(const QString& openingId);
     Q_INVOKABLE bool closed(const QString& openingId);
     Q_INVOKABLE bool pause();
     Q_INVOKABLE bool resume();
     Q_INVOKABLE bool note(const QString& words);
-    Q_INVOKABLE bool restNotInspected(const QString& why, const QString& basis); ///< every unsettled point at once
+    /// Every unsettled point at once.
+    Q_INVOKABLE bool restNotInspected(const QString& why, const QString& basis);
     Q_INVOKABLE bool conclude(bool fit, const QString& reasons);
     Q_INVOKABLE bool withdraw(const QString& reason);
     /// What stands against concluding so, in words; empty: nothing. Ask again after progressChanged.
     Q_INVOKABLE [[nodiscard]] QStringList against(bool fit) const;
-    /// Is this value within the card's limit? "" if so or if it is no number yet; else in words, "7.0 qt is above 4 to 6 qt".
+    /// Is this value within the card's limit? "" if so or if it is no number yet; else in words, "7.0 qt is
+    /// above 4 to 6 qt".
     Q_INVOKABLE [[nodiscard]] QString outOfLimit(const QString& value) const;
 
     [[nodiscard]] QString roundId() const;

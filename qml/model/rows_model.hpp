@@ -1,5 +1,5 @@
-// A list model that is told its whole new rows and changes only what differs, so that a list keeps its place and a
-// touch costs no reset.
+// A list model that is told its whole new rows and changes only what differs, so that a list keeps its place
+// and a touch costs no reset.
 #pragma once
 
 #include <QAbstractListModel>
@@ -9,6 +9,7 @@
 
 namespace ambit::view {
 
+/// Derived classes name it in full, ambit::view::RowsModel: QML finds the type by the name as written.
 class RowsModel : public QAbstractListModel {
     Q_OBJECT
     QML_ANONYMOUS
@@ -23,7 +24,8 @@ signals:
     void countChanged();
 
 protected:
-    /// Makes `rows` equal `next`. Rows with the same `key()` are the same row; one that is not equal any more has changed.
+    /// Makes `rows` equal `next`. Rows with the same `key()` are the same row; one that is not equal any more
+    /// has changed.
     template<class Row> void sync(std::vector<Row>& rows, std::vector<Row> next) {
         const auto before = rows.size();
         for (std::size_t i = 0; i < next.size();) {

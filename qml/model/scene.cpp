@@ -8,12 +8,18 @@ namespace ambit::view {
 
 const char* toText(Look look) {
     switch (look) {
-    case Look::none: return "none";
-    case Look::todo: return "todo";
-    case Look::next: return "next";
-    case Look::sound: return "sound";
-    case Look::finding: return "finding";
-    case Look::notInspected: return "notInspected";
+    case Look::none:
+        return "none";
+    case Look::todo:
+        return "todo";
+    case Look::next:
+        return "next";
+    case Look::sound:
+        return "sound";
+    case Look::finding:
+        return "finding";
+    case Look::notInspected:
+        return "notInspected";
     }
     return "";
 }
@@ -22,9 +28,12 @@ Look lookOf(const round::PointState& point) {
     const auto outcome = point.outcome();
     if (!outcome) return Look::todo;
     switch (*outcome) {
-    case round::Outcome::sound: return Look::sound;
-    case round::Outcome::finding: return Look::finding;
-    case round::Outcome::notInspected: return Look::notInspected;
+    case round::Outcome::sound:
+        return Look::sound;
+    case round::Outcome::finding:
+        return Look::finding;
+    case round::Outcome::notInspected:
+        return Look::notInspected;
     }
     return Look::todo;
 }
@@ -47,7 +56,8 @@ std::size_t planned(const round::State& state, const std::string& point) {
 
 } // namespace
 
-std::vector<const airframe::Point*> pointsHere(const round::State& state, const airframe::Airframe& airframe) {
+std::vector<const airframe::Point*> pointsHere(const round::State& state,
+                                               const airframe::Airframe& airframe) {
     if (!state.stand) return {};
     struct Candidate {
         const airframe::Point* point;

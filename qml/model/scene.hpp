@@ -19,7 +19,9 @@ struct Scene {
     const airframe::Point* point;        ///< the one on the card; nullptr: none
 };
 
-/// Points of the walk in hand that are served at its stand in its settings, and those settled there so; in the plan's order.
-[[nodiscard]] std::vector<const airframe::Point*> pointsHere(const round::State& state, const airframe::Airframe& airframe);
+/// Points of the walk in hand that are served at its stand in its settings, and those settled there so; in
+/// the plan's order.
+[[nodiscard]] std::vector<const airframe::Point*> pointsHere(const round::State& state,
+                                                             const airframe::Airframe& airframe);
 
 } // namespace ambit::view

@@ -1,4 +1,5 @@
-// What the view models need from outside, built in main.cpp (or a test) and handed in; nothing here is looked up elsewhere.
+// What the view models need from outside, built in main.cpp (or a test) and handed in; nothing here is looked
+// up elsewhere.
 #pragma once
 
 #include "archive/archive.hpp"
@@ -18,7 +19,8 @@ namespace ambit::view {
 struct Services {
     archive::Archive& archive;
     std::function<LocalInstant()> now;
-    std::function<std::optional<round::Position>()> position; ///< the last known place; empty function: no positioning
+    std::function<std::optional<round::Position>()>
+        position; ///< the last known place; empty function: no positioning
     std::function<Result<archive::PhotoBytes>(const QUrl&)> readPhoto;
     std::filesystem::path keys; ///< folder of the signing key, signer.pem
     record::DrawPages draw;

@@ -10,9 +10,11 @@ class SigningView : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("App makes it")
     Q_PROPERTY(bool keyExists READ keyExists NOTIFY keyChanged)
-    Q_PROPERTY(QString keyName READ keyName NOTIFY keyChanged)         ///< whose key it is
-    Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY keyChanged) ///< SHA-256 of the certificate, in groups of four
-    Q_PROPERTY(QString recordId READ recordId NOTIFY sealed)           ///< of the record just sealed; "" before
+    /// Whose key it is, and the SHA-256 of its certificate in groups of four digits.
+    Q_PROPERTY(QString keyName READ keyName NOTIFY keyChanged)
+    Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY keyChanged)
+    /// Of the record just sealed; "" before.
+    Q_PROPERTY(QString recordId READ recordId NOTIFY recordIdChanged)
 public:
     SigningView(const Services& services, Report report, QObject* parent);
 
@@ -29,6 +31,7 @@ public:
 
 signals:
     void keyChanged();
+    void recordIdChanged();
     void sealed();
 
 private:

@@ -20,14 +20,22 @@ struct Words {
 QString howWord(airframe::How how) {
     using airframe::How;
     switch (how) {
-    case How::look: return Words::tr("Look");
-    case How::feel: return Words::tr("Feel");
-    case How::move: return Words::tr("Move");
-    case How::turn: return Words::tr("Turn");
-    case How::drain: return Words::tr("Drain");
-    case How::measure: return Words::tr("Measure");
-    case How::count: return Words::tr("Count");
-    case How::listen: return Words::tr("Listen");
+    case How::look:
+        return Words::tr("Look");
+    case How::feel:
+        return Words::tr("Feel");
+    case How::move:
+        return Words::tr("Move");
+    case How::turn:
+        return Words::tr("Turn");
+    case How::drain:
+        return Words::tr("Drain");
+    case How::measure:
+        return Words::tr("Measure");
+    case How::count:
+        return Words::tr("Count");
+    case How::listen:
+        return Words::tr("Listen");
     }
     return {};
 }
@@ -35,10 +43,14 @@ QString howWord(airframe::How how) {
 QString accessText(airframe::Access access) {
     using airframe::Access;
     switch (access) {
-    case Access::ground: return Words::tr("On the ground");
-    case Access::kneel: return Words::tr("Kneeling");
-    case Access::step: return Words::tr("Raised");
-    case Access::ladder: return Words::tr("On a ladder");
+    case Access::ground:
+        return Words::tr("On the ground");
+    case Access::kneel:
+        return Words::tr("Kneeling");
+    case Access::step:
+        return Words::tr("Raised");
+    case Access::ladder:
+        return Words::tr("On a ladder");
     }
     return {};
 }
@@ -87,9 +99,12 @@ QString roleText(const std::string& role) {
 
 QString outcomeText(round::Outcome outcome) {
     switch (outcome) {
-    case round::Outcome::sound: return Words::tr("sound");
-    case round::Outcome::finding: return Words::tr("finding");
-    case round::Outcome::notInspected: return Words::tr("not inspected");
+    case round::Outcome::sound:
+        return Words::tr("sound");
+    case round::Outcome::finding:
+        return Words::tr("finding");
+    case round::Outcome::notInspected:
+        return Words::tr("not inspected");
     }
     return {};
 }

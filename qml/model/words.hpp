@@ -8,20 +8,23 @@
 
 namespace ambit::view {
 
-[[nodiscard]] inline QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+[[nodiscard]] inline QString text(const std::string& utf8) {
+    return QString::fromStdString(utf8);
+}
 
-[[nodiscard]] QString howText(const std::vector<airframe::How>& how);         ///< "Look · Feel"
-[[nodiscard]] QString standText(const airframe::Stand& stand);               ///< "Raised · one hand free"
-[[nodiscard]] QString settingsText(const airframe::Airframe& airframe, const airframe::Settings& when); ///< "Blade A aft"
-[[nodiscard]] QString limitText(const airframe::Limit& limit);               ///< "4 to 6 qt"
+[[nodiscard]] QString howText(const std::vector<airframe::How>& how); ///< "Look · Feel"
+[[nodiscard]] QString standText(const airframe::Stand& stand);        ///< "Raised · one hand free"
+[[nodiscard]] QString settingsText(const airframe::Airframe& airframe,
+                                   const airframe::Settings& when); ///< "Blade A aft"
+[[nodiscard]] QString limitText(const airframe::Limit& limit);      ///< "4 to 6 qt"
 [[nodiscard]] QString roleText(const std::string& role);
-[[nodiscard]] QString outcomeText(round::Outcome outcome);                   ///< "sound"
+[[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);
-[[nodiscard]] QString agoText(Instant then, Instant now);                    ///< "3 days ago", "just now"
-[[nodiscard]] QString clockText(Instant at, int offsetMinutes);              ///< "07:42"
-[[nodiscard]] QString dayText(Instant at, int offsetMinutes);                ///< "20 Jun 2026, 07:42"
-[[nodiscard]] QString fingerprintText(const std::string& sha256);            ///< groups of four digits
+[[nodiscard]] QString agoText(Instant then, Instant now);         ///< "3 days ago", "just now"
+[[nodiscard]] QString clockText(Instant at, int offsetMinutes);   ///< "07:42"
+[[nodiscard]] QString dayText(Instant at, int offsetMinutes);     ///< "20 Jun 2026, 07:42"
+[[nodiscard]] QString fingerprintText(const std::string& sha256); ///< groups of four digits
 [[nodiscard]] QString quoted(const QString& name);
-[[nodiscard]] QString photoSource(const std::string& sha256);                ///< what an Image takes
+[[nodiscard]] QString photoSource(const std::string& sha256); ///< what an Image takes
 
 } // namespace ambit::view

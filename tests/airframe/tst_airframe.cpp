@@ -1,3 +1,4 @@
+#include "airframe/pocket.hpp"
 #include "airframe/read.hpp"
 #include "airframe/shape.hpp"
 #include "base/files.hpp"
@@ -44,6 +45,7 @@ private slots:
     void outlines_data();
     void outlines();
     void inside();
+    void pockets();
     void demoAircraft_data();
     void demoAircraft();
 };
@@ -199,6 +201,35 @@ void AirframeTest::inside() {
     QVERIFY(!airframe::isInside({2, 0}, concave)); // on the edge
     QVERIFY(!airframe::isInside({2, 1}, concave)); // on a corner
     QVERIFY(!airframe::isInside({1, 1}, {}));
+}
+
+void AirframeTest::pockets() {
+    const airframe::Outline u{{0, 0}, {3, 0}, {3, 3}, {2, 3}, {2, 1}, {1, 1}, {1, 3}, {0, 3}};
+    const auto box = [](double left, double low, double right, double high) {
+        return airframe::Outline{{left, low}, {right, low}, {right, high}, {left, high}};
+    };
+    const airframe::Place within{1.5, 2};
+    const auto isWalledIn = [](const std::vector<airframe::Outline>& outlines, airframe::Place place) {
+        return airframe::Pockets(outlines).isWalledIn(place);
+    };
+    QVERIFY(!isWalledIn({}, within));
+    QVERIFY(!isWalledIn({u}, within));
+    QVERIFY(!isWalledIn({u, box(0, 3.1, 3, 4)}, within)); // a gap
+    QVERIFY(!isWalledIn({u, box(0, 3, 1.9, 4)}, within)); // open on one side
+    QVERIFY(isWalledIn({u, box(0, 3, 3, 4)}, within));    // edges on edges
+    QVERIFY(isWalledIn({u, box(1, 3, 2, 4)}, within));    // corners on corners
+    QVERIFY(isWalledIn({u, box(-1, 2.5, 4, 4)}, within)); // overlapping
+    QVERIFY(isWalledIn({u, {{-1, 2}, {4, 2.5}, {4, 9}, {-1, 9}}}, {1.5, 1.5}));
+    QVERIFY(!isWalledIn({u, box(0, 3, 3, 4)}, {1.5, 5}));
+    QVERIFY(!isWalledIn({u, box(0, 3, 3, 4)}, {-1, 2}));
+    QVERIFY(!isWalledIn({u, box(0, 3, 3, 4)}, {-1, 3})); // level with corners
+    const std::vector<airframe::Outline> ring{box(0, 0, 4, 1), box(3, 0, 4, 4), box(0, 3, 4, 4),
+                                              box(0, 0, 1, 4)};
+    for (const airframe::Place place : {airframe::Place{2, 2}, {1.1, 1.1}, {2.9, 2}, {2, 2.99}})
+        QVERIFY(isWalledIn(ring, place));
+    for (const airframe::Place place : {airframe::Place{-1, 2}, {5, 2}, {2, 5}, {2, -1}, {-1, 0}, {-1, 3}})
+        QVERIFY(!isWalledIn(ring, place));
+    QVERIFY(!isWalledIn({ring[0], ring[1], ring[2]}, {2, 2}));
 }
 
 void AirframeTest::demoAircraft_data() {

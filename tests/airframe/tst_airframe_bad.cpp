@@ -150,7 +150,7 @@ void BadAirframeTest::truncatedAnywhere() {
 void BadAirframeTest::errorsInFileOrder() {
     std::string text = fileText("good.json");
     text = replaced(text, "\"version\": 1,", "\"version\": \"1\", \"zzz\": 1, \"aaa\": 1,");
-    text = replaced(text, "\"level\": 0, ", "");
+    text = replaced(text, "\"level\": 0,", "");
     text = replaced(text, "\"zone\": \"nose\"", "\"zone\": \"roof\"");
     text = replaced(text, "[2, 4]", "[0, 1]");
     const auto read = airframe::read(text);

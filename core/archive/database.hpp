@@ -1,0 +1,69 @@
+// A thin hold on SQLite: statements that clean up after themselves, errors in words.
+#pragma once
+
+#include "base/result.hpp"
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <sqlite3.h>
+#include <string>
+#include <string_view>
+
+namespace ambit::archive {
+
+/// What SQLite just said, for a person.
+[[nodiscard]] inline tl::unexpected<Error> failed(sqlite3* db, const std::string& doing,
+                                                  const std::string& where) {
+    const int code = sqlite3_errcode(db);
+    const char* remedy = "Nothing was changed. Try again; if it stays so, look at the disk.";
+    if (code == SQLITE_FULL) remedy = "The disk is full. Make room and try again; nothing was lost.";
+    if (code == SQLITE_BUSY || code == SQLITE_LOCKED)
+        remedy = "Another program has the archive open. Close it and try again.";
+    if (code == SQLITE_CORRUPT || code == SQLITE_NOTADB)
+        remedy = "The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.";
+    return fail(ErrorCode::storage, "The archive could not " + doing + ": " + sqlite3_errmsg(db) + ".", where,
+                remedy);
+}
+
+/// A prepared statement in use; reset when it goes. Texts and blobs bound must live until then.
+class Statement {
+public:
+    explicit Statement(sqlite3_stmt* prepared) : statement(prepared) {}
+    Statement(const Statement&) = delete;
+    Statement& operator=(const Statement&) = delete;
+    ~Statement() {
+        sqlite3_reset(statement);
+        sqlite3_clear_bindings(statement);
+    }
+
+    Statement& text(std::string_view value) {
+        sqlite3_bind_text64(statement, ++bound, value.data(), value.size(), SQLITE_STATIC, SQLITE_UTF8);
+        return *this;
+    }
+    Statement& blob(std::string_view value) {
+        // A null pointer would bind NULL, not an empty blob.
+        sqlite3_bind_blob64(statement, ++bound, value.empty() ? "" : value.data(), value.size(),
+                            SQLITE_STATIC);
+        return *this;
+    }
+    Statement& integer(std::int64_t value) {
+        sqlite3_bind_int64(statement, ++bound, value);
+        return *this;
+    }
+    /// SQLITE_ROW, SQLITE_DONE or an error.
+    int step() { return sqlite3_step(statement); }
+
+    [[nodiscard]] std::string textAt(int column) const {
+        const auto* bytes = static_cast<const char*>(sqlite3_column_blob(statement, column));
+        const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement, column));
+        return bytes == nullptr ? std::string() : std::string(bytes, size);
+    }
+    [[nodiscard]] std::int64_t integerAt(int column) const { return sqlite3_column_int64(statement, column); }
+
+private:
+    sqlite3_stmt* statement;
+    int bound = 0;
+};
+
+} // namespace ambit::archive

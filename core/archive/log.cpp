@@ -1,0 +1,182 @@
+// Rounds and records in the archive: what is appended and what seals it.
+#include "archive/connection.hpp"
+#include "base/canonical.hpp"
+#include "base/hash.hpp"
+
+#include <algorithm>
+
+namespace ambit::archive {
+
+Result<std::vector<RoundInfo>> Archive::rounds(const std::string& registration) const {
+    std::vector<RoundInfo> list;
+    Statement select = connection->prepare(
+        "SELECT id, registration, walk, opened_ms, (SELECT max(seq) FROM event WHERE event.round = "
+        "round.key), sealed"
+        " FROM round WHERE ?1 = '' OR registration = ?1 ORDER BY opened_ms DESC, key DESC");
+    select.text(registration);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW)
+        list.push_back({select.textAt(0), select.textAt(1), select.textAt(2), Instant{select.integerAt(3)},
+                        select.integerAt(4), select.integerAt(5) != 0});
+    if (code != SQLITE_DONE) return connection->failed("list its rounds");
+    return list;
+}
+
+Result<std::vector<round::Event>> Archive::events(const std::string& roundId) const {
+    auto key = connection->roundKey(roundId);
+    if (!key) return tl::unexpected(key.error());
+    std::vector<round::Event> list;
+    Statement select = connection->prepare("SELECT json FROM event WHERE round = ? ORDER BY seq");
+    select.integer(*key);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW) {
+        const std::string text = select.textAt(0);
+        auto event = parseJson(text).and_then(round::eventFrom);
+        if (!event || event->seq != static_cast<std::int64_t>(list.size()) + 1 ||
+            canonicalJson(toJson(*event)) != text)
+            return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",
+                        connection->file + ", round " + roundId + ", event " +
+                            std::to_string(list.size() + 1),
+                        "Keep the file, copy it away, and go on with a backup.");
+        list.push_back(std::move(*event));
+    }
+    if (code != SQLITE_DONE) return connection->failed("read the round");
+    return list;
+}
+
+Result<std::int64_t> Archive::Connection::roundKey(const std::string& roundId) {
+    if (lastKey != 0 && lastRound == roundId) return lastKey;
+    Statement select = prepare("SELECT key FROM round WHERE id = ?");
+    const int code = select.text(roundId).step();
+    if (code == SQLITE_DONE) return fail(ErrorCode::notFound, "The archive has no such round.", roundId);
+    if (code != SQLITE_ROW) return failed("find the round");
+    lastRound = roundId;
+    lastKey = select.integerAt(0);
+    return lastKey;
+}
+
+/// Only as the next of its round: the select gives no row otherwise, and nothing is inserted.
+Result<void> Archive::Connection::insertEvent(std::int64_t round, const round::Event& event,
+                                              std::string_view json) {
+    Statement insert = prepare("INSERT INTO event SELECT ?1, ?2, ?3"
+                               " WHERE ?2 = 1 + coalesce((SELECT max(seq) FROM event WHERE round = ?1), 0)");
+    if (insert.integer(round).integer(event.seq).text(json).step() != SQLITE_DONE)
+        return failed("keep the event");
+    if (sqlite3_changes(db) != 1)
+        return fail(ErrorCode::conflict, "This is not the next event of the round.",
+                    "event " + std::to_string(event.seq),
+                    "Another program may be walking it; open the round again.");
+    return {};
+}
+
+namespace {
+
+template<class Connection>
+Result<void> insertRound(Connection& connection, const std::string& roundId, const round::Event& first) {
+    const auto* opened = std::get_if<round::Opened>(&first.what);
+    if (opened == nullptr || first.seq != 1 || round::roundId(first) != roundId)
+        return fail(ErrorCode::conflict, "The archive has no such round, and this event does not open it.",
+                    roundId);
+    Statement insert =
+        connection.prepare("INSERT INTO round(id, registration, walk, opened_ms) VALUES(?, ?, ?, ?)");
+    insert.text(roundId).text(opened->registration).text(opened->walk).integer(first.at.ms);
+    if (insert.step() == SQLITE_DONE) return {};
+    if ((sqlite3_errcode(connection.db) & 0xFF) == SQLITE_CONSTRAINT)
+        return fail(ErrorCode::notFound,
+                    "The archive does not know the aircraft " + opened->registration + ".",
+                    opened->registration, "Add the aircraft first.");
+    return connection.failed("keep the round");
+}
+
+template<class Connection>
+Result<void> insertPhotos(Connection& connection, const std::vector<PhotoBytes>& photos) {
+    for (const PhotoBytes& photo : photos) {
+        if (sha256Hex(photo.bytes) != photo.photo.sha256)
+            return fail(ErrorCode::conflict, "The photo's bytes are not those of its hash.",
+                        photo.photo.sha256, "Take the photo again.");
+        Statement insert = connection.prepare("INSERT OR IGNORE INTO photo VALUES(?, ?)");
+        if (insert.text(photo.photo.sha256).blob(photo.bytes).step() != SQLITE_DONE)
+            return connection.failed("keep the photo");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<void> Archive::append(const std::string& roundId, const round::Event& event,
+                             const std::vector<PhotoBytes>& photos) {
+    const std::string json = canonicalJson(toJson(event));
+    auto key = connection->roundKey(roundId);
+    if (!key && key.error().code != ErrorCode::notFound) return tl::unexpected(key.error());
+    // The common case is a transaction by itself: one statement.
+    if (key && photos.empty()) return connection->insertEvent(*key, event, json);
+    auto done = connection->transaction([&]() -> Result<void> {
+        if (!key) {
+            if (auto made = insertRound(*connection, roundId, event); !made) return made;
+            key = connection->roundKey(roundId);
+            if (!key) return tl::unexpected(key.error());
+        }
+        if (auto kept = insertPhotos(*connection, photos); !kept) return kept;
+        return connection->insertEvent(*key, event, json);
+    });
+    if (!done) connection->lastKey = 0; // it may have been the key of a round that was undone
+    return done;
+}
+
+Result<void> Archive::seal(const std::string& roundId, const round::Event& signedEvent,
+                           const RecordInfo& info, std::string_view recordJson, std::string_view pdf) {
+    auto record = parseJson(recordJson);
+    if (!record) return tl::unexpected(record.error());
+    auto key = connection->roundKey(roundId);
+    if (!key) return tl::unexpected(key.error());
+    const std::string json = canonicalJson(toJson(signedEvent));
+    return connection->transaction([&]() -> Result<void> {
+        Statement insert = connection->prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+        insert.text(info.sha256)
+            .text(info.registration)
+            .text(info.kind)
+            .text(info.conclusion)
+            .integer(info.concludedAt.ms);
+        insert.text(info.signer).integer(info.findings).blob(recordJson).blob(pdf);
+        if (insert.step() != SQLITE_DONE) return connection->failed("keep the record");
+        for (const Json& previous : (*record)["content"].value("previous", Json::array())) {
+            const auto hash = previous.get<std::string>();
+            Statement link = connection->prepare("INSERT INTO predecessor VALUES(?, ?)");
+            if (link.text(info.sha256).text(hash).step() != SQLITE_DONE)
+                return connection->failed("link the record");
+        }
+        Statement sealed = connection->prepare("UPDATE round SET sealed = 1 WHERE key = ?");
+        if (sealed.integer(*key).step() != SQLITE_DONE) return connection->failed("seal the round");
+        return connection->insertEvent(*key, signedEvent, json);
+    });
+}
+
+Result<std::vector<RecordInfo>> Archive::records(const std::string& registration) const {
+    std::vector<RecordInfo> list;
+    Statement select = connection->prepare(
+        "SELECT sha256, registration, kind, conclusion, concluded_ms, signer, findings FROM record"
+        " WHERE ?1 = '' OR registration = ?1 ORDER BY concluded_ms DESC, sha256");
+    select.text(registration);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW)
+        list.push_back({select.textAt(0), select.textAt(1), select.textAt(2), select.textAt(3),
+                        Instant{select.integerAt(4)}, select.textAt(5),
+                        static_cast<int>(select.integerAt(6))});
+    if (code != SQLITE_DONE) return connection->failed("list its records");
+    return list;
+}
+
+Result<std::vector<std::string>> Archive::heads(const std::string& registration) const {
+    std::vector<std::string> list;
+    Statement select = connection->prepare("SELECT sha256 FROM record WHERE registration = ?"
+                                           " AND NOT EXISTS(SELECT 1 FROM predecessor WHERE "
+                                           "predecessor.sha256 = record.sha256) ORDER BY sha256");
+    select.text(registration);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW)
+        list.push_back(select.textAt(0));
+    if (code != SQLITE_DONE) return connection->failed("find the latest records");
+    return list;
+}
+
+} // namespace ambit::archive

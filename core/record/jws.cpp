@@ -1,0 +1,118 @@
+#include "record/jws.hpp"
+
+#include "base/canonical.hpp"
+#include "base/encoding.hpp"
+#include "base/hash.hpp"
+#include "record/es256.hpp"
+
+#include <optional>
+
+namespace ambit::record {
+
+namespace {
+
+constexpr std::size_t mostCertificates = 8;
+
+struct Header {
+    std::string_view text; ///< base64url, as in the entry
+    Certificate certificate;
+    bool lowS = false; ///< declared
+};
+
+tl::unexpected<Error> refuse(std::string what, const std::string& where) {
+    return fail(ErrorCode::signature, std::move(what), where);
+}
+
+std::string_view asText(const Digest& digest) {
+    return {reinterpret_cast<const char*>(digest.data()), digest.size()};
+}
+
+Digest digestOf(std::string_view header, std::string_view payload) {
+    return sha256(std::string(header) + '.' + toBase64Url(payload));
+}
+
+Result<std::string> certificateDer(const Json& text, const std::string& where) {
+    if (!text.is_string()) return refuse("A certificate is base64 text.", where);
+    auto der = fromBase64(text.get_ref<const std::string&>());
+    if (!der) return refuse("This certificate is not strict base64.", where);
+    return der;
+}
+
+/// The first is the signer's; the others, if any, may vouch for it and are covered by the signature like it.
+Result<Certificate> signerOf(const Json& header, const std::string& where) {
+    const auto chain = header.find("x5c");
+    if (chain == header.end() || !chain->is_array() || chain->empty() || chain->size() > mostCertificates)
+        return refuse("The protected header doesn't name one to eight certificates in x5c.", where);
+    std::optional<Certificate> first;
+    for (const Json& text : *chain) {
+        auto der = certificateDer(text, where);
+        if (!der) return tl::unexpected(der.error());
+        if (first) continue;
+        auto certificate = Certificate::fromDer(*der);
+        if (!certificate) return refuse(certificate.error().what, where);
+        first = std::move(*certificate);
+    }
+    return std::move(*first);
+}
+
+/// Whoever declares low S writes as Ambit does: the header too has one form only.
+Result<bool> declaresLowS(const Json& header, std::string_view bytes, const std::string& where) {
+    const auto declared = header.find("s");
+    if (declared == header.end()) return false;
+    if (*declared != "low") return refuse("The protected header's “s” can only be “low”.", where);
+    if (canonicalJson(header) != bytes) return refuse("The protected header is not in canonical form.", where);
+    return true;
+}
+
+Result<Header> readHeader(std::string_view text, const std::string& where) {
+    const auto bytes = fromBase64Url(text);
+    if (!bytes) return refuse("The protected header is not strict base64url.", where);
+    const auto header = parseJson(*bytes, {.bytes = 65536, .depth = 4});
+    if (!header || !header->is_object()) return refuse("The protected header is not a JSON object.", where);
+    if (header->contains("crit"))
+        return refuse("The signature demands an extension (crit) that Ambit doesn't know.", where);
+    const auto algorithm = header->find("alg");
+    if (algorithm == header->end() || *algorithm != "ES256")
+        return refuse("The signature's algorithm is not ES256.", where);
+    auto certificate = signerOf(*header, where);
+    if (!certificate) return tl::unexpected(certificate.error());
+    const auto lowS = declaresLowS(*header, *bytes, where);
+    if (!lowS) return tl::unexpected(lowS.error());
+    return Header{text, std::move(*certificate), *lowS};
+}
+
+bool hasForm(const Json& entry) {
+    return entry.is_object() && entry.size() == 2 && entry.contains("protected") && entry.contains("signature") &&
+           entry["protected"].is_string() && entry["signature"].is_string();
+}
+
+} // namespace
+
+Result<Json> signJws(std::string_view payload, const Signer& signer) {
+    const Json header{{"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
+    const std::string text = toBase64Url(canonicalJson(header));
+    auto signature = signer.signDigest(asText(digestOf(text, payload)));
+    if (!signature) return tl::unexpected(signature.error());
+    if (signature->size() != 64) return refuse("The signer gave no ES256 signature.", signer.certificate().name);
+    return Json{{"protected", text}, {"signature", toBase64Url(withLowS(*signature))}};
+}
+
+Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, const std::string& where) {
+    if (!hasForm(entry))
+        return fail(ErrorCode::invalid, "A signature has exactly “protected” and “signature”, both texts.", where);
+    auto header = readHeader(entry["protected"].get_ref<const std::string&>(), where + "/protected");
+    if (!header) return tl::unexpected(header.error());
+    const std::string at = where + "/signature";
+    const auto signature = fromBase64Url(entry["signature"].get_ref<const std::string&>());
+    if (!signature || signature->size() != 64) return refuse("The signature is not 64 bytes in strict base64url.", at);
+    if (header->lowS && !isLowS(*signature)) return refuse("The signature declares low S but has high S.", at);
+    const auto point = pointOfCertificate(header->certificate.der);
+    if (!point) return refuse(point.error().what, at);
+    if (!verifyEs256(*point, asText(digestOf(header->text, payload)), *signature)) {
+        return refuse("The signature of " + header->certificate.name + " doesn't hold: something was changed after signing.",
+                      at);
+    }
+    return SignatureReport{std::move(header->certificate), header->lowS};
+}
+
+} // namespace ambit::record

@@ -1,0 +1,186 @@
+#include "paper/record_view.hpp"
+
+#include "base/fields.hpp"
+
+#include <algorithm>
+
+namespace ambit::paper {
+
+namespace {
+
+using Kind = TimelineEntry::Kind;
+
+/// Replays the round, event by event, and notes what each one changed.
+class Replay {
+public:
+    Replay(RecordView& out, const airframe::Airframe& described) : view(out), airframe(described) {}
+
+    Result<void> begin(const round::Event& first) {
+        auto state = round::begin(airframe, first);
+        if (!state) return tl::unexpected(state.error());
+        view.state = std::move(*state);
+        view.walk = airframe.walk(view.state.opened.walk);
+        for (const std::string& id : view.walk->points) {
+            index[id] = view.points.size();
+            view.points.push_back({static_cast<int>(view.points.size()) + 1, airframe.point(id), {}});
+        }
+        add(Kind::opened, first.at, {}, {});
+        noteOpenings(first.at, true);
+        return {};
+    }
+
+    Result<void> next(const round::Event& event) {
+        if (auto applied = round::apply(view.state, airframe, event); !applied) return applied;
+        std::visit([&](const auto& what) { note(what, event.at); }, event.what);
+        noteOpenings(event.at, false);
+        return {};
+    }
+
+private:
+    void add(Kind kind, Instant at, std::string id, std::string words) {
+        view.timeline.push_back({kind, at, std::move(id), std::move(words), {}});
+    }
+    [[nodiscard]] std::string stand() const { return view.state.stand.value_or(""); }
+
+    void note(const round::Opened& /*what*/, Instant /*at*/) {}
+    void note(const round::Planned& what, Instant at) { add(Kind::planned, at, {}, what.why); }
+    void note(const round::StandReached& what, Instant at) { add(Kind::stand, at, what.stand, {}); }
+    void note(const round::SettingChanged& what, Instant at) {
+        add(Kind::setting, at, what.setting, what.to);
+    }
+    void note(const round::Settled& what, Instant at) {
+        PointView& point = view.points[index.at(what.point)];
+        point.entries.push_back({at, stand(), what, {}});
+        // One line tells a run of them.
+        const auto& line = view.timeline;
+        if (line.back().kind != Kind::settled) add(Kind::settled, at, {}, {});
+        view.timeline.back().numbers.push_back(point.number);
+    }
+    void note(const round::Reopened& what, Instant at) {
+        view.points[index.at(what.point)].entries.push_back({at, stand(), std::nullopt, what.why});
+        add(Kind::reopened, at, what.point, what.why);
+        ++view.reopenings;
+    }
+    void note(const round::OpeningMade& /*what*/, Instant /*at*/) {}
+    void note(const round::OpeningClosed& /*what*/, Instant /*at*/) {}
+    void note(const round::Paused& /*what*/, Instant at) {
+        add(Kind::paused, at, {}, {});
+        ++view.pauses;
+    }
+    void note(const round::Resumed& /*what*/, Instant at) { add(Kind::resumed, at, {}, {}); }
+    void note(const round::Note& what, Instant at) { add(Kind::note, at, {}, what.words); }
+    void note(const round::Concluded& what, Instant at) {
+        add(Kind::concluded, at, what.fit ? "fit" : "not fit", what.reasons);
+        view.concludedAt = at;
+    }
+    void note(const round::Withdrawn& what, Instant at) { add(Kind::withdrawn, at, {}, what.why); }
+    void note(const round::Signed& /*what*/, Instant /*at*/) {}
+
+    /// Openings are made by points and by hand alike: compare what is owed before and after.
+    void noteOpenings(Instant at, bool atStart) {
+        for (const airframe::Opening& opening : airframe.openings) {
+            const bool now = view.state.openings.at(opening.id).owed;
+            const bool before = owed.contains(opening.id);
+            if (now == before) continue;
+            if (now) {
+                owed.insert(opening.id);
+                view.openings.push_back({&opening, at, std::nullopt, atStart});
+                if (!atStart) add(Kind::opening, at, opening.id, {});
+            } else {
+                owed.erase(opening.id);
+                close(opening.id, at);
+                add(Kind::closing, at, opening.id, {});
+            }
+        }
+    }
+
+    void close(const std::string& id, Instant at) {
+        const auto open = std::find_if(view.openings.rbegin(), view.openings.rend(),
+                                       [&](const OpeningView& opening) { return opening.opening->id == id; });
+        if (open != view.openings.rend()) open->closed = at;
+    }
+
+    RecordView& view;
+    const airframe::Airframe& airframe;
+    std::map<std::string, std::size_t> index; // of points, by id
+    std::set<std::string> owed;
+};
+
+Result<void> replay(RecordView& view, const airframe::Airframe& airframe, const Json& events) {
+    Replay replay(view, airframe);
+    for (std::size_t i = 0; i < events.size(); ++i) {
+        const std::string pointer = pointerTo("/events", i);
+        const auto event = round::eventFrom(events[i]);
+        if (!event)
+            return fail(event.error().code, event.error().what, pointer + event.error().where,
+                        event.error().remedy);
+        auto told = i == 0 ? replay.begin(*event) : replay.next(*event);
+        if (!told)
+            return fail(told.error().code, told.error().what, pointer + " " + told.error().where,
+                        told.error().remedy);
+    }
+    return {};
+}
+
+Result<const Json*> arrayIn(const Json& content, const char* name, bool mayBeEmpty) {
+    const auto found = content.is_object() ? content.find(name) : content.end();
+    if (!content.is_object() || found == content.end() || !found->is_array() ||
+        (!mayBeEmpty && found->empty()))
+        return fail(ErrorCode::invalid, "A record has this list.", pointerTo("", name));
+    return &*found;
+}
+
+Result<void> checkKind(const Json& content) {
+    const auto is = [&](const char* name, const Json& value) {
+        const auto found = content.find(name);
+        return found != content.end() && *found == value;
+    };
+    if (content.is_object() && is("format", "ambit-record") && is("version", 1) && is("kind", "round"))
+        return {};
+    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1.", "/format",
+                "A newer Ambit may know this one.");
+}
+
+} // namespace
+
+const Entry& PointView::counting() const {
+    // A concluded round has settled every point: there is one.
+    return *std::find_if(entries.rbegin(), entries.rend(),
+                         [](const Entry& entry) { return entry.settled.has_value(); });
+}
+
+int RecordView::count(round::Outcome outcome) const {
+    return static_cast<int>(std::count_if(
+        points.begin(), points.end(), [&](const PointView& point) { return point.outcome() == outcome; }));
+}
+
+bool RecordView::hasFindings() const {
+    return std::any_of(points.begin(), points.end(), [](const PointView& point) {
+        return std::any_of(point.entries.begin(), point.entries.end(), [](const Entry& entry) {
+            return entry.settled && entry.settled->outcome == round::Outcome::finding;
+        });
+    });
+}
+
+Result<RecordView> viewOf(const Json& content, const airframe::Airframe& airframe) {
+    if (auto known = checkKind(content); !known) return tl::unexpected(known.error());
+    const auto events = arrayIn(content, "events", false);
+    if (!events) return tl::unexpected(events.error());
+    const auto previous = arrayIn(content, "previous", true);
+    if (!previous) return tl::unexpected(previous.error());
+
+    RecordView view;
+    view.airframe = &airframe;
+    view.identity = record::identityOf(content);
+    for (const Json& hash : **previous) {
+        if (!hash.is_string()) return fail(ErrorCode::invalid, "These are identities in hex.", "/previous");
+        view.previous.push_back(hash.get<std::string>());
+    }
+    if (auto told = replay(view, airframe, **events); !told) return tl::unexpected(told.error());
+    if (!view.state.conclusion)
+        return fail(ErrorCode::refused, "Pages are drawn of a concluded round only.", "/events",
+                    "Conclude the round first.");
+    return view;
+}
+
+} // namespace ambit::paper

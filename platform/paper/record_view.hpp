@@ -1,0 +1,83 @@
+// A record's content, read for drawing. All that is drawn comes from the record's own events, folded again by
+// the round's rules: the pages can't say anything that the events don't.
+#pragma once
+
+#include "record/record.hpp"
+
+#include <set>
+
+namespace ambit::paper {
+
+/// One time a point was settled, or re-opened.
+struct Entry {
+    Instant at;
+    std::string stand; ///< id; empty: none reached yet
+    std::optional<round::Settled> settled;
+    std::string reopenedWhy;
+};
+
+struct PointView {
+    int number = 0; ///< in the walk's listed order, from 1
+    const airframe::Point* point = nullptr;
+    std::vector<Entry> entries; ///< as they happened; the last settled one counts
+
+    [[nodiscard]] const Entry& counting() const;
+    [[nodiscard]] round::Outcome outcome() const { return counting().settled->outcome; }
+};
+
+/// One time something stood open.
+struct OpeningView {
+    const airframe::Opening* opening = nullptr;
+    Instant made;
+    std::optional<Instant> closed;
+    bool met = false; ///< found so at the start
+};
+
+/// A line of the timeline.
+struct TimelineEntry {
+    enum class Kind {
+        opened,
+        stand,
+        settled,
+        setting,
+        opening,
+        closing,
+        reopened,
+        paused,
+        resumed,
+        note,
+        planned,
+        withdrawn,
+        concluded
+    };
+    Kind kind{};
+    Instant at;
+    std::string id;           ///< of stand, setting, opening or point
+    std::string words;        ///< state id of a setting; a note's, re-opening's or withdrawal's words
+    std::vector<int> numbers; ///< settled points
+};
+
+struct RecordView {
+    const airframe::Airframe* airframe = nullptr;
+    const airframe::Walk* walk = nullptr;
+    std::string identity; ///< sha256 of the canonical content, hex
+    std::vector<std::string> previous;
+    round::State state; ///< at the end
+    Instant concludedAt;
+    std::vector<PointView> points; ///< listed order
+    std::vector<OpeningView> openings;
+    std::vector<TimelineEntry> timeline;
+    int pauses = 0;
+    int reopenings = 0;
+
+    [[nodiscard]] const round::Opened& opened() const { return state.opened; }
+    [[nodiscard]] const round::Concluded& conclusion() const { return *state.conclusion; }
+    [[nodiscard]] int count(round::Outcome outcome) const;
+    [[nodiscard]] bool hasFindings() const; ///< also those that no longer count
+};
+
+/// Errors as of round::eventFrom and round::fold, with the JSON pointer; refused if the round isn't
+/// concluded. The airframe must outlive the view.
+[[nodiscard]] Result<RecordView> viewOf(const Json& content, const airframe::Airframe& airframe);
+
+} // namespace ambit::paper

@@ -1,0 +1,30 @@
+// The parts of a record's pages, in reading order. Each goes on where the one before ended, or on a new page.
+#pragma once
+
+#include "paper/photo.hpp"
+#include "paper/record_view.hpp"
+#include "paper/sheet.hpp"
+#include "paper/wording.hpp"
+
+namespace ambit::paper {
+
+struct Context {
+    const RecordView& view;
+    Clock clock;
+    const record::Certificate& signer;
+    Sheet& sheet;
+    Pictures& pictures;
+    QString statement; ///< what the record is, in its own words
+    bool shownWhole;   ///< the typefaces have every character of it
+};
+
+void addTitle(const Context& context);
+void addFindings(const Context& context);
+void addFigure(const Context& context);
+void addPoints(const Context& context);
+void addTimeline(const Context& context);
+
+/// A heading with what it is about; what follows begins on the same page.
+void addHeading(Sheet& sheet, const QString& words, const QString& about);
+
+} // namespace ambit::paper

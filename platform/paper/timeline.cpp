@@ -1,0 +1,150 @@
+// What happened when, what was opened and closed, and the cautions of the walk.
+#include "paper/marks.hpp"
+#include "paper/sections.hpp"
+
+#include <QStringList>
+
+namespace ambit::paper {
+
+namespace {
+
+using Kind = TimelineEntry::Kind;
+
+constexpr double timeWidth = 84;
+constexpr double kindWidth = 78;
+
+struct Line {
+    QString kind;
+    QString words;
+    bool strong = false;
+};
+
+QString settingWords(const RecordView& view, const TimelineEntry& entry) {
+    const airframe::Setting& setting = *view.airframe->setting(entry.id); // the fold has checked both
+    return shown(setting.name) + QStringLiteral(": ") + shown(setting.state(entry.words)->name);
+}
+
+QString pointWords(const RecordView& view, const TimelineEntry& entry) {
+    const auto point = std::find_if(view.points.begin(), view.points.end(),
+                                    [&](const PointView& one) { return one.point->id == entry.id; });
+    return QString::number(point->number) + QStringLiteral(", ") + shown(point->point->name) +
+           QStringLiteral(": ") + shown(entry.words);
+}
+
+QString concludedWords(const RecordView& view, const TimelineEntry& entry) {
+    const QString words = entry.words == "fit" ? QStringLiteral("fit for flight, by ")
+                                               : QStringLiteral("not fit for flight, by ");
+    return words + shown(view.opened().who.name);
+}
+
+Line lineOf(const RecordView& view, const TimelineEntry& entry) {
+    switch (entry.kind) {
+    case Kind::opened:
+        return {QStringLiteral("Round opened"),
+                QStringLiteral("by ") + shown(view.opened().who.name) + QStringLiteral(", ") +
+                    shown(view.opened().who.role),
+                true};
+    case Kind::stand:
+        return {QStringLiteral("At"), standName(view, entry.id), true};
+    case Kind::settled:
+        return {QStringLiteral("Settled"), ranges(entry.numbers)};
+    case Kind::setting:
+        return {QStringLiteral("Set"), settingWords(view, entry)};
+    case Kind::opening:
+        return {QStringLiteral("Opened"), shown(view.airframe->opening(entry.id)->name)};
+    case Kind::closing:
+        return {QStringLiteral("Closed"), shown(view.airframe->opening(entry.id)->name)};
+    case Kind::reopened:
+        return {QStringLiteral("Re-opened"), pointWords(view, entry)};
+    case Kind::paused:
+        return {QStringLiteral("Paused"), {}};
+    case Kind::resumed:
+        return {QStringLiteral("Resumed"), {}};
+    case Kind::note:
+        return {QStringLiteral("Note"), shown(entry.words)};
+    case Kind::planned:
+        return {QStringLiteral("New order"), shown(entry.words)};
+    case Kind::withdrawn:
+        return {QStringLiteral("Taken back"), QStringLiteral("the conclusion: ") + shown(entry.words), true};
+    case Kind::concluded:
+        return {QStringLiteral("Concluded"), concludedWords(view, entry), true};
+    }
+    return {};
+}
+
+void addLine(const Context& context, const TimelineEntry& entry) {
+    Sheet& sheet = context.sheet;
+    const Line line = lineOf(context.view, entry);
+    const double x = area::left + timeWidth + kindWidth;
+    const Text words(line.words, line.strong ? style::smallStrong : style::small, area::right - x);
+    sheet.need(std::max(1, std::min(words.lines(), 2)) * style::small.leading);
+    sheet.textAt(Text(context.clock.seconds(entry.at), style::quiet, timeWidth - 8), {area::left, sheet.y});
+    sheet.textAt(Text(line.kind, line.strong ? style::smallStrong : style::small, kindWidth),
+                 {area::left + timeWidth, sheet.y});
+    if (words.lines() == 0)
+        sheet.y += style::small.leading;
+    else
+        sheet.text(words, x);
+    sheet.y += 1.5;
+}
+
+void addOpenings(const Context& context) {
+    Sheet& sheet = context.sheet;
+    sheet.gap(18);
+    sheet.need(90);
+    sheet.text(Text(QStringLiteral("Opened and closed"), style::subheading, area::width));
+    sheet.y += 4;
+    if (context.view.openings.empty())
+        sheet.text(Text(QStringLiteral("Nothing was opened or found open."), style::body, area::width));
+    for (const OpeningView& opening : context.view.openings) {
+        const Text name = textOf(opening.opening->name, style::small, 220);
+        const QString made = opening.met ? QStringLiteral("so at the start")
+                                         : QStringLiteral("opened ") + context.clock.time(opening.made);
+        const QString closed = opening.closed
+                                   ? QStringLiteral("put right ") + context.clock.time(*opening.closed)
+                                   : QStringLiteral("still open");
+        sheet.need(name.height() + 5);
+        sheet.line(area::left, area::right, ink::line);
+        sheet.y += 2.5;
+        sheet.textAt(Text(made, style::small, 110), {area::left + 236, sheet.y});
+        sheet.textAt(Text(closed, style::small, 120), {area::left + 356, sheet.y});
+        sheet.text(name);
+        sheet.y += 2.5;
+    }
+}
+
+void addCautions(const Context& context) {
+    const auto& cautions = context.view.airframe->cautions;
+    if (cautions.empty()) return;
+    Sheet& sheet = context.sheet;
+    sheet.gap(18);
+    sheet.need(90);
+    sheet.text(Text(QStringLiteral("Cautions for this walk"), style::subheading, area::width));
+    sheet.y += 6;
+    for (const std::string& caution : cautions) {
+        const Text words = textOf(caution, style::small, area::width - 34);
+        const double height = words.height() + 10;
+        sheet.need(height);
+        sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
+            drawCutBox(painter, box, ink::amber);
+            words.draw(painter, box.topLeft() + QPointF(22, 5));
+        });
+        sheet.y += height + 5;
+    }
+}
+
+} // namespace
+
+void addTimeline(const Context& context) {
+    Sheet& sheet = context.sheet;
+    sheet.newPage();
+    addHeading(sheet, QStringLiteral("How the round went"),
+               QStringLiteral("Local times, ") + context.clock.zone() +
+                   QStringLiteral(". Numbers are those of the list of points."));
+    for (const TimelineEntry& entry : context.view.timeline)
+        addLine(context, entry);
+    addOpenings(context);
+    addCautions(context);
+}
+
+} // namespace ambit::paper

@@ -1,0 +1,279 @@
+// The first page: whose record this is, what was concluded, what stands out, who signed.
+#include "paper/marks.hpp"
+#include "paper/sections.hpp"
+
+#include <QStringList>
+
+namespace ambit::paper {
+
+namespace {
+
+using round::Outcome;
+
+struct Fact {
+    QString label;
+    QString value;
+};
+
+constexpr int columns = 3;
+constexpr double gutter = 16;
+constexpr double column = (area::width - (columns - 1) * gutter) / columns;
+
+QString moment(const Context& context, Instant at) {
+    const QString local = context.clock.date(at) + QStringLiteral(", ") + context.clock.time(at).right(5);
+    return local + QStringLiteral(" local time (") + context.clock.zone() + QStringLiteral(")\n") +
+           utcDate(at) + QStringLiteral(", ") + utcTime(at) + QStringLiteral(" UTC");
+}
+
+QString tookWords(const RecordView& view) {
+    const std::int64_t whole = view.concludedAt.ms - view.state.openedAt.ms;
+    if (whole < 0) return QStringLiteral("unknown: the clock was set back");
+    QString words = duration(whole);
+    if (view.pauses > 0)
+        words += QStringLiteral(", of which ") + duration(view.state.pausedMs) + QStringLiteral(" in ") +
+                 counted(view.pauses, QStringLiteral("pause"), QStringLiteral("pauses"));
+    return words;
+}
+
+std::vector<Fact> factsOf(const Context& context) {
+    const RecordView& view = context.view;
+    std::vector<Fact> facts{
+        {QStringLiteral("Opened"), moment(context, view.state.openedAt)},
+        {QStringLiteral("Concluded"), moment(context, view.concludedAt)},
+        {QStringLiteral("Took"), tookWords(view)},
+    };
+    for (const round::CounterReading& reading : view.opened().counters) {
+        const airframe::Counter& counter = *view.airframe->counter(reading.id); // the fold has checked it
+        facts.push_back({shown(counter.name), shown(reading.value) + u' ' + shown(counter.unit)});
+    }
+    if (const auto& place = view.opened().position)
+        facts.push_back({QStringLiteral("Place"), shown(place->latitude) + QStringLiteral("°, ") +
+                                                      shown(place->longitude) +
+                                                      QStringLiteral("° (WGS 84)")});
+    return facts;
+}
+
+void addFacts(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const std::vector<Fact> facts = factsOf(context);
+    for (std::size_t row = 0; row < facts.size(); row += columns) {
+        double deepest = 0;
+        for (std::size_t i = row; i < std::min(row + columns, facts.size()); ++i) {
+            const double x = area::left + static_cast<double>(i - row) * (column + gutter);
+            const Text label(facts[i].label, style::label, column);
+            QString words = facts[i].value;
+            const Text value(words.replace(u'\n', QChar(QChar::LineSeparator)), style::small, column);
+            sheet.textAt(label, {x, sheet.y});
+            sheet.textAt(value, {x, sheet.y + label.height()});
+            deepest = std::max(deepest, label.height() + value.height());
+        }
+        sheet.y += deepest + 7;
+    }
+}
+
+void addHead(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const RecordView& view = context.view;
+    sheet.y = 52;
+    sheet.textAt(Text(QStringLiteral("Record of an inspection before flight"), style::label, area::width),
+                 {area::left, sheet.y});
+    sheet.textAt(Text(QStringLiteral("Ambit"), style::label, area::width, Align::right),
+                 {area::left, sheet.y});
+    sheet.y += 15;
+    sheet.line(area::left, area::right, ink::black, 2);
+    sheet.y += 14;
+    sheet.text(textOf(view.opened().registration, {Face::bold, 38, 44, ink::black}, area::width));
+    sheet.y += 2;
+    const QString serial = QStringLiteral(" · serial number ") + shown(view.opened().serial);
+    sheet.text(Text(shown(view.airframe->name) + serial, style::subheading, area::width));
+    sheet.text(Text(QStringLiteral("Walk: ") + shown(view.walk->name), style::body, area::width));
+    sheet.y += 12;
+    addFacts(context);
+}
+
+/// Fit stands in a heavy frame, not fit on solid black: neither can be taken for the other, in no light and
+/// on no printer.
+void addConclusion(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const bool fit = context.view.conclusion().fit;
+    const round::Person& who = context.view.opened().who;
+    const QColor front = fit ? ink::black : ink::paper;
+    const QString words = (fit ? QStringLiteral("Concluded fit for flight by ")
+                               : QStringLiteral("Concluded not fit for flight by ")) +
+                          shown(who.name);
+    constexpr double inner = area::width - 36;
+    const Text conclusion(words, {Face::bold, 21, 27, front}, inner);
+    const QString whose = QStringLiteral("The decision of the signer, ") + shown(who.role) +
+                          QStringLiteral(", on their own judgement. Ambit decides nothing.");
+    const Text decision(whose, {Face::regular, 8.5, 12, front}, inner);
+    sheet.gap(10);
+    const double height = conclusion.height() + decision.height() + 30;
+    sheet.need(height);
+    sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
+        if (fit) {
+            painter.setPen(QPen(ink::black, 2.2, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+            painter.drawRect(box.adjusted(1.1, 1.1, -1.1, -1.1));
+        } else {
+            painter.fillRect(box, ink::black);
+        }
+        conclusion.draw(painter, box.topLeft() + QPointF(18, 12));
+        decision.draw(painter, box.topLeft() + QPointF(18, 16 + conclusion.height()));
+    });
+    sheet.y += height + 8;
+    const std::string& reasons = context.view.conclusion().reasons;
+    if (reasons.empty()) return;
+    sheet.textAt(Text(QStringLiteral("Reasons"), style::label, 70), {area::left + 18, sheet.y + 1});
+    sheet.text(textOf(reasons, style::body, area::width - 88), area::left + 88);
+    sheet.y += 4;
+}
+
+void addCounts(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const RecordView& view = context.view;
+    const std::array counts{std::pair{Mark::sound, view.count(Outcome::sound)},
+                            std::pair{Mark::assess, view.count(Outcome::finding)},
+                            std::pair{Mark::notInspected, view.count(Outcome::notInspected)}};
+    const bool grounds = std::any_of(view.points.begin(), view.points.end(), [](const PointView& point) {
+        return markOf(*point.counting().settled) == Mark::grounds;
+    });
+    double x = area::left;
+    for (const auto& [kind, number] : counts) {
+        const Mark mark = kind == Mark::assess && grounds ? Mark::grounds : kind;
+        const QString word = kind == Mark::assess
+                                 ? (number == 1 ? QStringLiteral("finding") : QStringLiteral("findings"))
+                                 : markWords(kind);
+        const Text figure(QString::number(number), {Face::bold, 20, 26, ink::black}, 60);
+        sheet.put([=, at = QPointF(x, sheet.y)](QPainter& painter) {
+            drawMark(painter, at + QPointF(0, 7), 12, mark);
+            figure.draw(painter, at + QPointF(20, 0));
+            Text(word, style::body, 100).draw(painter, at + QPointF(26 + figure.widest(), 8));
+        });
+        x += column + gutter;
+    }
+    sheet.y += 32;
+    QStringList also{QStringLiteral("of %1 points in this walk").arg(view.points.size())};
+    if (view.reopenings > 0)
+        also << counted(view.reopenings, QStringLiteral("re-opened and settled again"),
+                        QStringLiteral("re-opened and settled again"));
+    sheet.text(Text(also.join(QStringLiteral("; ")) + u'.', style::quiet, area::width));
+}
+
+QString shortWords(const round::Settled& settled) {
+    if (settled.outcome == Outcome::finding) return severityWords(settled.severity);
+    return settled.basis.empty() ? QStringLiteral("Not inspected, no basis stated")
+                                 : QStringLiteral("Not inspected, basis stated");
+}
+
+void addRow(const Context& context, const PointView& point) {
+    Sheet& sheet = context.sheet;
+    const round::Settled& settled = *point.counting().settled;
+    const Text name = textOf(point.point->name, style::smallStrong, 236);
+    const Text words(shortWords(settled), style::small, 140);
+    const double height = std::max(name.height(), words.height()) + 6;
+    sheet.need(height);
+    sheet.line(area::left, area::right, ink::line);
+    sheet.put([=, &sheet, at = QPointF(area::left, sheet.y + 3), number = point.number, id = point.point->id,
+               mark = markOf(settled)](QPainter& painter) {
+        drawMark(painter, at + QPointF(0, 1.5), 8, mark);
+        Text(QString::number(number), style::quiet, 22, Align::right).draw(painter, at + QPointF(12, 0));
+        name.draw(painter, at + QPointF(44, 0));
+        words.draw(painter, at + QPointF(290, 0));
+        const QString where = QStringLiteral("page %1").arg(sheet.pageOf(id));
+        Text(where, style::quiet, 50, Align::right).draw(painter, at + QPointF(area::width - 50, 0));
+    });
+    sheet.y += height;
+}
+
+void addStandingOut(const Context& context) {
+    Sheet& sheet = context.sheet;
+    sheet.gap(14);
+    sheet.need(110);
+    sheet.text(Text(QStringLiteral("What stands out"), style::subheading, area::width));
+    sheet.y += 4;
+    addCounts(context);
+    sheet.y += 6;
+    bool any = false;
+    for (const Outcome outcome : {Outcome::finding, Outcome::notInspected})
+        for (const PointView& point : context.view.points)
+            if (point.outcome() == outcome) {
+                addRow(context, point);
+                any = true;
+            }
+    if (any) sheet.line(area::left, area::right, ink::line);
+    if (!any)
+        sheet.text(Text(QStringLiteral("Every point was inspected and nothing was found."), style::body,
+                        area::width));
+}
+
+QString roleWords(const round::Person& who) {
+    QString words = shown(who.role);
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    if (who.certificate.empty()) return words + QStringLiteral(", no certificate number given");
+    return words + QStringLiteral(", certificate number ") + shown(who.certificate);
+}
+
+void addSigner(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const round::Person& who = context.view.opened().who;
+    constexpr double inner = area::width - 32;
+    std::vector<Text> parts{
+        Text(QStringLiteral("Signed by"), style::label, inner),
+        textOf(who.name, {Face::bold, 12, 17, ink::black}, inner),
+        Text(roleWords(who), style::small, inner),
+        Text(QStringLiteral("Fingerprint of the signer’s key (SHA-256 of the certificate)"), style::label,
+             inner),
+        Text(groups(context.signer.sha256), style::hash, inner),
+        Text(QStringLiteral("Identity of this record (SHA-256 of its content)"), style::label, inner),
+        Text(groups(context.view.identity), style::hash, inner)};
+    double height = 20 + 10;
+    for (const Text& part : parts)
+        height += part.height();
+    sheet.gap(18);
+    sheet.need(height);
+    sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
+        painter.fillRect(box, ink::shade);
+        double y = box.top() + 10;
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            if (i == 3 || i == 5) y += 5; // between person, key and record
+            parts[i].draw(painter, {box.left() + 16, y});
+            y += parts[i].height();
+        }
+    });
+    sheet.y += height;
+}
+
+void addNotice(const Context& context) {
+    Sheet& sheet = context.sheet;
+    const RecordView& view = context.view;
+    QStringList words;
+    if (!context.statement.isEmpty()) words << context.statement;
+    if (!view.airframe->notice.empty()) words << shown(view.airframe->notice);
+    words << QStringLiteral("The manufacturer’s handbook and the local rules have the last word.");
+    words << QStringLiteral(
+        "The signature of this file can be checked with any PDF reader; the record itself, for "
+        "programs, is attached as record.json.");
+    if (!view.previous.empty()) {
+        QStringList hashes;
+        for (const std::string& hash : view.previous)
+            hashes << shortHash(hash) + QStringLiteral(" …");
+        words << QStringLiteral("Follows the aircraft’s records ") + hashes.join(QStringLiteral(", ")) + u'.';
+    }
+    if (!context.shownWhole)
+        words << QStringLiteral("□ stands for a character that the typeface of these pages lacks; the "
+                                "attached record.json has it.");
+    sheet.gap(10);
+    for (const QString& sentence : words)
+        sheet.text(Text(sentence, style::quiet, area::width));
+}
+
+} // namespace
+
+void addTitle(const Context& context) {
+    addHead(context);
+    addConclusion(context);
+    addStandingOut(context);
+    addSigner(context);
+    addNotice(context);
+}
+
+} // namespace ambit::paper

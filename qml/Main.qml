@@ -1,0 +1,6 @@
+import QtQuick
+import Ambit
+
+Window {
+    required property App app
+}

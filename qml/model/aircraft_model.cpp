@@ -1,0 +1,108 @@
+#include "model/aircraft_model.hpp"
+
+#include "airframe/read.hpp"
+#include "model/words.hpp"
+
+namespace ambit::view {
+
+AircraftModel::AircraftModel(const Services& handedIn, Report whereTo, QObject* parent)
+    : RowsModel(parent), services(&handedIn), report(std::move(whereTo)) {}
+
+void AircraftModel::refresh() {
+    const auto aircraft = services->archive.aircraft();
+    if (!aircraft) return report(aircraft.error());
+    std::vector<Row> next;
+    for (const auto& one : *aircraft) {
+        auto row = rowOf(one);
+        if (!row) return report(row.error());
+        next.push_back(std::move(*row));
+    }
+    sync(rows, std::move(next));
+}
+
+/// What the airframe's text alone can tell is read once an airframe, not once a look.
+Result<AircraftModel::Kind> AircraftModel::kindOf(const std::string& sha256) {
+    if (const auto known = kinds.find(sha256); known != kinds.end()) return known->second;
+    const auto description = services->archive.airframeText(sha256);
+    if (!description) return tl::unexpected(description.error());
+    const auto airframe = airframe::read(*description);
+    if (!airframe) return tl::unexpected(airframe.error().front());
+    Kind kind{QString::fromLatin1(airframe::toText(airframe->category)), {}};
+    for (const auto& walk : airframe->walks)
+        kind.walks.emplace(walk.id, text(walk.name));
+    return kinds.emplace(sha256, std::move(kind)).first->second;
+}
+
+Result<AircraftModel::Row> AircraftModel::rowOf(const archive::Aircraft& aircraft) {
+    const auto kind = kindOf(aircraft.airframeSha256);
+    if (!kind) return tl::unexpected(kind.error());
+    const Instant now = services->now().at;
+    Row row{text(aircraft.registration),
+            text(aircraft.serial),
+            text(aircraft.airframeName),
+            kind->category,
+            {},
+            {},
+            {},
+            {}};
+    const auto rounds = services->archive.rounds(aircraft.registration);
+    if (!rounds) return tl::unexpected(rounds.error());
+    const auto open =
+        std::find_if(rounds->begin(), rounds->end(), [](const auto& round) { return !round.sealed; });
+    if (open != rounds->end()) {
+        const auto walk = kind->walks.find(open->walk);
+        row.openRoundId = text(open->id);
+        row.openRoundText = tr("%1, started %2")
+                                .arg(walk == kind->walks.end() ? text(open->walk) : walk->second,
+                                     agoText(open->openedAt, now));
+    }
+    const auto records = services->archive.records(aircraft.registration);
+    if (!records) return tl::unexpected(records.error());
+    row.lastText = tr("No record yet");
+    if (!records->empty()) {
+        const auto& last = records->front();
+        row.lastConclusion = text(last.conclusion);
+        row.lastText = QStringList{conclusionText(last.conclusion == "fit"), agoText(last.concludedAt, now),
+                                   text(last.signer)}
+                           .join(QStringLiteral(" · "));
+    }
+    return row;
+}
+
+int AircraftModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows.size());
+}
+
+QVariant AircraftModel::data(const QModelIndex& at, int role) const {
+    if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+    const Row& row = rows[static_cast<std::size_t>(at.row())];
+    switch (role) {
+    case RegistrationRole:
+        return row.registration;
+    case SerialRole:
+        return row.serial;
+    case AirframeNameRole:
+        return row.airframeName;
+    case CategoryRole:
+        return row.category;
+    case OpenRoundIdRole:
+        return row.openRoundId;
+    case OpenRoundTextRole:
+        return row.openRoundText;
+    case LastConclusionRole:
+        return row.lastConclusion;
+    case LastTextRole:
+        return row.lastText;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> AircraftModel::roleNames() const {
+    return {{RegistrationRole, "registration"},     {SerialRole, "serial"},
+            {AirframeNameRole, "airframeName"},     {CategoryRole, "category"},
+            {OpenRoundIdRole, "openRoundId"},       {OpenRoundTextRole, "openRoundText"},
+            {LastConclusionRole, "lastConclusion"}, {LastTextRole, "lastText"}};
+}
+
+} // namespace ambit::view

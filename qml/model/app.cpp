@@ -1,0 +1,298 @@
+#include "model/app.hpp"
+
+#include "airframe/read.hpp"
+#include "base/files.hpp"
+#include "model/words.hpp"
+
+#include <QSettings>
+
+namespace ambit::view {
+
+namespace {
+
+const QString nightKey = QStringLiteral("night");
+const QString nameKey = QStringLiteral("person/name");
+const QString roleKey = QStringLiteral("person/role");
+const QString certificateKey = QStringLiteral("person/certificate");
+
+Result<std::unique_ptr<const airframe::Airframe>> parsed(std::string_view text) {
+    auto airframe = airframe::read(text);
+    if (!airframe) return tl::unexpected(airframe.error().front());
+    return std::make_unique<const airframe::Airframe>(std::move(*airframe));
+}
+
+/// Those given, in the airframe's order.
+Result<std::vector<round::CounterReading>> readingsOf(const airframe::Airframe& airframe,
+                                                      const QVariantMap& given) {
+    std::vector<round::CounterReading> readings;
+    for (const auto& counter : airframe.counters) {
+        const std::string value = given.value(text(counter.id)).toString().trimmed().toStdString();
+        if (value.empty()) continue;
+        if (!Decimal::parse(value))
+            return fail(ErrorCode::invalid, "“" + value + "” is no reading of “" + counter.name + "”.",
+                        counter.id, "Write it in digits, with a point before decimals: 1284.6");
+        readings.push_back({counter.id, value});
+    }
+    return readings;
+}
+
+} // namespace
+
+App::App(Services handedIn, QObject* parent)
+    : QObject(parent), services(std::move(handedIn)), aircraftRows(services, reporter(), this),
+      fileView(services, reporter(), this), signingView(services, reporter(), this) {
+    who.role = "pilot";
+    if (services.settings != nullptr) {
+        const QSettings& kept = *services.settings;
+        dark = kept.value(nightKey).toBool();
+        who = {kept.value(nameKey).toString().toStdString(),
+               kept.value(roleKey, QStringLiteral("pilot")).toString().toStdString(),
+               kept.value(certificateKey).toString().toStdString()};
+    }
+    connect(&signingView, &SigningView::sealed, this, [this] {
+        clearProblem();
+        aircraftRows.refresh();
+        fileView.refresh();
+    });
+    connect(&signingView, &SigningView::keyChanged, this, &App::clearProblem);
+    aircraftRows.refresh();
+}
+
+App::~App() {
+    // Before what they borrow goes: screens may be gone already, views are not.
+    signingView.setRound(nullptr);
+    current.reset();
+}
+
+Report App::reporter() {
+    return [this](const Error& error) { say(error); };
+}
+
+void App::say(const Error& error) {
+    trouble = text(error.what);
+    // A refusal's sentence names the thing; its id would only be noise. A file or a place in one is news.
+    const bool known = error.code == ErrorCode::refused || error.where.empty() ||
+                       error.what.find(error.where) != std::string::npos;
+    if (!known) trouble += QStringLiteral(" (") + text(error.where) + QStringLiteral(")");
+    if (!error.remedy.empty()) trouble += QStringLiteral(" ") + text(error.remedy);
+    emit problemChanged();
+}
+
+void App::clearProblem() {
+    if (trouble.isEmpty()) return;
+    trouble.clear();
+    emit problemChanged();
+}
+
+void App::setNight(bool night) {
+    if (dark == night) return;
+    dark = night;
+    if (services.settings != nullptr) services.settings->setValue(nightKey, night);
+    emit nightChanged();
+}
+
+QVariantList App::roles() const {
+    QVariantList list;
+    for (const char* role : {"pilot", "instructor", "owner", "mechanic"})
+        list << QVariantMap{{QStringLiteral("id"), QString::fromLatin1(role)},
+                            {QStringLiteral("name"), roleText(role)}};
+    return list;
+}
+
+// --- aircraft and airframes -------------------------------------------------------------------------------
+
+Result<archive::Aircraft> App::aircraftOf(const QString& registration) const {
+    auto all = services.archive.aircraft();
+    if (!all) return tl::unexpected(all.error());
+    const std::string wanted = registration.toStdString();
+    const auto found =
+        std::find_if(all->begin(), all->end(), [&](const auto& one) { return one.registration == wanted; });
+    if (found == all->end()) return fail(ErrorCode::notFound, "There is no such aircraft here.", wanted);
+    return *found;
+}
+
+Result<std::unique_ptr<const airframe::Airframe>> App::airframeOf(const std::string& sha256) const {
+    const auto description = services.archive.airframeText(sha256);
+    if (!description) return tl::unexpected(description.error());
+    return parsed(*description);
+}
+
+const airframe::Airframe* App::described(const QString& registration) {
+    if (registration.isEmpty()) return nullptr; // nothing is chosen yet
+    const auto aircraft = aircraftOf(registration);
+    if (!aircraft) {
+        say(aircraft.error());
+        return nullptr;
+    }
+    if (lastDescribed && lastDescribed->sha256 == aircraft->airframeSha256) return lastDescribed.get();
+    auto airframe = airframeOf(aircraft->airframeSha256);
+    if (!airframe) {
+        say(airframe.error());
+        return nullptr;
+    }
+    lastDescribed = std::move(*airframe);
+    return lastDescribed.get();
+}
+
+QVariantList App::walks(const QString& registration) {
+    QVariantList list;
+    if (const auto* airframe = described(registration))
+        for (const auto& walk : airframe->walks)
+            list << QVariantMap{{QStringLiteral("id"), text(walk.id)},
+                                {QStringLiteral("name"), text(walk.name)},
+                                {QStringLiteral("about"), text(walk.about)},
+                                {QStringLiteral("points"), static_cast<int>(walk.points.size())}};
+    return list;
+}
+
+QVariantList App::counters(const QString& registration) {
+    QVariantList list;
+    const auto* airframe = described(registration);
+    if (airframe == nullptr) return list;
+    std::map<std::string, std::string> last;
+    if (const auto rounds = services.archive.rounds(registration.toStdString()); rounds && !rounds->empty())
+        if (const auto events = services.archive.events(rounds->front().id); events && !events->empty())
+            if (const auto* opened = std::get_if<round::Opened>(&events->front().what))
+                for (const auto& reading : opened->counters)
+                    last.emplace(reading.id, reading.value);
+    for (const auto& counter : airframe->counters)
+        list << QVariantMap{{QStringLiteral("id"), text(counter.id)},
+                            {QStringLiteral("name"), text(counter.name)},
+                            {QStringLiteral("unit"), text(counter.unit)},
+                            {QStringLiteral("last"), text(last[counter.id])}};
+    return list;
+}
+
+QStringList App::cautions(const QString& registration) {
+    QStringList list;
+    if (const auto* airframe = described(registration))
+        for (const auto& caution : airframe->cautions)
+            list << text(caution);
+    return list;
+}
+
+QString App::notice(const QString& registration) {
+    const auto* airframe = described(registration);
+    return airframe == nullptr ? QString() : text(airframe->notice);
+}
+
+bool App::addAircraft(const QUrl& airframeFile, const QString& registration, const QString& serial) {
+    const auto added = [&]() -> Result<void> {
+        const std::string mark = registration.trimmed().toStdString();
+        if (mark.empty())
+            return fail(ErrorCode::refused, "The aircraft has no registration.", "",
+                        "Write what is painted on it.");
+        const QString path =
+            airframeFile.isLocalFile() ? airframeFile.toLocalFile() : airframeFile.toString();
+        const auto description = readFile(path.toStdString());
+        if (!description) return tl::unexpected(description.error());
+        const auto airframe = parsed(*description);
+        if (!airframe) return tl::unexpected(airframe.error());
+        return services.archive.addAircraft(
+            {mark, serial.trimmed().toStdString(), (*airframe)->sha256, (*airframe)->name}, *description);
+    }();
+    if (!added) {
+        say(added.error());
+        return false;
+    }
+    clearProblem();
+    aircraftRows.refresh();
+    return true;
+}
+
+// --- rounds -----------------------------------------------------------------------------------------------
+
+bool App::begin(const QString& registration, const QString& walkId, const QString& name, const QString& role,
+                const QString& certificate, const QVariantMap& counters) {
+    const round::Person person{name.trimmed().toStdString(), role.toStdString(),
+                               certificate.trimmed().toStdString()};
+    const auto begun = [&]() -> Result<void> {
+        if (person.name.empty())
+            return fail(ErrorCode::refused, "Nobody's name is given.", "", "Say who walks round.");
+        const auto aircraft = aircraftOf(registration);
+        if (!aircraft) return tl::unexpected(aircraft.error());
+        auto airframe = airframeOf(aircraft->airframeSha256);
+        if (!airframe) return tl::unexpected(airframe.error());
+        auto readings = readingsOf(**airframe, counters);
+        if (!readings) return tl::unexpected(readings.error());
+        const LocalInstant now = services.now();
+        round::Opened opened{aircraft->registration,
+                             aircraft->serial,
+                             (*airframe)->id,
+                             (*airframe)->sha256,
+                             walkId.toStdString(),
+                             person,
+                             std::move(*readings),
+                             now.offsetMinutes,
+                             services.position ? services.position() : std::nullopt,
+                             {}};
+        auto round = archive::OpenRound::begin(services.archive, **airframe, std::move(opened), now.at);
+        if (!round) return tl::unexpected(round.error());
+        take(std::move(*airframe), std::move(*round));
+        return {};
+    }();
+    if (!begun) {
+        say(begun.error());
+        return false;
+    }
+    remember(person);
+    return true;
+}
+
+Result<void> App::goOn(const std::string& roundId) {
+    const auto rounds = services.archive.rounds();
+    if (!rounds) return tl::unexpected(rounds.error());
+    const auto info =
+        std::find_if(rounds->begin(), rounds->end(), [&](const auto& one) { return one.id == roundId; });
+    if (info == rounds->end()) return fail(ErrorCode::notFound, "There is no such round here.", roundId);
+    // The airframe it was begun with, which need not be the aircraft's today.
+    const auto events = services.archive.events(roundId);
+    if (!events) return tl::unexpected(events.error());
+    const auto* opened = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);
+    if (opened == nullptr) return fail(ErrorCode::invalid, "This round was never opened.", roundId);
+    auto airframe = airframeOf(opened->airframeSha256);
+    if (!airframe) return tl::unexpected(airframe.error());
+    auto round = archive::OpenRound::resume(services.archive, **airframe, roundId);
+    if (!round) return tl::unexpected(round.error());
+    take(std::move(*airframe), std::move(*round));
+    return {};
+}
+
+bool App::resume(const QString& roundId) {
+    if (auto done = goOn(roundId.toStdString()); !done) {
+        say(done.error());
+        return false;
+    }
+    return true;
+}
+
+void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round) {
+    clearProblem();
+    leaveRound();
+    current =
+        std::make_unique<RoundView>(services, reporter(), std::move(airframe), std::move(round), nullptr);
+    connect(current.get(), &RoundView::touched, this, &App::clearProblem);
+    signingView.setRound(current.get());
+    fileView.setRegistration(current->registration());
+    emit roundChanged();
+}
+
+void App::leaveRound() {
+    if (!current) return;
+    signingView.setRound(nullptr);
+    current.release()->deleteLater(); // a screen may be in the middle of a touch
+    emit roundChanged();
+    aircraftRows.refresh();
+}
+
+void App::remember(const round::Person& person) {
+    who = person;
+    if (services.settings != nullptr) {
+        services.settings->setValue(nameKey, personName());
+        services.settings->setValue(roleKey, personRole());
+        services.settings->setValue(certificateKey, personCertificate());
+    }
+    emit personChanged();
+}
+
+} // namespace ambit::view

@@ -1,0 +1,124 @@
+#include "model/file_view.hpp"
+
+#include "airframe/read.hpp"
+#include "archive/sealing.hpp"
+#include "model/story.hpp"
+#include "model/words.hpp"
+
+namespace ambit::view {
+
+void RecordsModel::update(const std::vector<archive::RecordInfo>& records) {
+    std::vector<Row> next;
+    for (const auto& info : records)
+        next.push_back({text(info.sha256), text(info.conclusion),
+                        tr("%1 UTC").arg(dayText(info.concludedAt, 0)), text(info.signer), info.findings});
+    sync(rows, std::move(next));
+}
+
+int RecordsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows.size());
+}
+
+QVariant RecordsModel::data(const QModelIndex& at, int role) const {
+    if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
+    const Row& row = rows[static_cast<std::size_t>(at.row())];
+    switch (role) {
+    case RecordIdRole:
+        return row.recordId;
+    case TitleRole:
+        return tr("Round");
+    case ConclusionRole:
+        return row.conclusion;
+    case ConclusionTextRole:
+        return conclusionText(row.conclusion == QStringLiteral("fit"));
+    case WhenTextRole:
+        return row.whenText;
+    case SignerRole:
+        return row.signer;
+    case FindingsRole:
+        return row.findings;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> RecordsModel::roleNames() const {
+    return {{RecordIdRole, "recordId"},     {TitleRole, "title"},
+            {ConclusionRole, "conclusion"}, {ConclusionTextRole, "conclusionText"},
+            {WhenTextRole, "whenText"},     {SignerRole, "signer"},
+            {FindingsRole, "findings"}};
+}
+
+FileView::FileView(const Services& handedIn, Report whereTo, QObject* parent)
+    : QObject(parent), services(&handedIn), report(std::move(whereTo)) {}
+
+void FileView::setRegistration(const QString& registration) {
+    if (shown == registration) return;
+    close();
+    shown = registration;
+    emit registrationChanged();
+    refresh();
+}
+
+void FileView::refresh() {
+    // No registration would mean everybody's records.
+    auto records = shown.isEmpty()
+                       ? Result<std::vector<archive::RecordInfo>>(std::vector<archive::RecordInfo>())
+                       : services->archive.records(shown.toStdString());
+    if (records)
+        rows.update(*records);
+    else
+        report(records.error());
+}
+
+Result<RecordView*> FileView::read(const std::string& recordId) {
+    const auto json = services->archive.recordJson(recordId);
+    if (!json) return tl::unexpected(json.error());
+    const auto events = eventsOf(*json);
+    if (!events) return tl::unexpected(events.error());
+    const auto* first = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);
+    if (first == nullptr) return fail(ErrorCode::invalid, "This record's round was never opened.", recordId);
+    const auto description = services->archive.airframeText(first->airframeSha256);
+    if (!description) return tl::unexpected(description.error());
+    const auto airframe = airframe::read(*description);
+    if (!airframe) return tl::unexpected(airframe.error().front());
+    return RecordView::make(recordId, *json, *airframe, this);
+}
+
+bool FileView::open(const QString& recordId) {
+    auto view = read(recordId.toStdString());
+    if (!view) {
+        report(view.error());
+        return false;
+    }
+    close();
+    opened = *view;
+    emit recordChanged();
+    return true;
+}
+
+void FileView::close() {
+    if (opened == nullptr) return;
+    opened->deleteLater(); // a screen may still be reading it
+    opened = nullptr;
+    emit recordChanged();
+}
+
+QStringList FileView::exportRecord(const QString& recordId, const QUrl& folder) {
+    const QString path = folder.isLocalFile() ? folder.toLocalFile() : folder.toString();
+    if (path.isEmpty()) {
+        report({ErrorCode::refused, "No folder is chosen.", "", "Choose the folder to write to."});
+        return {};
+    }
+    const auto files = archive::exportRecord(services->archive, recordId.toStdString(), path.toStdString());
+    if (!files) {
+        report(files.error());
+        return {};
+    }
+    QStringList written;
+    for (const auto& file : *files)
+        written << text(file.string());
+    return written;
+}
+
+} // namespace ambit::view

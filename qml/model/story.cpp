@@ -1,0 +1,103 @@
+#include "model/story.hpp"
+
+#include "model/words.hpp"
+
+#include <QCoreApplication>
+
+namespace ambit::view {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Story)
+};
+
+/// One overload a kind of event: a new kind does not compile before it has its words.
+class Teller {
+public:
+    explicit Teller(const airframe::Airframe& description) : airframe(description) {}
+
+    QString operator()(const round::Opened& what) const {
+        const auto* walk = airframe.walk(what.walk);
+        return Words::tr("%1 began: %2")
+            .arg(text(what.who.name), text(walk == nullptr ? what.walk : walk->name));
+    }
+    QString operator()(const round::Planned& what) const {
+        return Words::tr("Ordered anew: %1").arg(text(what.why));
+    }
+    QString operator()(const round::StandReached& what) const {
+        const auto* stand = airframe.stand(what.stand);
+        return Words::tr("At %1").arg(quoted(text(stand == nullptr ? what.stand : stand->name)));
+    }
+    QString operator()(const round::SettingChanged& what) const {
+        const auto* setting = airframe.setting(what.setting);
+        const auto* state = setting == nullptr ? nullptr : setting->state(what.to);
+        if (state == nullptr) return text(what.setting + ": " + what.to);
+        return text(setting->name + ": " + state->name);
+    }
+    QString operator()(const round::Settled& what) const {
+        QString words = pointName(what.point) + QStringLiteral(": ") + outcomeText(what.outcome);
+        if (what.value) words += QStringLiteral(", ") + text(*what.value) + unitOf(what.point);
+        if (what.outcome == round::Outcome::finding) words += QStringLiteral(". ") + text(what.words);
+        if (what.outcome == round::Outcome::notInspected) words += QStringLiteral(". ") + text(what.why);
+        return words;
+    }
+    QString operator()(const round::Reopened& what) const {
+        return Words::tr("%1 re-opened: %2").arg(pointName(what.point), text(what.why));
+    }
+    QString operator()(const round::OpeningMade& what) const {
+        return Words::tr("%1: opened").arg(openingName(what.opening));
+    }
+    QString operator()(const round::OpeningClosed& what) const {
+        return Words::tr("%1: put right").arg(openingName(what.opening));
+    }
+    QString operator()(const round::Paused&) const { return Words::tr("Paused"); }
+    QString operator()(const round::Resumed&) const { return Words::tr("Resumed"); }
+    QString operator()(const round::Note& what) const { return Words::tr("Note: %1").arg(text(what.words)); }
+    QString operator()(const round::Concluded& what) const { return conclusionText(what.fit); }
+    QString operator()(const round::Withdrawn& what) const {
+        return Words::tr("Conclusion withdrawn: %1").arg(text(what.why));
+    }
+    QString operator()(const round::Signed& what) const {
+        return Words::tr("Signed by %1").arg(text(what.name));
+    }
+
+private:
+    [[nodiscard]] QString pointName(const std::string& id) const {
+        const auto* point = airframe.point(id);
+        return text(point == nullptr ? id : point->name);
+    }
+    [[nodiscard]] QString openingName(const std::string& id) const {
+        const auto* opening = airframe.opening(id);
+        return text(opening == nullptr ? id : opening->name);
+    }
+    [[nodiscard]] QString unitOf(const std::string& id) const {
+        const auto* point = airframe.point(id);
+        return point == nullptr || !point->limit ? QString() : QStringLiteral(" ") + text(point->limit->unit);
+    }
+
+    const airframe::Airframe& airframe;
+};
+
+} // namespace
+
+Result<std::vector<round::Event>> eventsOf(std::string_view recordJson) {
+    const auto json = parseJson(recordJson);
+    if (!json) return tl::unexpected(json.error());
+    const Json::json_pointer at("/content/events");
+    if (!json->contains(at) || !json->at(at).is_array())
+        return fail(ErrorCode::invalid, "This record holds no round.", "/content/events");
+    std::vector<round::Event> events;
+    for (const Json& one : json->at(at)) {
+        auto event = round::eventFrom(one);
+        if (!event) return tl::unexpected(event.error());
+        events.push_back(std::move(*event));
+    }
+    return events;
+}
+
+QString sentence(const round::What& what, const airframe::Airframe& airframe) {
+    return std::visit(Teller(airframe), what);
+}
+
+} // namespace ambit::view

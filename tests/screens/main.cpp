@@ -1,0 +1,50 @@
+// Runs the tst_*.qml beside it on the real screens.
+#include "stage.hpp"
+
+#include "model/photos.hpp"
+#include "model/screens.hpp"
+
+#include <QQmlEngine>
+#include <QtQuickTest>
+
+namespace ambit::test {
+
+/// Photos from whichever archive the stage has now.
+class StagePhotos : public QQuickImageProvider {
+public:
+    explicit StagePhotos(const Stage& of) : QQuickImageProvider(QQuickImageProvider::Image), stage(of) {}
+    QImage requestImage(const QString& id, QSize* size, const QSize& requested) override {
+        return view::PhotoProvider(stage.store()).requestImage(id, size, requested);
+    }
+
+private:
+    const Stage& stage;
+};
+
+class Setup : public QObject {
+    Q_OBJECT
+public slots:
+    void applicationAvailable() { view::prepareApplication(); }
+
+    /// Each file of tests has an engine of its own; the stage is one for all.
+    void qmlEngineAvailable(QQmlEngine* engine) {
+        if (!stage) {
+            stage = std::make_unique<Stage>();
+            QQmlEngine::setObjectOwnership(stage.get(), QQmlEngine::CppOwnership);
+        }
+        qmlRegisterSingletonInstance("AmbitTest", 1, 0, "Stage", stage.get());
+        engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine->addImageProvider(QStringLiteral("photo"), new StagePhotos(*stage));
+    }
+
+    void cleanupTestCase() { stage.reset(); }
+
+private:
+    std::unique_ptr<Stage> stage;
+};
+
+} // namespace ambit::test
+
+using ambit::test::Setup; // the macro wants a plain name
+QUICK_TEST_MAIN_WITH_SETUP(screens, Setup)
+#include "main.moc"

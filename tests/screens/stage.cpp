@@ -1,0 +1,65 @@
+#include "stage.hpp"
+
+#include "desktop/demo.hpp"
+#include "model/photos.hpp"
+#include "paper/pages.hpp"
+
+namespace ambit::test {
+
+Stage::Stage() {
+    fresh();
+}
+
+Stage::~Stage() = default;
+
+void Stage::fresh() {
+    clock = parseLocalInstant("2026-06-20T07:30:00+02:00").value();
+    const auto oldFolder = std::move(folder);
+    folder = std::make_unique<QTemporaryDir>();
+    auto opened = archive::Archive::open(folder->filePath(QStringLiteral("archive.sqlite")).toStdString());
+    if (!opened) qFatal("%s", toText(opened.error()).c_str());
+    auto oldApp = std::move(current);
+    auto oldArchive = std::move(archive);
+    archive = std::make_unique<archive::Archive>(std::move(*opened));
+    if (auto added = desktop::addDemoAircraft(*archive, AMBIT_ROOT "/demo-aircraft"); !added)
+        qFatal("%s", toText(added.error()).c_str());
+    current = std::make_unique<view::App>(view::Services{
+        *archive, [this] { return clock; },
+        [] {
+            return round::Position{"50.0000", "10.0000"};
+        },
+        view::readPhoto, folder->filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord});
+    emit appChanged(); // before the old one goes: bindings let go of it here
+}
+
+bool Stage::walkTo(const QString& pointId) {
+    view::RoundView* round = current->round();
+    while (round != nullptr && round->cardKind() != QStringLiteral("done")) {
+        if (!pointId.isEmpty() && round->pointId() == pointId) return true;
+        advance(10);
+        bool done = false;
+        if (round->cardKind() == QStringLiteral("go")) done = round->atStand();
+        if (round->cardKind() == QStringLiteral("set") && !done) done = round->changeSetting();
+        if (round->cardKind() == QStringLiteral("settle") && !done) {
+            const auto& limit = round->openRound().airframe().point(round->pointId().toStdString())->limit;
+            done = round->settleSound(
+                limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text()) : QString());
+        }
+        if (!done) return false;
+    }
+    return pointId.isEmpty();
+}
+
+QUrl Stage::photo(const QString& name) const {
+    return QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + name);
+}
+
+QStringList Stage::events() const {
+    QStringList kinds;
+    if (current->round() != nullptr)
+        for (const auto& event : current->round()->openRound().events())
+            kinds << QString::fromLatin1(round::kindOf(event.what));
+    return kinds;
+}
+
+} // namespace ambit::test

@@ -1,0 +1,51 @@
+// What a screen test stands on: a fresh archive with the demo aircraft, a clock that stands still until it is
+// moved, and the app over them.
+#pragma once
+
+#include "model/app.hpp"
+
+#include <QTemporaryDir>
+#include <memory>
+
+namespace ambit::test {
+
+/// In QML: `import AmbitTest`, then Stage.fresh() in init() and Stage.app.
+class Stage : public QObject {
+    Q_OBJECT
+    /// As Main.qml is given it. Another one after each fresh().
+    Q_PROPERTY(ambit::view::App* app READ app NOTIFY appChanged)
+    /// Of the round in hand: the kind of each event ("opened", "stand", "settled", …).
+    Q_PROPERTY(QStringList events READ events)
+    /// A folder for exports, empty after fresh().
+    Q_PROPERTY(QString outFolder READ outFolder)
+public:
+    Stage();
+    ~Stage() override;
+
+    /// Nothing is remembered from before; 20 June 2026, 07:30 at +02:00. Every item that uses the old app
+    /// must be gone.
+    Q_INVOKABLE void fresh();
+    Q_INVOKABLE void advance(int seconds) { clock.at.ms += std::int64_t{1000} * seconds; }
+    /// Does what the card says, settling sound, until this point is on the card; "" until all is settled. To
+    /// get somewhere quickly, not to test the way.
+    Q_INVOKABLE bool walkTo(const QString& pointId);
+    /// A photo of the demo aircraft, as a file URL.
+    Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
+
+    [[nodiscard]] view::App* app() const { return current.get(); }
+    [[nodiscard]] QStringList events() const;
+    [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
+    /// That of the app: for photos. Set anew by fresh().
+    [[nodiscard]] const archive::Archive& store() const { return *archive; }
+
+signals:
+    void appChanged();
+
+private:
+    LocalInstant clock;
+    std::unique_ptr<QTemporaryDir> folder;
+    std::unique_ptr<archive::Archive> archive;
+    std::unique_ptr<view::App> current;
+};
+
+} // namespace ambit::test
