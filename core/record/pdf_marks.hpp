@@ -29,7 +29,7 @@ inline std::string_view after(std::string_view file, Gap gap) {
 
 /// "[ 0 a b c ]" padded to a fixed width.
 inline std::string byteRange(std::size_t fileSize, Gap gap) {
-    constexpr std::size_t width = 40;
+    constexpr std::size_t width = 38; // what four numbers of 1, 10, 10 and 10 digits take
     std::string text = "[ 0 " + std::to_string(gap.begin) + ' ' + std::to_string(gap.end) + ' ' +
                        std::to_string(fileSize - gap.end) + ' ';
     text.resize(std::max(width - 1, text.size()), ' ');
