@@ -1,6 +1,162 @@
+// The window: its places, and the screen in each. Which screen shows follows from the models; nothing is decided here.
+pragma ComponentBehavior: Bound
+
 import QtQuick
+import QtQuick.Templates as T
 import Ambit
 
 Window {
+    id: window
+
     required property App app
+    property string place: "walk"
+    /// Within the walk: "", "review", "conclude"; before it: "begin".
+    property string step: ""
+    property string registration: ""
+    readonly property string phase: app.round ? app.round.phase : ""
+    readonly property string wanted: {
+        if (place === "file" || phase === "sealed")
+            return app.file.record ? "Record" : "File";
+        if (!app.round)
+            return step === "begin" ? "Begin" : "Aircraft";
+        if (phase === "concluded")
+            return "Sign";
+        return step === "review" ? "Review" : step === "conclude" ? "Conclude" : "Walk";
+    }
+    readonly property var round: app.round
+
+    function show() {
+        const values = {
+            app: window.app
+        };
+        if (wanted !== "Aircraft" && window.app.round)
+            values.round = window.app.round;
+        if (wanted === "Begin")
+            values.registration = window.registration;
+        if (wanted === "Record")
+            values.record = window.app.file.record;
+        sheet.source = "";
+        screen.setSource("screens/" + wanted + "Screen.qml", values);
+    }
+    function go(place: string) {
+        if (place === "walk" && window.phase === "sealed")
+            window.app.leaveRound();
+        if (place === "file")
+            window.app.file.close();
+        window.place = place;
+    }
+
+    width: 1180
+    height: 820
+    minimumWidth: 360
+    minimumHeight: 360
+    visible: true
+    color: Theme.ground
+    title: qsTr("Ambit")
+    onWantedChanged: show()
+    onRoundChanged: step = ""
+    onPhaseChanged: {
+        if (phase === "sealed")
+            place = "file";
+        else if (phase === "walking" && step === "conclude")
+            step = "review";
+    }
+    onActiveFocusItemChanged: {
+        // Moving on by keyboard shows that there is one.
+        const control = activeFocusItem as T.Control;
+        if (control && control.visualFocus)
+            Theme.keyboard = true;
+    }
+    Component.onCompleted: show()
+
+    Binding {
+        target: Theme
+        property: "night"
+        value: window.app.night
+    }
+    Binding {
+        target: Theme
+        property: "density"
+        value: Qt.platform.pluginName === "offscreen" ? 0 : window.Screen.pixelDensity
+    }
+    Loader {
+        id: screen
+        width: parent.width
+        height: bar.visible ? parent.height - bar.height : parent.height
+        focus: sheet.status === Loader.Null
+        enabled: sheet.status === Loader.Null
+        onLoaded: (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: screen.item
+        ignoreUnknownSignals: true
+        function onChosen(registration: string) {
+            window.registration = registration;
+            window.step = "begin";
+        }
+        function onAddAsked() {
+            sheet.setSource("screens/AddAircraftSheet.qml", {
+                app: window.app
+            });
+        }
+        function onReviewAsked() {
+            window.step = "review";
+        }
+        function onConcludeAsked() {
+            window.step = "conclude";
+        }
+        function onLeaveAsked() {
+            window.app.leaveRound();
+        }
+        function onPlaceAsked(place: string) {
+            window.go(place);
+        }
+        function onBack() {
+            if (window.wanted === "Conclude")
+                window.step = "review";
+            else if (window.wanted === "Sign")
+                window.app.round.withdraw(qsTr("Taken back before signing."));
+            else if (window.wanted === "Record")
+                window.app.file.close();
+            else
+                window.step = "";
+        }
+    }
+    Rectangle {
+        anchors.fill: bar
+        visible: bar.visible
+        color: Theme.ground
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.line
+        }
+    }
+    PlacesBar {
+        id: bar
+        anchors.bottom: parent.bottom
+        width: parent.width
+        visible: window.wanted !== "Walk"
+        enabled: sheet.status === Loader.Null
+        place: window.wanted === "File" || window.wanted === "Record" ? "file" : "walk"
+        onAsked: place => window.go(place)
+    }
+    Loader {
+        id: sheet
+        anchors.fill: parent
+        onLoaded: (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: sheet.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            sheet.source = "";
+        }
+    }
+    ProblemBar {
+        app: window.app
+        x: (parent.width - width) / 2
+        y: Theme.gap
+        width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
+    }
 }

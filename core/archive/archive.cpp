@@ -2,22 +2,9 @@
 
 #include "archive/connection.hpp"
 #include "archive/schema.hpp"
-#include "base/canonical.hpp"
 #include "base/hash.hpp"
 
 namespace ambit::archive {
-
-namespace {
-
-/// Checking every page of a large archive would hold up the start; `ambit archive verify` is for that.
-constexpr std::uintmax_t checkedWhole = std::uintmax_t{32} << 20;
-
-Error atFile(Error error, const std::string& file) {
-    error.where = file;
-    return error;
-}
-
-} // namespace
 
 Archive::Connection::~Connection() {
     for (const auto& [sql, statement] : statements)
@@ -36,52 +23,9 @@ Result<void> Archive::Connection::run(const char* sql, const std::string& doing)
     return {};
 }
 
-std::int64_t Archive::Connection::number(const char* sql) {
-    Statement statement = prepare(sql);
-    return statement.step() == SQLITE_ROW ? statement.integerAt(0) : -1;
-}
-
 tl::unexpected<Error> Archive::Connection::failed(const std::string& doing) const {
     return archive::failed(db, doing, file);
 }
-
-namespace {
-
-template<class Connection> Result<void> migrate(Connection& connection) {
-    const std::int64_t version = connection.number("PRAGMA user_version");
-    const std::int64_t id = connection.number("PRAGMA application_id");
-    if (version < 0 || id < 0) return connection.failed("be read");
-    const std::int64_t tables = connection.number("SELECT count(*) FROM sqlite_schema");
-    if (tables < 0) return connection.failed("be read");
-    if (tables > 0 && id != applicationId)
-        return fail(ErrorCode::unsupported, "This database is not an Ambit archive.", connection.file,
-                    "Choose another file.");
-    if (version > static_cast<std::int64_t>(migrations.size()))
-        return fail(ErrorCode::unsupported, "This archive was made by a newer Ambit.", connection.file,
-                    "Update Ambit; the archive is untouched.");
-    if (version == static_cast<std::int64_t>(migrations.size())) return {};
-    return connection.transaction([&]() -> Result<void> {
-        for (auto step = static_cast<std::size_t>(version); step < migrations.size(); ++step)
-            if (auto done = connection.run(migrations[step], "be set up"); !done) return done;
-        const std::string stamps = "PRAGMA application_id = " + std::to_string(applicationId) +
-                                   "; PRAGMA user_version = " + std::to_string(migrations.size());
-        return connection.run(stamps.c_str(), "be set up");
-    });
-}
-
-template<class Connection> Result<void> checkWhole(Connection& connection) {
-    std::error_code none;
-    const auto size = std::filesystem::file_size(connection.file, none);
-    if (none || size > checkedWhole) return {};
-    Statement check = connection.prepare("PRAGMA quick_check(1)");
-    if (check.step() != SQLITE_ROW) return connection.failed("be checked");
-    if (check.textAt(0) == "ok") return {};
-    return fail(
-        ErrorCode::storage, "The archive is damaged: " + check.textAt(0) + ".", connection.file,
-        "Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.");
-}
-
-} // namespace
 
 Archive::Archive(std::unique_ptr<Connection> opened) : connection(std::move(opened)) {}
 Archive::Archive(Archive&&) noexcept = default;
@@ -96,20 +40,7 @@ Result<Archive> Archive::open(const std::filesystem::path& path) {
     if (sqlite3_open_v2(connection->file.c_str(), &connection->db, flags, nullptr) != SQLITE_OK)
         return connection->failed("be opened");
     sqlite3_busy_timeout(connection->db, 2000);
-    // Looked at before anything is written: a damaged or foreign file stays as it is.
-    if (auto sane = checkWhole(*connection); !sane) return tl::unexpected(sane.error());
-    for (const char* setting : {"PRAGMA foreign_keys = ON", "PRAGMA trusted_schema = OFF"})
-        if (auto set = connection->run(setting, "be opened"); !set) return tl::unexpected(set.error());
-    if (connection->number("SELECT count(*) FROM sqlite_schema") > 0 &&
-        connection->number("PRAGMA application_id") != applicationId)
-        return fail(ErrorCode::unsupported, "This database is not an Ambit archive.", connection->file,
-                    "Choose another file.");
-    // fullfsync: on Apple a plain fsync leaves the data in the drive's cache; elsewhere it changes nothing.
-    for (const char* setting :
-         {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA fullfsync = ON"})
-        if (auto set = connection->run(setting, "be opened"); !set) return tl::unexpected(set.error());
-    if (auto moved = migrate(*connection); !moved)
-        return tl::unexpected(atFile(moved.error(), connection->file));
+    if (auto fit = prepareSchema(connection->db, connection->file); !fit) return tl::unexpected(fit.error());
     return Archive(std::move(connection));
 }
 
@@ -117,6 +48,9 @@ Result<void> Archive::addAircraft(const Aircraft& aircraft, std::string_view air
     if (aircraft.registration.empty() || aircraft.serial.empty())
         return fail(ErrorCode::invalid, "An aircraft needs a registration and a serial number.",
                     aircraft.registration, "Fill in both.");
+    if (sha256Hex(airframeText) != aircraft.airframeSha256)
+        return fail(ErrorCode::conflict, "The airframe's text is not that of its hash.",
+                    aircraft.airframeSha256);
     return connection->transaction([&]() -> Result<void> {
         {
             Statement known = connection->prepare("SELECT serial FROM aircraft WHERE registration = ?");
@@ -167,14 +101,22 @@ Result<std::string> fetch(Connection& connection, const char* sql, const std::st
     return connection.failed(std::string("read the ") + what);
 }
 
+/// What is named by its hash is checked against it: a disk can rot without SQLite noticing.
+Result<std::string> whole(Result<std::string> bytes, const std::string& sha256) {
+    if (!bytes || sha256Hex(*bytes) == sha256) return bytes;
+    return fail(ErrorCode::storage, "The archive is damaged: this is not what was stored.", sha256,
+                "Keep the file, copy it away, and go on with a backup.");
+}
+
 } // namespace
 
 Result<std::string> Archive::airframeText(const std::string& sha256) const {
-    return fetch(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256, "airframe");
+    return whole(fetch(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256, "airframe"),
+                 sha256);
 }
 
 Result<std::string> Archive::photo(const std::string& sha256) const {
-    return fetch(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo");
+    return whole(fetch(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo"), sha256);
 }
 
 Result<std::string> Archive::recordJson(const std::string& sha256) const {

@@ -16,7 +16,6 @@ struct Archive::Connection {
     [[nodiscard]] Statement prepare(const char* sql);
     /// Runs SQL that gives no rows.
     [[nodiscard]] Result<void> run(const char* sql, const std::string& doing);
-    [[nodiscard]] std::int64_t number(const char* sql);
     [[nodiscard]] tl::unexpected<Error> failed(const std::string& doing) const;
 
     /// Everything `work` does is one transaction; undone if it gives an error.

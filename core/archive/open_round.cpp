@@ -4,6 +4,17 @@
 
 namespace ambit::archive {
 
+namespace {
+
+/// The event as it will be read back from the log: what can't be read back is neither stored nor folded.
+Result<round::Event> asStored(std::int64_t seq, Instant at, round::What what) {
+    auto event = round::eventFrom(toJson(round::Event{seq, at, std::move(what)}));
+    if (!event) event.error().remedy = "Leave out control characters and fill in what is empty.";
+    return event;
+}
+
+} // namespace
+
 Result<OpenRound> OpenRound::begin(Archive& archive, const airframe::Airframe& airframe, round::Opened opened,
                                    Instant at) {
     if (opened.plan.empty()) {
@@ -11,11 +22,12 @@ Result<OpenRound> OpenRound::begin(Archive& archive, const airframe::Airframe& a
         if (!plan) return tl::unexpected(plan.error());
         opened.plan = std::move(*plan);
     }
-    round::Event first{1, at, std::move(opened)};
-    auto state = round::begin(airframe, first);
+    auto first = asStored(1, at, std::move(opened));
+    if (!first) return tl::unexpected(first.error());
+    auto state = round::begin(airframe, *first);
     if (!state) return tl::unexpected(state.error());
-    if (auto kept = archive.append(state->id, first); !kept) return tl::unexpected(kept.error());
-    return OpenRound(archive, airframe, std::move(*state), {std::move(first)});
+    if (auto kept = archive.append(state->id, *first); !kept) return tl::unexpected(kept.error());
+    return OpenRound(archive, airframe, std::move(*state), {std::move(*first)});
 }
 
 Result<OpenRound> OpenRound::resume(Archive& archive, const airframe::Airframe& airframe,
@@ -27,23 +39,29 @@ Result<OpenRound> OpenRound::resume(Archive& archive, const airframe::Airframe& 
     return OpenRound(archive, airframe, std::move(*state), std::move(*events));
 }
 
-Result<void> OpenRound::act(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
+/// Rules first, then the disk, then memory.
+template<class Keep> Result<void> OpenRound::commit(round::What what, Instant at, Keep keep) {
     if (auto may = round::allowed(current, *described, what); !may) return may;
-    round::Event event{current.lastSeq + 1, at, std::move(what)};
-    if (auto kept = archive->append(current.id, event, photos); !kept) return kept;
-    auto folded = round::apply(current, *described, event);
-    if (folded) log.push_back(std::move(event));
+    auto event = asStored(current.lastSeq + 1, at, std::move(what));
+    if (!event) return tl::unexpected(event.error());
+    if (auto kept = keep(*event); !kept) return kept;
+    auto folded = round::apply(current, *described, *event);
+    if (folded) log.push_back(std::move(*event));
     return folded;
+}
+
+Result<void> OpenRound::act(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
+    if (std::holds_alternative<round::Signed>(what))
+        return fail(ErrorCode::refused, "A signature comes with its record.", current.id, "Seal the round.");
+    return commit(std::move(what), at,
+                  [&](const round::Event& event) { return archive->append(current.id, event, photos); });
 }
 
 Result<void> OpenRound::seal(const round::Signed& signature, Instant at, const RecordInfo& info,
                              std::string_view recordJson, std::string_view pdf) {
-    round::Event event{current.lastSeq + 1, at, signature};
-    if (auto may = round::allowed(current, *described, event.what); !may) return may;
-    if (auto kept = archive->seal(current.id, event, info, recordJson, pdf); !kept) return kept;
-    auto folded = round::apply(current, *described, event);
-    if (folded) log.push_back(std::move(event));
-    return folded;
+    return commit(signature, at, [&](const round::Event& event) {
+        return archive->seal(current.id, event, info, recordJson, pdf);
+    });
 }
 
 Result<void> OpenRound::goToZone(const std::string& zone, Instant at) {

@@ -42,6 +42,8 @@ private:
               std::vector<round::Event> events)
         : archive(&store), described(&description), current(std::move(state)), log(std::move(events)) {}
 
+    template<class Keep> [[nodiscard]] Result<void> commit(round::What what, Instant at, Keep keep);
+
     Archive* archive;
     const airframe::Airframe* described;
     round::State current;

@@ -58,18 +58,6 @@ std::string identifierOf(std::string_view certificate) {
                        derOf(X509_get0_serialNumber(read.get()), i2d_ASN1_INTEGER)});
 }
 
-std::string cmsOf(std::string_view digest, std::string_view certificate, std::string_view signature) {
-    const std::string digestAlgorithm = sequenceOf({idSha256});
-    const std::string signer =
-        sequenceOf({versionOne, identifierOf(certificate), digestAlgorithm,
-                    item(der::context0, attributesOf(digest, certificate)), sequenceOf({ecdsaWithSha256}),
-                    item(der::octets, toDerSignature(signature))});
-    const std::string all =
-        sequenceOf({versionOne, item(der::set, digestAlgorithm), sequenceOf({data}), item(der::context0, certificate),
-                    item(der::set, signer)});
-    return sequenceOf({signedData, item(der::context0, all)});
-}
-
 /// Digest of what the signature is over: the attributes as a SET.
 std::string signedDigest(std::string_view digest, std::string_view certificate) {
     return digestText(item(der::set, attributesOf(digest, certificate)));
@@ -129,6 +117,18 @@ tl::unexpected<Error> refuse(std::string what) {
 }
 
 } // namespace
+
+std::string cmsOf(std::string_view digest, std::string_view certificate, std::string_view signature) {
+    const std::string digestAlgorithm = sequenceOf({idSha256});
+    const std::string signer =
+        sequenceOf({versionOne, identifierOf(certificate), digestAlgorithm,
+                    item(der::context0, attributesOf(digest, certificate)), sequenceOf({ecdsaWithSha256}),
+                    item(der::octets, toDerSignature(signature))});
+    const std::string all =
+        sequenceOf({versionOne, item(der::set, digestAlgorithm), sequenceOf({data}), item(der::context0, certificate),
+                    item(der::set, signer)});
+    return sequenceOf({signedData, item(der::context0, all)});
+}
 
 std::size_t longestCms(const Certificate& certificate) {
     return cmsOf(std::string(32, '\0'), certificate.der, std::string(64, '\xFF')).size();

@@ -15,6 +15,9 @@ namespace ambit::record {
 /// No CMS of ours with this certificate is longer.
 [[nodiscard]] std::size_t longestCms(const Certificate& certificate);
 
+/// The CMS of a signature (R‖S) made already.
+[[nodiscard]] std::string cmsOf(std::string_view digest, std::string_view certificateDer, std::string_view signature);
+
 /// Signs what has this SHA-256 digest (32 bytes).
 [[nodiscard]] Result<std::string> signCms(std::string_view digest, const Signer& signer);
 

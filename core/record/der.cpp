@@ -18,7 +18,9 @@ std::string number(std::string_view bigEndian) {
     while (bigEndian.size() > 1 && bigEndian[0] == '\0')
         bigEndian.remove_prefix(1);
     const bool looksNegative = bigEndian.empty() || (static_cast<unsigned char>(bigEndian[0]) & 0x80U) != 0;
-    return item(integer, (looksNegative ? std::string(1, '\0') : std::string()) + std::string(bigEndian));
+    std::string content(looksNegative ? 1 : 0, '\0');
+    content += bigEndian;
+    return item(integer, content);
 }
 
 std::size_t sizeOfFirst(std::string_view bytes) {

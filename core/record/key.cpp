@@ -8,6 +8,7 @@
 #include <chrono>
 #include <openssl/pkcs12.h>
 #include <openssl/pem.h>
+#include <openssl/pkcs12.h>
 #include <openssl/rand.h>
 #include <openssl/x509v3.h>
 

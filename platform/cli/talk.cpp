@@ -11,8 +11,10 @@
 namespace ambit::cli {
 
 int exitCodeOf(const Error& error) {
-    return error.code == ErrorCode::storage || error.code == ErrorCode::passphrase ? Exit::storage
-                                                                                   : Exit::refused;
+    // notFound with a path is a file that isn't there; with an id, a name in a file that was read.
+    const bool file = error.code == ErrorCode::notFound && error.where.find('/') != std::string::npos;
+    const bool storage = error.code == ErrorCode::storage || error.code == ErrorCode::passphrase || file;
+    return storage ? Exit::storage : Exit::refused;
 }
 
 int complain(const Error& error) {

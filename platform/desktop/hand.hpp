@@ -17,7 +17,7 @@ public:
     explicit Hand(QQuickWindow& onWindow) : window(&onWindow) {}
 
     /// Waits until the item is visible, enabled and at rest, and touches it: at its `touchPoint` if it has
-    /// one, else in its middle. Error notFound: it isn't there in time; refused: something else lies over it.
+    /// one, else in its middle. Error notFound: it isn't there in time; refused: it lies outside the window.
     [[nodiscard]] Result<void> touch(const QString& name);
     /// Touches a field, replaces what is in it, and makes sure that it is there.
     [[nodiscard]] Result<void> type(const QString& name, const QString& words);

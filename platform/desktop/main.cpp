@@ -2,6 +2,7 @@
 #include "archive/archive.hpp"
 #include "desktop/demo.hpp"
 #include "desktop/demo_walk.hpp"
+#include "desktop/fonts.hpp"
 #include "desktop/position.hpp"
 #include "model/photos.hpp"
 #include "model/screens.hpp"
@@ -16,7 +17,9 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <cstdio>
+#include <string_view>
 
 namespace ambit::desktop {
 
@@ -159,6 +162,9 @@ int runScript(const Options& options) {
 } // namespace ambit::desktop
 
 int main(int argc, char** argv) {
+    const bool scripted = std::any_of(
+        argv, argv + argc, [](const char* word) { return std::string_view(word).starts_with("--script"); });
+    const ambit::desktop::OwnFonts fonts(scripted);
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("Ambit"));
     QGuiApplication::setApplicationVersion(QStringLiteral(AMBIT_VERSION));

@@ -10,6 +10,7 @@ Result<void> Shots::take(const QString& name) {
     taken << name;
     const QSize size = window->size();
     const bool night = app->night();
+    Hand(*window).rest(200); // what slides in has come to rest then
     Result<void> done;
     for (const auto& [sizeName, pixels] : {std::pair("phone", phone), std::pair("tablet", tablet)})
         for (const bool dark : {false, true}) {
@@ -28,8 +29,7 @@ Result<void> Shots::take(const QString& name) {
 }
 
 Result<void> Shots::grab(const QString& file) const {
-    // Time for the layout and for what slides in.
-    Hand(*window).rest(120);
+    Hand(*window).rest(30); // the new size's layout
     const QImage image = window->grabWindow();
     const auto path = folder / file.toStdString();
     if (image.isNull() || !image.save(QString::fromStdString(path.string())))

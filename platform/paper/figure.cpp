@@ -37,8 +37,35 @@ QRectF boundsOf(const RecordView& view) {
     return all.boundingRect();
 }
 
+/// The aircraft's outline as one area. All parts run the same way round, so that their overlaps stay filled.
+QPainterPath silhouette(const RecordView& view, const Scale& scale) {
+    QPainterPath whole;
+    whole.setFillRule(Qt::WindingFill);
+    for (const airframe::Part& part : view.airframe->parts) {
+        if (!airframe::holds(part.when, view.state.settings)) continue;
+        double twiceArea = 0;
+        for (std::size_t i = 0; i < part.outline.size(); ++i) {
+            const airframe::Place& a = part.outline[i];
+            const airframe::Place& b = part.outline[(i + 1) % part.outline.size()];
+            twiceArea += a.x * b.y - b.x * a.y;
+        }
+        airframe::Outline outline = part.outline;
+        if (twiceArea < 0) std::reverse(outline.begin(), outline.end());
+        whole.addPath(scale.map(outline));
+    }
+    return whole;
+}
+
+/// Sound colours the aircraft within the zone; what isn't sound takes the whole zone and is seen at once.
+void fillZone(QPainter& painter, const QPainterPath& zone, const QPainterPath& aircraft, Mark mark) {
+    painter.save();
+    if (mark == Mark::sound && zone.intersects(aircraft)) painter.setClipPath(aircraft, Qt::IntersectClip);
+    fillArea(painter, zone, mark);
+    painter.restore();
+}
+
 void strokeZone(QPainter& painter, const QPainterPath& area, Mark mark) {
-    QPen pen(mark == Mark::hollow ? ink::grey : ink::black, mark > Mark::sound ? 0.8 : 0.45);
+    QPen pen(mark > Mark::sound ? ink::black : ink::edge, mark > Mark::sound ? 0.8 : 0.4);
     if (mark == Mark::hollow) pen.setDashPattern({3, 3});
     pen.setJoinStyle(Qt::MiterJoin);
     painter.strokePath(area, pen);
@@ -82,12 +109,13 @@ void drawFigure(QPainter& painter, const RecordView& view, const Scale& scale,
     for (const airframe::Part& part : parts)
         if (airframe::holds(part.when, view.state.settings))
             painter.fillPath(scale.map(part.outline), fillOf(part.kind));
+    const QPainterPath aircraft = silhouette(view, scale);
     const auto markFor = [&](const airframe::Zone& zone) {
         const auto found = marks.find(zone.id);
         return found == marks.end() ? Mark::hollow : found->second;
     };
     for (const airframe::Zone& zone : view.airframe->zones)
-        fillArea(painter, scale.map(zone.outline), markFor(zone));
+        fillZone(painter, scale.map(zone.outline), aircraft, markFor(zone));
     QPen outline(ink::black, 0.5);
     outline.setJoinStyle(Qt::RoundJoin);
     for (const airframe::Part& part : parts)

@@ -9,8 +9,12 @@ namespace ambit::paper {
 
 namespace {
 
-constexpr double figureHeight = 430;
-constexpr double calloutWidth = 118;
+/// The figure gives way a little so that what was not inspected can stand below it.
+double figureHeight(const RecordView& view) {
+    return std::clamp(490.0 - 42 * view.count(round::Outcome::notInspected), 330.0, 430.0);
+}
+
+constexpr double calloutWidth = 84; // a wide wing needs the room
 
 struct Callout {
     QPointF at; ///< in the zone
@@ -119,8 +123,8 @@ void addLegend(Sheet& sheet, const std::map<std::string, Mark>& marks, const Rec
 void addDrawing(const Context& context) {
     Sheet& sheet = context.sheet;
     const RecordView& view = context.view;
-    const QRectF box(area::left, sheet.y, area::width, figureHeight);
-    const Scale scale(view, box.adjusted(calloutWidth + 10, 4, -calloutWidth - 10, -4));
+    const QRectF box(area::left, sheet.y, area::width, figureHeight(view));
+    const Scale scale(view, box.adjusted(calloutWidth + 8, 4, -calloutWidth - 8, -4));
     const auto marks = zoneMarks(view);
     Callouts callouts = calloutsOf(view, scale, marks, box.center().x());
     spread(callouts.left, box);
@@ -130,7 +134,7 @@ void addDrawing(const Context& context) {
         drawCallouts(painter, callouts.left, area::left, true);
         drawCallouts(painter, callouts.right, area::right - calloutWidth, false);
     });
-    sheet.y += figureHeight + 12;
+    sheet.y += box.height() + 12;
     addLegend(sheet, marks, view);
 }
 

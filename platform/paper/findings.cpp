@@ -26,10 +26,11 @@ QSizeF sizeOf(const Picture& picture) {
     return {std::max(mostPhotoHeight * picture.aspect(), 4.0), mostPhotoHeight};
 }
 
-void addPhoto(const Context& context, const round::Photo& photo, const QPointF& at) {
+void addPhoto(const Context& context, const round::Photo& photo, int number, const QPointF& at) {
     const Picture picture = context.pictures.of(photo);
     const QRectF box(at, sizeOf(picture));
-    const Text caption(QStringLiteral("Photo ") + shortHash(photo.sha256) + QStringLiteral(" …"),
+    const Text caption(QStringLiteral("To point %1 · photo ").arg(number) + shortHash(photo.sha256) +
+                           QStringLiteral(" …"),
                        style::quiet, photoWidth);
     const QString why = QStringLiteral("This photo can’t be shown here: ") + picture.fault + u'.';
     const Text fault(why, style::small, photoWidth - 20);
@@ -52,13 +53,13 @@ double rowHeight(const Context& context, const std::vector<round::Photo>& photos
     return height + 20;
 }
 
-void addPhotos(const Context& context, const std::vector<round::Photo>& photos) {
+void addPhotos(const Context& context, const std::vector<round::Photo>& photos, int number) {
     for (std::size_t row = 0; row < photos.size(); row += 2) {
         const double height = rowHeight(context, photos, row);
         context.sheet.gap(6);
         context.sheet.need(height);
         for (std::size_t i = row; i < std::min(row + 2, photos.size()); ++i)
-            addPhoto(context, photos[i],
+            addPhoto(context, photos[i], number,
                      {area::left + indent + static_cast<double>(i - row) * (photoWidth + between),
                       context.sheet.y});
         context.sheet.y += height;
@@ -128,8 +129,10 @@ void addFinding(const Context& context, const Finding& finding) {
     sheet.need(std::min(area::height,
                         60 + name.height() + where.height() + std::min(words.height(), 120.0) + photos));
     if (finding.counts) sheet.mark(finding.point.point->id);
-    sheet.line(area::left, area::right, ink::black, 0.8);
-    sheet.y += 8;
+    if (!sheet.atTop()) {
+        sheet.line(area::left, area::right, ink::black, 0.8);
+        sheet.y += 8;
+    }
     const Text number(QString::number(finding.point.number), {Face::bold, 11.5, 16, ink::black}, 26);
     sheet.put([=, at = QPointF(area::left, sheet.y),
                mark = finding.counts ? markOf(settled) : Mark::hollow](QPainter& painter) {
@@ -143,7 +146,7 @@ void addFinding(const Context& context, const Finding& finding) {
     sheet.text(words, area::left + indent);
     sheet.y += 5;
     addDetails(context, finding);
-    addPhotos(context, settled.photos);
+    addPhotos(context, settled.photos, finding.point.number);
 }
 
 } // namespace

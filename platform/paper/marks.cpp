@@ -10,9 +10,12 @@ void hatch(QPainter& painter, const QPainterPath& area, double step, double thic
     painter.setClipPath(area, Qt::IntersectClip);
     painter.setPen(QPen(ink::black, thickness, Qt::SolidLine, Qt::FlatCap));
     // Lines on one grid for the whole page, so that neighbours join.
-    const double first = std::floor((box.left() + box.top()) / step) * step;
-    for (double sum = first; sum < box.right() + box.bottom(); sum += step)
+    const double from = std::floor((box.left() + box.top()) / step) * step;
+    const int lines = static_cast<int>((box.right() + box.bottom() - from) / step);
+    for (int i = 0; i <= lines; ++i) {
+        const double sum = from + i * step;
         painter.drawLine(QPointF(sum - box.top(), box.top()), QPointF(sum - box.bottom(), box.bottom()));
+    }
     painter.restore();
 }
 

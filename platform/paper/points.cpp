@@ -13,12 +13,12 @@ struct Column {
     Align align = Align::left;
 };
 
-constexpr std::array<Column, 7> columns{{{"No.", 0, 20, Align::right},
-                                         {"Point", 28, 146, Align::left},
-                                         {"Stand", 182, 100, Align::left},
-                                         {"How", 290, 48, Align::left},
-                                         {"Outcome", 346, 62, Align::left},
-                                         {"Value", 412, 34, Align::right},
+constexpr std::array<Column, 7> columns{{{"No.", 0, 18, Align::right},
+                                         {"Point", 26, 132, Align::left},
+                                         {"Stand", 166, 92, Align::left},
+                                         {"How", 266, 64, Align::left},
+                                         {"Outcome", 338, 74, Align::left},
+                                         {"Value", 414, 36, Align::right},
                                          {"Local", 452, 27.3, Align::right}}};
 
 const Style cell{Face::regular, 7.8, 10.2, ink::black};
@@ -89,8 +89,11 @@ void addPoint(const Context& context, const PointView& point) {
     double height = 0;
     for (const Text& text : cells)
         height = std::max(height, text.height());
-    // A row stays whole, with the first lines of what was said earlier.
-    const double with = earlier.empty() ? 0 : std::min(earlier.front().height(), 2 * cellQuiet.leading);
+    // A row stays whole, with what was said earlier unless that is long.
+    double with = 0;
+    for (const Text& line : earlier)
+        with += line.height();
+    with = std::min(with, 100.0);
     sheet.need(height + with + 7);
     sheet.y += 3.2;
     sheet.put(

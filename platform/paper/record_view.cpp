@@ -38,7 +38,7 @@ public:
 
 private:
     void add(Kind kind, Instant at, std::string id, std::string words) {
-        view.timeline.push_back({kind, at, std::move(id), std::move(words), {}});
+        view.timeline.push_back({kind, at, std::move(id), std::move(words), {}, false});
     }
     [[nodiscard]] std::string stand() const { return view.state.stand.value_or(""); }
 
@@ -70,7 +70,8 @@ private:
     void note(const round::Resumed& /*what*/, Instant at) { add(Kind::resumed, at, {}, {}); }
     void note(const round::Note& what, Instant at) { add(Kind::note, at, {}, what.words); }
     void note(const round::Concluded& what, Instant at) {
-        add(Kind::concluded, at, what.fit ? "fit" : "not fit", what.reasons);
+        add(Kind::concluded, at, {}, what.reasons);
+        view.timeline.back().fit = what.fit;
         view.concludedAt = at;
     }
     void note(const round::Withdrawn& what, Instant at) { add(Kind::withdrawn, at, {}, what.why); }

@@ -53,8 +53,9 @@ struct TimelineEntry {
     Kind kind{};
     Instant at;
     std::string id;           ///< of stand, setting, opening or point
-    std::string words;        ///< state id of a setting; a note's, re-opening's or withdrawal's words
+    std::string words;        ///< state id of a setting; else what was said
     std::vector<int> numbers; ///< settled points
+    bool fit = false;         ///< as concluded
 };
 
 struct RecordView {

@@ -32,9 +32,10 @@ QString pointWords(const RecordView& view, const TimelineEntry& entry) {
 }
 
 QString concludedWords(const RecordView& view, const TimelineEntry& entry) {
-    const QString words = entry.words == "fit" ? QStringLiteral("fit for flight, by ")
-                                               : QStringLiteral("not fit for flight, by ");
-    return words + shown(view.opened().who.name);
+    const QString who = shown(view.opened().who.name);
+    const QString words =
+        (entry.fit ? QStringLiteral("fit for flight, by ") : QStringLiteral("not fit for flight, by ")) + who;
+    return entry.words.empty() ? words : words + QStringLiteral(": ") + shown(entry.words);
 }
 
 Line lineOf(const RecordView& view, const TimelineEntry& entry) {
@@ -67,7 +68,7 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
     case Kind::withdrawn:
         return {QStringLiteral("Taken back"), QStringLiteral("the conclusion: ") + shown(entry.words), true};
     case Kind::concluded:
-        return {QStringLiteral("Concluded"), concludedWords(view, entry), true};
+        return {QStringLiteral("Concluded"), concludedWords(view, entry)};
     }
     return {};
 }
@@ -116,20 +117,25 @@ void addOpenings(const Context& context) {
 void addCautions(const Context& context) {
     const auto& cautions = context.view.airframe->cautions;
     if (cautions.empty()) return;
+    std::vector<Text> words;
+    double height = 22;
+    for (const std::string& caution : cautions) {
+        words.push_back(textOf(caution, style::small, area::width - 34));
+        height += words.back().height() + 15;
+    }
     Sheet& sheet = context.sheet;
     sheet.gap(18);
-    sheet.need(90);
+    sheet.need(height < area::height / 2 ? height : 90); // few of them stay together
     sheet.text(Text(QStringLiteral("Cautions for this walk"), style::subheading, area::width));
     sheet.y += 6;
-    for (const std::string& caution : cautions) {
-        const Text words = textOf(caution, style::small, area::width - 34);
-        const double height = words.height() + 10;
-        sheet.need(height);
-        sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
-            drawCutBox(painter, box, ink::amber);
-            words.draw(painter, box.topLeft() + QPointF(22, 5));
-        });
-        sheet.y += height + 5;
+    for (const Text& text : words) {
+        sheet.need(text.height() + 10);
+        sheet.put(
+            [text, box = QRectF(area::left, sheet.y, area::width, text.height() + 10)](QPainter& painter) {
+                drawCutBox(painter, box, ink::amber);
+                text.draw(painter, box.topLeft() + QPointF(22, 5));
+            });
+        sheet.y += text.height() + 15;
     }
 }
 

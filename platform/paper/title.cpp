@@ -20,9 +20,9 @@ constexpr double gutter = 16;
 constexpr double column = (area::width - (columns - 1) * gutter) / columns;
 
 QString moment(const Context& context, Instant at) {
-    const QString local = context.clock.date(at) + QStringLiteral(", ") + context.clock.time(at).right(5);
-    return local + QStringLiteral(" local time (") + context.clock.zone() + QStringLiteral(")\n") +
-           utcDate(at) + QStringLiteral(", ") + utcTime(at) + QStringLiteral(" UTC");
+    return context.clock.date(at) + QStringLiteral(", ") + context.clock.time(at).right(5) +
+           QStringLiteral(" local time\n") + utcDate(at) + QStringLiteral(", ") + utcTime(at) +
+           QStringLiteral(" UTC");
 }
 
 QString tookWords(const RecordView& view) {
@@ -42,6 +42,7 @@ std::vector<Fact> factsOf(const Context& context) {
         {QStringLiteral("Concluded"), moment(context, view.concludedAt)},
         {QStringLiteral("Took"), tookWords(view)},
     };
+    facts[2].value += QStringLiteral("\nLocal time was ") + context.clock.zone();
     for (const round::CounterReading& reading : view.opened().counters) {
         const airframe::Counter& counter = *view.airframe->counter(reading.id); // the fold has checked it
         facts.push_back({shown(counter.name), shown(reading.value) + u' ' + shown(counter.unit)});
@@ -67,7 +68,7 @@ void addFacts(const Context& context) {
             sheet.textAt(value, {x, sheet.y + label.height()});
             deepest = std::max(deepest, label.height() + value.height());
         }
-        sheet.y += deepest + 7;
+        sheet.y += deepest + 5;
     }
 }
 
@@ -82,7 +83,7 @@ void addHead(const Context& context) {
     sheet.y += 15;
     sheet.line(area::left, area::right, ink::black, 2);
     sheet.y += 14;
-    sheet.text(textOf(view.opened().registration, {Face::bold, 38, 44, ink::black}, area::width));
+    sheet.text(textOf(view.opened().registration, {Face::bold, 36, 42, ink::black}, area::width));
     sheet.y += 2;
     const QString serial = QStringLiteral(" · serial number ") + shown(view.opened().serial);
     sheet.text(Text(shown(view.airframe->name) + serial, style::subheading, area::width));
@@ -102,7 +103,7 @@ void addConclusion(const Context& context) {
                                : QStringLiteral("Concluded not fit for flight by ")) +
                           shown(who.name);
     constexpr double inner = area::width - 36;
-    const Text conclusion(words, {Face::bold, 21, 27, front}, inner);
+    const Text conclusion(words, {Face::bold, 19.5, 25, front}, inner);
     const QString whose = QStringLiteral("The decision of the signer, ") + shown(who.role) +
                           QStringLiteral(", on their own judgement. Ambit decides nothing.");
     const Text decision(whose, {Face::regular, 8.5, 12, front}, inner);
@@ -228,7 +229,7 @@ void addSigner(const Context& context) {
     double height = 20 + 10;
     for (const Text& part : parts)
         height += part.height();
-    sheet.gap(18);
+    sheet.gap(12);
     sheet.need(height);
     sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
         painter.fillRect(box, ink::shade);
@@ -246,9 +247,10 @@ void addNotice(const Context& context) {
     Sheet& sheet = context.sheet;
     const RecordView& view = context.view;
     QStringList words;
-    if (!context.statement.isEmpty()) words << context.statement;
+    words << (context.statement.isEmpty()
+                  ? QStringLiteral("The manufacturer’s handbook and the local rules have the last word.")
+                  : context.statement);
     if (!view.airframe->notice.empty()) words << shown(view.airframe->notice);
-    words << QStringLiteral("The manufacturer’s handbook and the local rules have the last word.");
     words << QStringLiteral(
         "The signature of this file can be checked with any PDF reader; the record itself, for "
         "programs, is attached as record.json.");
@@ -262,8 +264,10 @@ void addNotice(const Context& context) {
         words << QStringLiteral("□ stands for a character that the typeface of these pages lacks; the "
                                 "attached record.json has it.");
     sheet.gap(10);
-    for (const QString& sentence : words)
-        sheet.text(Text(sentence, style::quiet, area::width));
+    const Style fine{Face::regular, 7.3, 9.8, ink::grey};
+    const Text notice(words.join(u' '), fine, area::width);
+    sheet.need(notice.height());
+    sheet.text(notice);
 }
 
 } // namespace

@@ -29,7 +29,7 @@ QString dateWords(const QDate& date) {
 
 QString Clock::time(Instant instant) const {
     const QDateTime local = at(instant, offset);
-    const QString clock = local.time().toString(QStringLiteral("HH:mm"));
+    QString clock = local.time().toString(QStringLiteral("HH:mm"));
     if (local.date() == at(first, offset).date()) return clock;
     const QString month = QLatin1String(months[static_cast<std::size_t>(local.date().month() - 1)]);
     return QStringLiteral("%1 %2 %3").arg(local.date().day()).arg(month.left(3), clock);
@@ -102,7 +102,7 @@ QString standName(const RecordView& view, const std::string& id) {
 QString valueWords(const airframe::Point& point, const round::Settled& settled) {
     if (!settled.value) return {};
     const QString unit = point.limit ? shown(point.limit->unit) : QString();
-    return shown(*settled.value) + QChar(QChar::Nbsp) + unit;
+    return shown(*settled.value) + u' ' + unit;
 }
 
 QString ranges(const std::vector<int>& numbers) {

@@ -213,7 +213,7 @@ void RoundView::announce() {
     emit minutesChanged();
     if (told.stand != state().stand || told.planSeq != planSeq()) emit standChanged();
     if (told.planSeq != planSeq()) {
-        planWords.reset();
+        planWords = costOfTheRest();
         emit planChanged();
     }
     if (told.phase != state().phase) emit phaseChanged();

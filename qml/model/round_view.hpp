@@ -149,7 +149,7 @@ public:
     [[nodiscard]] int settledCount() const { return settled; }
     [[nodiscard]] int findingCount() const { return findings; }
     [[nodiscard]] int owedCount() const { return owedRows.count(); }
-    [[nodiscard]] QString planText() const;
+    [[nodiscard]] QString planText() const { return planWords; }
     [[nodiscard]] int minutes() const;
     [[nodiscard]] QString phase() const;
     [[nodiscard]] QString pausedText() const;
@@ -213,6 +213,7 @@ private:
     [[nodiscard]] Result<void> reach(const std::string& stand);
     void announce();
     [[nodiscard]] std::int64_t planSeq() const;
+    [[nodiscard]] QString costOfTheRest() const;
     [[nodiscard]] Instant now() const { return services->now().at; }
     [[nodiscard]] const round::State& state() const { return round.state(); }
     [[nodiscard]] const airframe::Stand* stand() const;
@@ -234,7 +235,7 @@ private:
         std::optional<std::string> stand;
         std::int64_t planSeq = 0;
     } told;
-    mutable std::optional<QString> planWords; ///< none: to be worked out when asked for
+    QString planWords;
     FigureModel* figureModel;
     StandPointsModel hereRows;
     OwedModel owedRows;

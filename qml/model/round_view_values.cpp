@@ -48,15 +48,15 @@ int RoundView::pointCount() const {
     return static_cast<int>(state().points.size());
 }
 
-QString RoundView::planText() const {
-    if (planWords) return *planWords;
-    planWords = QString();
+QString RoundView::costOfTheRest() const {
     const auto cost = walk::walkThrough(*airframe, state().opened.walk, situation(state(), *airframe), left);
-    if (cost)
-        planWords = tr("%1 m").arg(std::lround(cost->metres)) + QStringLiteral(" · ") +
-                    tr("%n climb(s)", nullptr, cost->climbs) + QStringLiteral(" · ") +
-                    tr("about %1 min").arg(std::lround(cost->seconds / 60));
-    return *planWords;
+    if (!cost) return {};
+    const QString climbs = cost->climbs == 0   ? tr("no climb")
+                           : cost->climbs == 1 ? tr("1 climb")
+                                               : tr("%1 climbs").arg(cost->climbs);
+    return QStringList{tr("%1 m").arg(std::lround(cost->metres)), climbs,
+                       tr("about %1 min").arg(std::lround(cost->seconds / 60))}
+        .join(QStringLiteral(" · "));
 }
 
 int RoundView::minutes() const {

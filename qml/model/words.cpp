@@ -116,9 +116,9 @@ QString conclusionText(bool fit) {
 QString agoText(Instant then, Instant now) {
     const auto minutes = static_cast<int>(std::max<std::int64_t>(0, now.ms - then.ms) / 60000);
     if (minutes < 1) return Words::tr("just now");
-    if (minutes < 120) return Words::tr("%n min ago", nullptr, minutes);
-    if (minutes < 48 * 60) return Words::tr("%n h ago", nullptr, minutes / 60);
-    return Words::tr("%n days ago", nullptr, minutes / (24 * 60));
+    if (minutes < 120) return Words::tr("%1 min ago").arg(minutes);
+    if (minutes < 48 * 60) return Words::tr("%1 h ago").arg(minutes / 60);
+    return Words::tr("%1 days ago").arg(minutes / (24 * 60));
 }
 
 QString clockText(Instant at, int offsetMinutes) {

@@ -15,7 +15,7 @@ inline QString demo(const char* file) {
     return QStringLiteral(AMBIT_ROOT "/demo-aircraft/") + QLatin1String(file);
 }
 
-inline Ran ambit(const QStringList& arguments,
+inline Ran runAmbit(const QStringList& arguments,
                  const QString& passphrase = QStringLiteral("a test passphrase")) {
     QProcess process;
     auto environment = QProcessEnvironment::systemEnvironment();

@@ -14,9 +14,9 @@ class TestCli : public QObject {
 private slots:
     void initTestCase() {
         QVERIFY(folder.isValid());
-        const Ran made = ambit({"key", "new", key(), "--name", "Robin Example"});
+        const Ran made = runAmbit({"key", "new", key(), "--name", "Robin Example"});
         QCOMPARE(made.code, 0);
-        first = ambit(round("first"));
+        first = runAmbit(round("first"));
         QVERIFY2(first.code == 0, first.err.constData());
     }
 
@@ -29,7 +29,7 @@ private slots:
     }
     void helpIsEverywhere() {
         QFETCH(QStringList, command);
-        const Ran ran = ambit(command << "--help");
+        const Ran ran = runAmbit(command << "--help");
         QCOMPARE(ran.code, 0);
         QVERIFY(ran.out.contains("--help"));
     }
@@ -43,30 +43,30 @@ private slots:
     }
     void wrongCommandLineIsExit2() {
         QFETCH(QStringList, arguments);
-        QCOMPARE(ambit(arguments).code, 2);
+        QCOMPARE(runAmbit(arguments).code, 2);
     }
 
     void checkNamesThePointer() {
-        QCOMPARE(ambit({"check", demo("helicopter/airframe.json")}).code, 0);
+        QCOMPARE(runAmbit({"check", demo("helicopter/airframe.json")}).code, 0);
         QByteArray text = read(demo("helicopter/airframe.json"));
         const QString bad = write("bad.json", text.replace("\"version\": 1", "\"version\": 2"));
-        const Ran ran = ambit({"check", bad});
+        const Ran ran = runAmbit({"check", bad});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("/version"), ran.err.constData());
-        const QJsonObject json = QJsonDocument::fromJson(ambit({"check", bad, "--json"}).out).object();
+        const QJsonObject json = QJsonDocument::fromJson(runAmbit({"check", bad, "--json"}).out).object();
         QCOMPARE(json["ok"].toBool(true), false);
         QCOMPARE(json["errors"].toArray().first().toObject()["where"].toString(), QString("/version"));
     }
 
     void aMissingFileIsExit3() {
-        QCOMPARE(ambit({"check", folder.filePath("nowhere.json")}).code, 3);
-        QCOMPARE(ambit({"verify", folder.filePath("nowhere.json")}).code, 3);
-        QCOMPARE(ambit({"key", "show", folder.filePath("nowhere.pem")}).code, 3);
+        QCOMPARE(runAmbit({"check", folder.filePath("nowhere.json")}).code, 3);
+        QCOMPARE(runAmbit({"verify", folder.filePath("nowhere.json")}).code, 3);
+        QCOMPARE(runAmbit({"key", "show", folder.filePath("nowhere.pem")}).code, 3);
     }
 
     void planSettlesEveryPointOnce() {
         for (const char* file : {"helicopter/airframe.json", "aeroplane/airframe.json"}) {
-            const Ran ran = ambit({"plan", demo(file), "--json"});
+            const Ran ran = runAmbit({"plan", demo(file), "--json"});
             QCOMPARE(ran.code, 0);
             QSet<QString> settled;
             int steps = 0;
@@ -78,22 +78,22 @@ private slots:
             QVERIFY(steps >= 55);
             QCOMPARE(settled.size(), steps);
         }
-        QCOMPARE(ambit({"plan", demo("helicopter/airframe.json"), "--walk", "nowhere"}).code, 1);
+        QCOMPARE(runAmbit({"plan", demo("helicopter/airframe.json"), "--walk", "nowhere"}).code, 1);
     }
 
     void aKeyIsNeverOverwritten() {
         const QByteArray before = read(key());
-        const Ran ran = ambit({"key", "new", key(), "--name", "Somebody Else"});
+        const Ran ran = runAmbit({"key", "new", key(), "--name", "Somebody Else"});
         QCOMPARE(ran.code, 3);
         QCOMPARE(read(key()), before);
         QVERIFY(before.contains("BEGIN ENCRYPTED PRIVATE KEY"));
         QVERIFY((QFile::permissions(key()) & (QFile::ReadGroup | QFile::ReadOther)) == QFile::Permissions());
-        QVERIFY(ambit({"key", "show", key()}).out.contains("Robin Example"));
+        QVERIFY(runAmbit({"key", "show", key()}).out.contains("Robin Example"));
     }
 
     void aRoundLeavesARecordThatHolds() {
         const Ran ran =
-            ambit({"verify", folder.filePath("first/record.json"), folder.filePath("first/record.pdf")});
+            runAmbit({"verify", folder.filePath("first/record.json"), folder.filePath("first/record.pdf")});
         QVERIFY2(ran.code == 0, ran.err.constData());
         QVERIFY(ran.out.contains("Robin Example"));
     }
@@ -101,13 +101,13 @@ private slots:
     void theSameAgainChangesNothing() {
         const QByteArray json = read(folder.filePath("first/record.json"));
         const QByteArray pdf = read(folder.filePath("first/record.pdf"));
-        QCOMPARE(ambit(round("first")).code, 0);
+        QCOMPARE(runAmbit(round("first")).code, 0);
         QCOMPARE(read(folder.filePath("first/record.json")), json);
         QCOMPARE(read(folder.filePath("first/record.pdf")), pdf);
     }
 
     void theSameScriptGivesTheSameContent() {
-        QCOMPARE(ambit(round("second")).code, 0);
+        QCOMPARE(runAmbit(round("second")).code, 0);
         const auto content = [&](const char* file) {
             return QJsonDocument::fromJson(read(folder.filePath(file))).object()["content"].toObject();
         };
@@ -116,16 +116,16 @@ private slots:
     }
 
     void aWrongPassphraseStopsBeforeTheWalk() {
-        const Ran ran = ambit(round("locked"), "not the passphrase");
+        const Ran ran = runAmbit(round("locked"), "not the passphrase");
         QCOMPARE(ran.code, 3);
         QVERIFY(!QFile::exists(folder.filePath("locked/archive.sqlite")));
     }
 
     void anotherPersonsKeyDoesNotSign() {
         const QString other = folder.filePath("other.pem");
-        QCOMPARE(ambit({"key", "new", other, "--name", "Somebody Else"}).code, 0);
+        QCOMPARE(runAmbit({"key", "new", other, "--name", "Somebody Else"}).code, 0);
         const Ran ran =
-            ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
+            runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
                    demo("helicopter/round.jsonl"), "--key", other, "--out", folder.filePath("other")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("Somebody Else"), ran.err.constData());
@@ -135,7 +135,7 @@ private slots:
         QByteArray json = read(folder.filePath("first/record.json"));
         const auto at = json.indexOf("Robin");
         json[at] = 'r';
-        const Ran ran = ambit({"verify", write("changed.json", json), folder.filePath("first/record.json")});
+        const Ran ran = runAmbit({"verify", write("changed.json", json), folder.filePath("first/record.json")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("changed.json"), ran.err.constData());
         QVERIFY2(ran.out.contains("first/record.json"), "the good file is still reported");
@@ -157,7 +157,7 @@ private slots:
         QFETCH(QByteArray, word);
         const QByteArray open = read(demo("helicopter/round.jsonl")).split('\n').first();
         const QString script = write("wrong.jsonl", open + '\n' + (line.isEmpty() ? open : line) + '\n');
-        const Ran ran = ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script", script,
+        const Ran ran = runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script", script,
                                "--out", folder.filePath("wrong")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("line 2") && ran.err.contains(word), ran.err.constData());
@@ -165,9 +165,9 @@ private slots:
 
     void aChangedScriptIsAConflict() {
         QByteArray script = read(demo("helicopter/round.jsonl"));
-        script.replace("{\"do\":\"pause\"",
-                       "{\"do\":\"note\",\"words\":\"Another thing.\"}\n{\"do\":\"pause\"");
-        const Ran ran = ambit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
+        script.replace("{\"do\": \"pause\"",
+                       "{\"do\":\"note\",\"words\":\"Another thing.\"}\n{\"do\": \"pause\"");
+        const Ran ran = runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
                                writeBeside(script), "--key", key(), "--out", folder.filePath("first")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("event "), ran.err.constData());

@@ -31,11 +31,13 @@ private slots:
         QFile script(folder.filePath("unsigned.jsonl"));
         QVERIFY(script.open(QFile::WriteOnly));
         script.write(text);
+        script.close();
         QFile::link(demo("helicopter/photos"), folder.filePath("photos"));
 
         QElapsedTimer timer;
         timer.start();
-        QCOMPARE(ambit(command("whole")).code, 0);
+        const Ran ran = runAmbit(command("whole"));
+        QVERIFY2(ran.code == 0, ran.err.constData());
         duration = static_cast<int>(timer.nsecsElapsed() / 1000);
         whole = logIn("whole");
         QVERIFY(whole.size() > 100);
@@ -58,7 +60,7 @@ private slots:
             QCOMPARE(kept, whole.mid(0, kept.size()));
             cutShort += kept.size() < whole.size() ? 1 : 0;
 
-            const Ran finished = ambit(command(out));
+            const Ran finished = runAmbit(command(out));
             QVERIFY2(finished.code == 0, finished.err.constData());
             QCOMPARE(logIn(out), whole);
             QCOMPARE(identityIn(out), identity);

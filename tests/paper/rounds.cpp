@@ -29,8 +29,16 @@ public:
     void open(const std::string& walk) {
         const auto plan = walk::makePlan(out.airframe, walk, walk::startOf(out.airframe));
         if (!plan) die(plan.error());
-        round::Opened opened{"OX-DEMO", "DEMO-001", out.airframe.id, out.airframe.sha256, walk,
-                             {wishes.name, "pilot", "DEMO-PPL-0001"}, {}, 120, round::Position{"50.0000", "10.0000"}, plan->steps};
+        round::Opened opened{"OX-DEMO",
+                             "DEMO-001",
+                             out.airframe.id,
+                             out.airframe.sha256,
+                             walk,
+                             {wishes.name, "pilot", "DEMO-PPL-0001"},
+                             {},
+                             120,
+                             round::Position{"50.0000", "10.0000"},
+                             plan->steps};
         for (const airframe::Counter& counter : out.airframe.counters)
             opened.counters.push_back({counter.id, "1284.6"});
         out.events.push_back({1, {at}, opened});
@@ -45,7 +53,8 @@ public:
         const std::size_t points = out.airframe.walk(state.opened.walk)->points.size();
         for (const walk::Step& step : steps) {
             if (const auto* go = std::get_if<walk::Go>(&step)) act(round::StandReached{go->stand}, 9000);
-            if (const auto* set = std::get_if<walk::Set>(&step)) act(round::SettingChanged{set->setting, set->to}, 20000);
+            if (const auto* set = std::get_if<walk::Set>(&step))
+                act(round::SettingChanged{set->setting, set->to}, 20000);
             if (const auto* settle = std::get_if<walk::Settle>(&step)) {
                 act(settled(*out.airframe.point(settle->point)), 11000);
                 if (++count == points / 2 && wishes.interrupted) interrupt(settle->point);
@@ -84,7 +93,13 @@ private:
         if (findings < wishes.findings && mild) return found(point);
         if (unseen < wishes.notInspected && findings >= wishes.findings) {
             ++unseen;
-            return {point.id, Outcome::notInspected, {}, {}, {}, {}, "Battery kept for the start; not tried.",
+            return {point.id,
+                    Outcome::notInspected,
+                    {},
+                    {},
+                    {},
+                    {},
+                    "Battery kept for the start; not tried.",
                     wishes.fit ? "Day flight under visual rules; not required by day." : ""};
         }
         return what;
@@ -102,19 +117,21 @@ private:
     }
 
     round::Photo photo() {
-        const std::string bytes = wishes.photos.empty() ? image(320 + 10 * taken, 240, taken)
-                                                        : wishes.photos[static_cast<std::size_t>(taken) % wishes.photos.size()];
+        const std::string bytes = wishes.photos.empty()
+                                      ? image(320 + 10 * taken, 240, taken)
+                                      : wishes.photos[static_cast<std::size_t>(taken) % wishes.photos.size()];
         ++taken;
         const std::string hash = sha256Hex(bytes);
         out.photos[hash] = bytes;
-        const bool png = bytes.substr(1, 3) == "PNG";
+        const bool png = bytes.starts_with("\x89PNG");
         return {hash, png ? "image/png" : "image/jpeg", static_cast<std::int64_t>(bytes.size())};
     }
 
     [[nodiscard]] bool needed(const std::string& point) const {
         for (const airframe::Setting& setting : out.airframe.settings)
             for (const airframe::SettingChange& change : setting.changes)
-                if (std::find(change.needs.begin(), change.needs.end(), point) != change.needs.end()) return true;
+                if (std::find(change.needs.begin(), change.needs.end(), point) != change.needs.end())
+                    return true;
         return false;
     }
 

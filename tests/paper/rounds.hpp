@@ -1,4 +1,5 @@
-// Whole rounds for the tests of the pages: the demo helicopter walked by its plan, with as many findings as wanted.
+// Whole rounds for the tests of the pages: the demo helicopter walked by its plan, with as many findings as
+// wanted.
 #pragma once
 
 #include "airframe/airframe.hpp"
@@ -13,12 +14,13 @@ struct RoundWishes {
     int findings = 2;
     int notInspected = 1;
     int photosEach = 2;
-    bool grounds = false;      ///< the first finding grounds the aircraft
+    bool grounds = false; ///< the first finding grounds the aircraft
     bool fit = true;
-    bool interrupted = true;   ///< a pause, a note, a re-opened point
-    int longWords = 0;         ///< times a finding's words are repeated
+    bool interrupted = true; ///< a pause, a note, a re-opened point
+    int longWords = 0;       ///< times a finding's words are repeated
     std::string name = "Robin Example";
-    std::string words = "Black powder with a short trail at two rivets in the upper row, behind the second fastener.";
+    std::string words =
+        "Black powder with a short trail at two rivets in the upper row, behind the second fastener.";
     std::vector<std::string> photos; ///< bytes, used by turns; none: generated ones
 };
 

@@ -1,6 +1,7 @@
 // Runs the tst_*.qml beside it on the real screens.
 #include "stage.hpp"
 
+#include "desktop/fonts.hpp"
 #include "model/photos.hpp"
 #include "model/screens.hpp"
 
@@ -45,6 +46,11 @@ private:
 
 } // namespace ambit::test
 
-using ambit::test::Setup; // the macro wants a plain name
-QUICK_TEST_MAIN_WITH_SETUP(screens, Setup)
+// QUICK_TEST_MAIN_WITH_SETUP in full: the fonts come before the application object that it makes.
+int main(int argc, char** argv) {
+    const ambit::desktop::OwnFonts fonts(true);
+    QTEST_SET_MAIN_SOURCE_PATH
+    ambit::test::Setup setup;
+    return quick_test_main_with_setup(argc, argv, "screens", nullptr, &setup);
+}
 #include "main.moc"

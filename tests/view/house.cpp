@@ -17,8 +17,9 @@ House::House() : clock(*parseLocalInstant("2026-06-20T07:30:00+02:00")) {
     restart();
     const auto text = *readFile(helicopter + "airframe.json");
     const auto airframe = *airframe::read(text);
-    archive->addAircraft({"OX-DEMO", "DEMO-001", airframe.sha256, airframe.name}, text).value();
-    app->leaveRound();
+    if (auto added = archive->addAircraft({"OX-DEMO", "DEMO-001", airframe.sha256, airframe.name}, text);
+        !added)
+        qFatal("%s", toText(added.error()).c_str());
     app->aircraft()->refresh();
 }
 

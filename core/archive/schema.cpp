@@ -1,0 +1,171 @@
+#include "archive/schema.hpp"
+
+#include "archive/database.hpp"
+
+#include <array>
+#include <filesystem>
+
+namespace ambit::archive {
+
+namespace {
+
+constexpr std::array<const char*, 1> released{R"sql(
+CREATE TABLE airframe(
+    sha256 TEXT PRIMARY KEY,
+    bytes BLOB NOT NULL
+) STRICT;
+CREATE TABLE aircraft(
+    registration TEXT PRIMARY KEY,
+    serial TEXT NOT NULL,
+    airframe TEXT NOT NULL REFERENCES airframe(sha256),
+    airframe_name TEXT NOT NULL
+) STRICT;
+CREATE TABLE round(
+    key INTEGER PRIMARY KEY,
+    id TEXT NOT NULL UNIQUE,
+    registration TEXT NOT NULL REFERENCES aircraft(registration),
+    walk TEXT NOT NULL,
+    opened_ms INTEGER NOT NULL,
+    sealed INTEGER NOT NULL DEFAULT 0
+) STRICT;
+CREATE TABLE event(
+    round INTEGER NOT NULL REFERENCES round(key),
+    seq INTEGER NOT NULL CHECK(seq > 0),
+    json TEXT NOT NULL,
+    digest INTEGER NOT NULL,
+    PRIMARY KEY(round, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE photo(
+    sha256 TEXT PRIMARY KEY,
+    bytes BLOB NOT NULL
+) STRICT;
+CREATE TABLE record(
+    sha256 TEXT PRIMARY KEY,
+    registration TEXT NOT NULL,
+    kind TEXT NOT NULL,
+    conclusion TEXT NOT NULL,
+    concluded_ms INTEGER NOT NULL,
+    signer TEXT NOT NULL,
+    findings INTEGER NOT NULL,
+    json BLOB NOT NULL,
+    pdf BLOB NOT NULL
+) STRICT;
+CREATE TABLE predecessor(
+    record TEXT NOT NULL REFERENCES record(sha256),
+    sha256 TEXT NOT NULL,
+    PRIMARY KEY(record, sha256)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX round_of_aircraft ON round(registration, opened_ms);
+CREATE INDEX record_of_aircraft ON record(registration, concluded_ms);
+CREATE INDEX predecessor_by_hash ON predecessor(sha256);
+)sql"};
+
+/// Checking every page of a large archive would hold up the start.
+constexpr std::uintmax_t checkedWhole = std::uintmax_t{32} << 20;
+
+constexpr const char* leftAsItIs =
+    "Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.";
+
+Result<void> run(sqlite3* db, const std::string& file, const char* sql) {
+    if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(db, "be opened", file);
+    return {};
+}
+
+/// The first column of the first row.
+Result<std::string> ask(sqlite3* db, const std::string& file, const char* sql) {
+    sqlite3_stmt* prepared = nullptr;
+    if (sqlite3_prepare_v2(db, sql, -1, &prepared, nullptr) != SQLITE_OK) return failed(db, "be read", file);
+    const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> owner(prepared, sqlite3_finalize);
+    Statement statement(prepared);
+    if (statement.step() != SQLITE_ROW) return failed(db, "be read", file);
+    return statement.textAt(0);
+}
+
+/// SQLite takes an empty file for a new database and throws its log away; with a log beside it, the file was
+/// cut to nothing.
+Result<void> checkNotEmptied(const std::string& file) {
+    std::error_code none;
+    const auto size = std::filesystem::file_size(file, none);
+    if (none || size > 0) return {};
+    const auto logSize = std::filesystem::file_size(file + "-wal", none);
+    if (none || logSize == 0) return {};
+    return fail(ErrorCode::storage, "The archive is damaged: the file is empty, its log is not.", file,
+                leftAsItIs);
+}
+
+Result<void> checkWhole(sqlite3* db, const std::string& file) {
+    std::error_code none;
+    const auto size = std::filesystem::file_size(file, none);
+    if (none || size > checkedWhole) return {};
+    const auto said = ask(db, file, "PRAGMA quick_check(1)");
+    if (!said) return tl::unexpected(said.error());
+    if (*said == "ok") return {};
+    return fail(ErrorCode::storage, "The archive is damaged: " + *said + ".", file, leftAsItIs);
+}
+
+/// The schema's version; 0 for a database that holds nothing yet.
+Result<std::size_t> versionOf(sqlite3* db, const std::string& file, std::size_t newest) {
+    const auto stamps = ask(db, file,
+                            "SELECT (SELECT application_id FROM pragma_application_id) || ' ' ||"
+                            " (SELECT count(*) FROM sqlite_schema)");
+    if (!stamps) return tl::unexpected(stamps.error());
+    const auto version = ask(db, file, "PRAGMA user_version");
+    if (!version) return tl::unexpected(version.error());
+    if (*stamps == "0 0" && *version == "0") return 0;
+    if (!stamps->starts_with(std::to_string(applicationId) + ' '))
+        return fail(ErrorCode::unsupported, "This database is not an Ambit archive.", file,
+                    "Choose another file.");
+    if (version->size() > 9 || version->starts_with('-') || *version == "0")
+        return fail(ErrorCode::storage, "The archive is damaged: its version is " + *version + ".", file,
+                    leftAsItIs);
+    const auto number = static_cast<std::size_t>(std::stoul(*version));
+    if (number > newest)
+        return fail(ErrorCode::unsupported, "This archive was made by a newer Ambit.", file,
+                    "Update Ambit; the archive is untouched.");
+    return number;
+}
+
+Result<void> moveUp(sqlite3* db, const std::string& file, std::span<const char* const> steps) {
+    // Read again inside the transaction: another program may have moved it up since.
+    const auto version = versionOf(db, file, steps.size());
+    if (!version) return tl::unexpected(version.error());
+    for (const char* step : steps.subspan(*version))
+        if (auto done = run(db, file, step); !done) return done;
+    const std::string stamps = "PRAGMA application_id = " + std::to_string(applicationId) +
+                               "; PRAGMA user_version = " + std::to_string(steps.size());
+    return run(db, file, stamps.c_str());
+}
+
+Result<void> migrate(sqlite3* db, const std::string& file, std::span<const char* const> steps) {
+    if (auto begun = run(db, file, "BEGIN IMMEDIATE"); !begun) return begun;
+    Result<void> moved = moveUp(db, file, steps);
+    if (moved) moved = run(db, file, "COMMIT");
+    if (!moved && sqlite3_get_autocommit(db) == 0) (void)run(db, file, "ROLLBACK");
+    return moved;
+}
+
+} // namespace
+
+std::span<const char* const> migrations() {
+    return released;
+}
+
+Result<void> prepareSchema(sqlite3* db, const std::string& file, std::span<const char* const> steps) {
+    if (auto there = checkNotEmptied(file); !there) return there;
+    // Closing would write the log back into a file that is refused below.
+    sqlite3_db_config(db, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    const auto version = versionOf(db, file, steps.size());
+    if (!version) return tl::unexpected(version.error());
+    if (auto sane = checkWhole(db, file); !sane) return sane;
+    // fullfsync: on Apple a plain fsync leaves the data in the drive's cache; elsewhere it changes nothing.
+    for (const char* setting :
+         {"PRAGMA trusted_schema = OFF", "PRAGMA foreign_keys = ON", "PRAGMA journal_mode = WAL",
+          "PRAGMA synchronous = FULL", "PRAGMA fullfsync = ON", "PRAGMA checkpoint_fullfsync = ON"})
+        if (auto set = run(db, file, setting); !set) return set;
+    if (*version < steps.size())
+        if (auto moved = migrate(db, file, steps); !moved) return moved;
+    sqlite3_db_config(db, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
+    return {};
+}
+
+} // namespace ambit::archive

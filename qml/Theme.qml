@@ -1,0 +1,78 @@
+pragma Singleton
+
+// What everything on the screen is made of: colours by day and by night, sizes in millimetres, text.
+// By night nothing is brighter than about a third of white and nothing is blue, so that eyes stay used to the dark.
+// Red and amber are for warning and caution only (14 CFR 27.1322).
+import QtQuick
+
+QtObject {
+    id: theme
+
+    property bool night: false
+    /// 1 to 2: the person's choice of text size.
+    property real scale: 1
+    /// Logical pixels a millimetre, as the screen tells; 0: it can't be believed.
+    property real density: 0
+    /// A keyboard has been used: keys show their letters.
+    property bool keyboard: false
+
+    /// What is usual for a phone where the screen tells nothing or nonsense.
+    readonly property real pixelsPerMm: density < 1 ? 6.3 : Math.min(7, Math.max(4.5, density))
+    readonly property real target: mm(12)
+    readonly property real key: mm(18)
+    /// The measure of every gap.
+    readonly property int gap: 8
+    readonly property int margin: 16
+    readonly property int corner: 8
+
+    readonly property color ground: night ? "#0b0908" : "#f7f6f2"
+    readonly property color panel: night ? "#13100d" : "#ffffff"
+    readonly property color ink: night ? "#a8916f" : "#14181c"
+    readonly property color soft: night ? "#968264" : "#454e56"
+    readonly property color line: night ? "#3a3228" : "#d3d4d4"
+    /// The way round, what is next, and what leads somewhere.
+    readonly property color way: night ? "#b39b78" : "#274b7f"
+    readonly property color wash: night ? "#1b1611" : "#ecf0f6"
+    /// The one dark key, and what is written on it.
+    readonly property color solid: night ? "#2a231a" : "#14181c"
+    readonly property color onSolid: night ? "#b39b78" : "#ffffff"
+    readonly property color pressed: night ? "#33291d" : "#dfe5ee"
+    readonly property color caution: night ? "#a86c10" : "#9a5b00"
+    readonly property color cautionWash: night ? "#241805" : "#f0dcc0"
+    readonly property color warning: night ? "#b8402e" : "#b3261e"
+    readonly property color warningWash: night ? "#260d09" : "#f4dad6"
+
+    // The figure.
+    readonly property color body: night ? "#1a1612" : "#ebeae5"
+    readonly property color glass: night ? "#221d17" : "#dde1e4"
+    readonly property color blade: night ? "#1e1914" : "#e2e4e5"
+    readonly property color drawn: night ? "#6b5c46" : "#20262b"
+    readonly property color settled: night ? "#463b2d" : "#a4adb5"
+
+    readonly property string family: "B612"
+    readonly property string monospace: "B612 Mono"
+    readonly property int small: text(14)
+    readonly property int normal: text(16)
+    readonly property int large: text(18)
+    readonly property int title: text(22)
+    readonly property int huge: text(26)
+
+    function mm(length: real): real {
+        return Math.ceil(length * theme.pixelsPerMm);
+    }
+    function text(pixels: real): int {
+        return Math.round(pixels * Math.min(2, Math.max(1, theme.scale)));
+    }
+    function nextScale() {
+        theme.scale = theme.scale >= 2 ? 1 : theme.scale + 0.25;
+    }
+    /// WCAG 2.2: relative luminance and contrast.
+    function luminance(colour: color): real {
+        const part = c => c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+        return 0.2126 * part(colour.r) + 0.7152 * part(colour.g) + 0.0722 * part(colour.b);
+    }
+    function contrast(a: color, b: color): real {
+        const lighter = Math.max(luminance(a), luminance(b)), darker = Math.min(luminance(a), luminance(b));
+        return (lighter + 0.05) / (darker + 0.05);
+    }
+}

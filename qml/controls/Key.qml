@@ -1,0 +1,74 @@
+// A key: "solid" or "outline" where something is done, "link" where one goes to look. Its word is its name.
+import QtQuick
+import QtQuick.Templates as T
+import Ambit
+
+T.AbstractButton {
+    id: key
+
+    property string look: "outline"
+    /// At least 18 mm, for what is done with gloves.
+    property bool broad: false
+    /// The letter that does the same, shown once a keyboard is used.
+    property string letter: ""
+    /// A finding's cut corner.
+    property bool cut: false
+    property color cutColour: Theme.caution
+    property string about: ""
+    readonly property bool framed: look !== "link"
+
+    implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
+    implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)
+    leftPadding: framed ? Theme.margin : Theme.gap / 2
+    rightPadding: leftPadding
+    focusPolicy: Qt.StrongFocus
+    Keys.onReturnPressed: key.clicked()
+    Keys.onEnterPressed: key.clicked()
+    Accessible.role: Accessible.Button
+    Accessible.name: key.text
+    Accessible.description: key.about
+    Accessible.onPressAction: key.clicked()
+
+    background: Rectangle {
+        radius: Theme.corner
+        color: key.look === "solid" ? (key.down ? Qt.lighter(Theme.solid, 1.6) : Theme.solid) : key.down ? Theme.pressed : key.framed ? Theme.panel : "transparent"
+        border.width: key.framed ? 2 : 0
+        border.color: key.look === "solid" && !Theme.night ? Theme.solid : Theme.ink
+        opacity: key.enabled ? 1 : 0.45
+        CutCorner {
+            visible: key.cut
+            width: key.broad ? 34 : 24
+            height: width
+            radius: Theme.corner
+            colour: key.cutColour
+        }
+        FocusRing {
+            of: key
+        }
+    }
+    Label {
+        id: label
+        anchors.fill: parent
+        anchors.leftMargin: key.leftPadding
+        anchors.rightMargin: key.rightPadding
+        text: key.text
+        strong: true
+        color: key.look === "solid" ? Theme.onSolid : key.framed ? Theme.ink : Theme.way
+        opacity: key.enabled ? 1 : 0.6
+        font.pixelSize: key.broad ? Theme.title : key.framed ? Theme.large : Theme.normal
+        lineHeight: 1
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        Accessible.ignored: true
+        Label {
+            anchors.right: parent.right
+            anchors.rightMargin: key.framed ? 0 : -2
+            anchors.verticalCenter: parent.verticalCenter
+            visible: Theme.keyboard && key.letter !== "" && key.framed
+            text: key.letter
+            font.pixelSize: Theme.small
+            color: label.color
+            Accessible.ignored: true
+        }
+    }
+}

@@ -1,0 +1,112 @@
+// A page: where one is, what can be scrolled, and the keys that stay in the thumb's reach.
+import QtQuick
+import Ambit
+
+FocusScope {
+    id: page
+
+    property string title: ""
+    property string subtitle: ""
+    /// "" where there is no way back.
+    property string backText: ""
+    property string backName: ""
+    property color ground: Theme.ground
+    property real columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(118))
+    default property alias content: column.data
+    property alias actions: actionRow.data
+    property alias keys: keyColumn.data
+    readonly property bool tall: height > 560
+
+    signal back
+
+    focus: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: title
+    Keys.onEscapePressed: if (page.backText !== "")
+        page.back()
+    Keys.onBackPressed: if (page.backText !== "")
+        page.back()
+
+    Rectangle {
+        anchors.fill: parent
+        color: page.ground
+    }
+    Item {
+        id: head
+        x: (page.width - page.columnWidth) / 2
+        width: page.columnWidth
+        height: Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0)
+
+        Column {
+            id: titles
+            anchors.left: parent.left
+            anchors.right: headKeys.left
+            anchors.rightMargin: Theme.gap
+            anchors.verticalCenter: parent.verticalCenter
+            Label {
+                width: parent.width
+                text: page.title
+                strong: true
+                font.pixelSize: Theme.title
+                Accessible.role: Accessible.Heading
+            }
+            Label {
+                width: parent.width
+                visible: text !== ""
+                text: page.subtitle
+                color: Theme.soft
+                font.pixelSize: Theme.small
+            }
+        }
+        Row {
+            id: headKeys
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: Theme.gap
+            Row {
+                id: actionRow
+                spacing: Theme.gap
+            }
+            Key {
+                objectName: page.backName
+                visible: page.backText !== ""
+                text: page.backText
+                onClicked: page.back()
+            }
+        }
+    }
+    Scroll {
+        id: scroll
+        anchors.top: head.bottom
+        anchors.bottom: foot.top
+        width: parent.width
+        contentHeight: column.height + 2 * Theme.gap
+        Column {
+            id: column
+            x: (page.width - page.columnWidth) / 2
+            y: Theme.gap / 2
+            width: page.columnWidth
+            spacing: 12
+        }
+    }
+    Rectangle {
+        id: foot
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: keyColumn.children.length > 0 ? keyColumn.implicitHeight + 2 * 12 : 0
+        visible: height > 0
+        color: page.ground
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.line
+        }
+        Column {
+            id: keyColumn
+            x: (page.width - page.columnWidth) / 2
+            y: 12
+            width: page.columnWidth
+            spacing: 12
+        }
+    }
+}

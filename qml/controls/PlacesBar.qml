@@ -1,0 +1,85 @@
+// The places, always in the thumb's reach, and what belongs beside them.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Ambit
+
+Item {
+    id: bar
+
+    property string place: "walk"
+    default property alias beside: besideRow.data
+
+    signal asked(string place)
+
+    implicitHeight: Theme.target + 1
+    Accessible.role: Accessible.PageTabList
+    Accessible.name: qsTr("Places")
+
+    Row {
+        x: Theme.gap
+        height: parent.height
+        Repeater {
+            model: [{
+                    id: "walk",
+                    name: qsTr("Walk"),
+                    object: "placeWalk"
+                }, {
+                    id: "file",
+                    name: qsTr("File"),
+                    object: "placeFile"
+                }]
+            T.AbstractButton {
+                id: tab
+                required property var modelData
+                readonly property bool here: bar.place === modelData.id
+                objectName: modelData.object
+                text: modelData.name
+                implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.margin)
+                implicitHeight: bar.height
+                focusPolicy: Qt.StrongFocus
+                onClicked: bar.asked(tab.modelData.id)
+                Keys.onReturnPressed: tab.clicked()
+                Keys.onEnterPressed: tab.clicked()
+                Accessible.role: Accessible.PageTab
+                Accessible.name: tab.text
+                Accessible.selected: tab.here
+                Accessible.onPressAction: tab.clicked()
+                background: Rectangle {
+                    color: tab.down ? Theme.pressed : "transparent"
+                    FocusRing {
+                        anchors.margins: 2
+                        of: tab
+                    }
+                    Rectangle {
+                        anchors.horizontalCenter: parent.horizontalCenter
+                        y: parent.height / 2 + word.implicitHeight / 2 + 4
+                        width: word.implicitWidth
+                        height: 4
+                        visible: tab.here
+                        color: Theme.ink
+                    }
+                }
+                Label {
+                    id: word
+                    anchors.fill: parent
+                    text: tab.text
+                    strong: true
+                    font.pixelSize: Theme.large
+                    lineHeight: 1
+                    color: tab.here ? Theme.ink : Theme.soft
+                    horizontalAlignment: Text.AlignHCenter
+                    verticalAlignment: Text.AlignVCenter
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+    Row {
+        id: besideRow
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+    }
+}

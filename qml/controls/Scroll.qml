@@ -1,0 +1,45 @@
+// What is too long for its place. Follows the keyboard, and shows at its edge that there is more.
+import QtQuick
+import Ambit
+
+Flickable {
+    id: scroll
+
+    readonly property Item focused: Window.activeFocusItem
+
+    function holds(item: Item): bool {
+        for (let up = item; up; up = up.parent)
+            if (up === scroll.contentItem)
+                return true;
+        return false;
+    }
+    function reveal(item: Item) {
+        if (!item || !holds(item))
+            return;
+        const top = item.mapToItem(scroll.contentItem, 0, 0).y;
+        const most = Math.max(0, scroll.contentHeight - scroll.height);
+        if (top < scroll.contentY)
+            scroll.contentY = Math.max(0, top - 12);
+        else if (top + item.height > scroll.contentY + scroll.height)
+            scroll.contentY = Math.min(most, top + Math.min(item.height, scroll.height) + 12 - scroll.height);
+    }
+
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    contentWidth: width
+    onFocusedChanged: reveal(focused)
+
+    Rectangle {
+        parent: scroll
+        z: 2
+        anchors.right: parent.right
+        anchors.rightMargin: 3
+        y: scroll.visibleArea.yPosition * scroll.height
+        width: 4
+        height: Math.max(24, scroll.visibleArea.heightRatio * scroll.height)
+        radius: 2
+        visible: scroll.visibleArea.heightRatio < 0.999
+        color: Theme.soft
+        opacity: 0.6
+    }
+}

@@ -1,0 +1,98 @@
+// A measured value: takes figures from the keypad or a keyboard, never the system's own keyboard.
+import QtQuick
+import Ambit
+
+FocusScope {
+    id: field
+
+    required property string quantity
+    required property string unit
+    property string limitText: ""
+    property string refusal: ""
+    property string text: ""
+
+    function type(character: string) {
+        const c = character === "," ? "." : character;
+        if (!/^[0-9.-]$/.test(c) || text.length > 11 || (c === "-" && text !== "") || (c === "." && text.includes(".")))
+            return;
+        text += c;
+    }
+    function erase() {
+        text = text.slice(0, -1);
+    }
+
+    implicitHeight: Math.max(Theme.target, column.implicitHeight + 14)
+    activeFocusOnTab: true
+    Accessible.role: Accessible.EditableText
+    Accessible.name: qsTr("%1 in %2").arg(quantity).arg(unit)
+    Accessible.description: limitText
+    Accessible.focusable: true
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Backspace)
+            field.erase();
+        else if (event.key === Qt.Key_Delete || event.key === Qt.Key_Clear)
+            field.text = "";
+        else if (/^[0-9.,-]$/.test(event.text))
+            field.type(event.text);
+        else
+            return;
+        event.accepted = true;
+    }
+    Rectangle {
+        anchors.fill: parent
+        radius: Theme.corner
+        color: Theme.panel
+        border.width: field.activeFocus ? 3 : 2
+        border.color: field.activeFocus ? Theme.way : Theme.ink
+    }
+    TapHandler {
+        onTapped: field.forceActiveFocus()
+    }
+    Column {
+        id: column
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.margin
+        anchors.right: value.left
+        anchors.verticalCenter: parent.verticalCenter
+        Label {
+            width: parent.width
+            text: field.quantity
+            strong: true
+            Accessible.ignored: true
+        }
+        Label {
+            width: parent.width
+            text: field.refusal !== "" ? field.refusal : qsTr("Limit %1").arg(field.limitText)
+            strong: field.refusal !== ""
+            color: field.refusal !== "" ? Theme.ink : Theme.soft
+            font.pixelSize: Theme.small
+            Accessible.ignored: true
+        }
+    }
+    Row {
+        id: value
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.margin
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: 6
+        Label {
+            id: digits
+            text: field.text === "" ? "—" : field.text
+            font.pixelSize: Theme.huge
+            strong: true
+            Accessible.ignored: true
+        }
+        Label {
+            anchors.baseline: digits.baseline
+            text: field.unit
+            color: Theme.soft
+            Accessible.ignored: true
+        }
+    }
+    CutCorner {
+        visible: field.refusal !== ""
+        radius: Theme.corner
+        width: 22
+        height: 22
+    }
+}

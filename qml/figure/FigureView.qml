@@ -1,0 +1,217 @@
+// The aircraft from above, nose up: its parts, the zones with their state, the stands, the way walked and the way ahead.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Shapes
+import Ambit
+import "geometry.js" as Geometry
+
+FocusScope {
+    id: view
+
+    required property FigureModel figure
+    property string nextStand: ""
+    property real topInset: 20
+    property real bottomInset: 20
+    property real sideInset: 22
+    readonly property rect box: figure.bounds
+    readonly property real perMetre: Math.max(4, Math.min((width - 2 * sideInset) / box.width, (height - topInset - bottomInset) / box.height))
+    readonly property point origin: Qt.point((width - box.width * perMetre) / 2 - box.x * perMetre, topInset + (height - topInset - bottomInset - box.height * perMetre) / 2 - box.y * perMetre)
+    /// The zone that the keyboard is on.
+    property int at: -1
+
+    signal zoneAsked(string zoneId)
+    signal standAsked(string standId)
+
+    objectName: "figure"
+    activeFocusOnTab: true
+    Accessible.role: Accessible.Graphic
+    Accessible.name: qsTr("The figure: the aircraft from above, nose up")
+    Accessible.description: at < 0 ? qsTr("Arrow keys choose a zone, Enter goes there") : ""
+    Accessible.focusable: true
+
+    function move(by: int) {
+        const count = zones.count;
+        for (let i = 1; i <= count; ++i) {
+            const next = ((view.at < 0 ? (by > 0 ? -1 : count) : view.at) + by * i + count * 2) % count;
+            if ((zones.itemAt(next) as ZoneShape).used) {
+                view.at = next;
+                return;
+            }
+        }
+    }
+    /// What a finger at this place means: the stand under it, else the zone, else a stand close by.
+    function touch(x: real, y: real) {
+        let near = null, least = Infinity;
+        for (let i = 0; i < stands.count; ++i) {
+            const one = stands.itemAt(i) as StandMark;
+            const away = Math.hypot(one.x + one.width / 2 - x, one.y + one.height / 2 - y);
+            if (away < least) {
+                least = away;
+                near = one;
+            }
+        }
+        if (near && least <= near.width / 2 + 4) {
+            view.standAsked(near.standId);
+            return;
+        }
+        for (let i = zones.count - 1; i >= 0; --i) {
+            const one = zones.itemAt(i) as ZoneShape;
+            if (one.used && one.holds(x - one.x, y - one.y)) {
+                view.zoneAsked(one.zoneId);
+                return;
+            }
+        }
+        if (near && least <= Theme.target / 2)
+            view.standAsked(near.standId);
+    }
+
+    onActiveFocusChanged: if (!activeFocus)
+        at = -1
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_Right || event.key === Qt.Key_Down)
+            view.move(1);
+        else if (event.key === Qt.Key_Left || event.key === Qt.Key_Up)
+            view.move(-1);
+        else if (view.at >= 0 && (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_Space))
+            view.zoneAsked((zones.itemAt(view.at) as ZoneShape).zoneId);
+        else
+            return;
+        event.accepted = true;
+    }
+
+    Repeater {
+        model: view.figure.parts
+        Shape {
+            id: part
+            required property var modelData
+            readonly property string kind: modelData.kind
+            readonly property bool thin: kind === "gear" || kind === "tread"
+            anchors.fill: parent
+            Accessible.ignored: true
+            ShapePath {
+                fillColor: part.kind === "glass" ? Theme.glass : part.kind === "rotor" || part.kind === "propeller" ? Theme.blade : part.kind === "gear" ? Theme.drawn : Theme.body
+                strokeColor: Theme.drawn
+                strokeWidth: part.thin ? 1 : 1.4
+                joinStyle: ShapePath.RoundJoin
+                PathSvg {
+                    path: Geometry.svg(part.modelData.outline, view.perMetre, view.origin.x, view.origin.y, true)
+                }
+            }
+        }
+    }
+    Repeater {
+        id: zones
+        model: view.figure.zones
+        ZoneShape {
+            required property int index
+            perMetre: view.perMetre
+            origin: view.origin
+            away: view.standPlaces
+            clear: 22 / view.perMetre
+            marked: view.activeFocus && index === view.at
+            onAsked: view.zoneAsked(zoneId)
+        }
+    }
+    Shape {
+        anchors.fill: parent
+        Accessible.ignored: true
+        ShapePath {
+            strokeColor: Theme.way
+            strokeWidth: 3
+            fillColor: "transparent"
+            joinStyle: ShapePath.RoundJoin
+            capStyle: ShapePath.RoundCap
+            PathSvg {
+                path: Geometry.svgAll(view.figure.wayDone, view.perMetre, view.origin.x, view.origin.y, false)
+            }
+        }
+        ShapePath {
+            strokeColor: Theme.way
+            strokeWidth: 2.4
+            fillColor: "transparent"
+            strokeStyle: ShapePath.DashLine
+            dashPattern: [0.1, 2.6]
+            capStyle: ShapePath.RoundCap
+            PathSvg {
+                path: Geometry.svgAll(view.figure.wayAhead, view.perMetre, view.origin.x, view.origin.y, false)
+            }
+        }
+    }
+    Shape {
+        id: reach
+        readonly property point from: Qt.point(view.figure.reachFrom.x * view.perMetre + view.origin.x, view.figure.reachFrom.y * view.perMetre + view.origin.y)
+        readonly property point to: Qt.point(view.figure.reachTo.x * view.perMetre + view.origin.x, view.figure.reachTo.y * view.perMetre + view.origin.y)
+        anchors.fill: parent
+        visible: view.figure.reaching
+        Accessible.ignored: true
+        ShapePath {
+            strokeColor: Theme.way
+            strokeWidth: 3
+            fillColor: "transparent"
+            startX: reach.from.x
+            startY: reach.from.y
+            PathLine {
+                x: reach.to.x + (reach.from.x - reach.to.x) * 0.1
+                y: reach.to.y + (reach.from.y - reach.to.y) * 0.1
+            }
+        }
+        ShapePath {
+            strokeWidth: -1
+            fillColor: Theme.way
+            PathSvg {
+                path: Geometry.arrowHead(reach.from, reach.to, 15)
+            }
+        }
+    }
+    property var standPlaces: []
+    function gatherStands() {
+        const places = [];
+        for (let i = 0; i < stands.count; ++i) {
+            const one = stands.itemAt(i) as StandMark;
+            if (one)
+                places.push(Qt.point(one.placeX, one.placeY));
+        }
+        standPlaces = places;
+    }
+    Repeater {
+        id: stands
+        model: view.figure.stands
+        onCountChanged: view.gatherStands()
+        StandMark {
+            perMetre: view.perMetre
+            origin: view.origin
+            next: standId === view.nextStand && look !== "current"
+            onAsked: view.standAsked(standId)
+        }
+    }
+    Rectangle {
+        // Which zone the keyboard is on, in words.
+        id: tag
+        readonly property ZoneShape zone: view.at >= 0 ? zones.itemAt(view.at) as ZoneShape : null
+        visible: zone !== null && view.activeFocus
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: 4
+        width: spoken.implicitWidth + 24
+        height: spoken.implicitHeight + 12
+        radius: Theme.corner
+        color: Theme.panel
+        border.width: 2
+        border.color: Theme.way
+        Label {
+            id: spoken
+            anchors.centerIn: parent
+            text: tag.zone ? tag.zone.name + " · " + tag.zone.stateText : ""
+            wrapMode: Text.NoWrap
+        }
+    }
+    FocusRing {
+        of: view
+        anchors.margins: 2
+    }
+    TapHandler {
+        gesturePolicy: TapHandler.WithinBounds
+        onTapped: eventPoint => view.touch(eventPoint.position.x, eventPoint.position.y)
+    }
+}

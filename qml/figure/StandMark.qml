@@ -1,0 +1,58 @@
+// A stand: a numbered circle; filled = been there, heavy = here, thin = ahead; a bar beneath where one stands raised.
+import QtQuick
+import Ambit
+
+Item {
+    id: mark
+
+    required property string standId
+    required property string name
+    required property int number
+    required property real placeX
+    required property real placeY
+    required property bool raised
+    required property string look
+
+    property real perMetre: 1
+    property point origin
+    property bool next: false
+    readonly property bool here: look === "current"
+    readonly property real across: (here || next ? 30 : 23) * (1 + (Theme.scale - 1) * 0.5)
+
+    signal asked
+
+    objectName: "stand." + standId
+    x: placeX * perMetre + origin.x - width / 2
+    y: placeY * perMetre + origin.y - height / 2
+    width: across
+    height: across
+    Accessible.role: Accessible.Button
+    Accessible.name: qsTr("Stand %1, %2").arg(number).arg(name)
+    Accessible.description: here ? qsTr("here") : look === "done" ? qsTr("been there") : next ? qsTr("next") : qsTr("ahead")
+    Accessible.onPressAction: mark.asked()
+
+    Rectangle {
+        anchors.fill: parent
+        radius: width / 2
+        color: mark.look === "done" ? Theme.way : Theme.panel
+        border.width: mark.here ? 5 : mark.next ? 4 : 2
+        border.color: Theme.way
+    }
+    Rectangle {
+        visible: mark.raised
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: parent.height + 2
+        width: parent.width * 0.8
+        height: 3
+        color: Theme.way
+    }
+    Text {
+        anchors.centerIn: parent
+        text: mark.number
+        font.family: Theme.family
+        font.bold: true
+        font.pixelSize: Theme.small
+        color: mark.look === "done" ? Theme.panel : Theme.way
+        Accessible.ignored: true
+    }
+}

@@ -1,0 +1,142 @@
+// The start of a round: which walk, who, what the counters say; the usual cautions and what has the last word.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Page {
+    id: screen
+
+    required property App app
+    required property string registration
+    readonly property var walks: app.walks(registration)
+    readonly property var readings: app.counters(registration)
+    readonly property bool twoColumns: width > Theme.mm(140)
+    readonly property real formWidth: twoColumns ? (columnWidth - 24) * 0.58 : columnWidth
+    property string walk: walks.length === 1 ? walks[0].id : ""
+    property string role: app.personRole !== "" ? app.personRole : "pilot"
+    property var counters: ({})
+
+    objectName: "screenBegin"
+    title: qsTr("Begin a round")
+    subtitle: registration
+    backText: qsTr("Back")
+    backName: "beginBack"
+    columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(twoColumns ? 170 : 118))
+    keys: Key {
+        objectName: "beginKey"
+        width: parent.width
+        broad: true
+        look: "solid"
+        text: qsTr("Begin")
+        onClicked: screen.app.begin(screen.registration, screen.walk, name.text, screen.role, certificate.text, screen.counters)
+    }
+
+    Item {
+        width: screen.columnWidth
+        height: screen.twoColumns ? Math.max(form.height, advice.height) : form.height + advice.height + 24
+        Column {
+            id: form
+            width: screen.formWidth
+            spacing: 12
+            Label {
+                text: qsTr("Which walk")
+                strong: true
+                Accessible.role: Accessible.Heading
+            }
+            Repeater {
+                model: screen.walks
+                Choice {
+                    required property var modelData
+                    objectName: "walk." + modelData.id
+                    width: form.width
+                    text: modelData.name
+                    about: qsTr("%n points", "", modelData.points) + " · " + modelData.about
+                    chosen: screen.walk === modelData.id
+                    onClicked: screen.walk = modelData.id
+                }
+            }
+            Label {
+                topPadding: 8
+                text: qsTr("Who walks")
+                strong: true
+                Accessible.role: Accessible.Heading
+            }
+            Field {
+                id: name
+                objectName: "beginName"
+                width: parent.width
+                label: qsTr("Name")
+                text: screen.app.personName
+            }
+            Grid {
+                width: parent.width
+                columns: width > Theme.mm(86) * Theme.scale ? 4 : 2
+                spacing: Theme.gap
+                Repeater {
+                    model: screen.app.roles
+                    Choice {
+                        required property var modelData
+                        objectName: "role." + modelData.id
+                        width: (form.width - ((form.width > Theme.mm(86) * Theme.scale ? 4 : 2) - 1) * Theme.gap) / (form.width > Theme.mm(86) * Theme.scale ? 4 : 2)
+                        text: modelData.name
+                        chosen: screen.role === modelData.id
+                        onClicked: screen.role = modelData.id
+                    }
+                }
+            }
+            Field {
+                id: certificate
+                objectName: "beginCertificate"
+                width: parent.width
+                label: qsTr("Certificate or licence number")
+                text: screen.app.personCertificate
+            }
+            Label {
+                topPadding: 8
+                visible: screen.readings.length > 0
+                text: qsTr("What the counters say")
+                strong: true
+                Accessible.role: Accessible.Heading
+            }
+            Repeater {
+                model: screen.readings
+                Field {
+                    required property var modelData
+                    objectName: "counter." + modelData.id
+                    width: form.width
+                    label: modelData.name === modelData.unit ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
+                    about: modelData.last === "" ? "" : qsTr("last time %1").arg(modelData.last)
+                    inputMethodHints: Qt.ImhFormattedNumbersOnly
+                    onTextChanged: {
+                        const all = Object.assign({}, screen.counters);
+                        all[modelData.id] = text;
+                        screen.counters = all;
+                    }
+                }
+            }
+        }
+        Column {
+            id: advice
+            x: screen.twoColumns ? screen.formWidth + 24 : 0
+            y: screen.twoColumns ? 0 : form.height + 24
+            width: screen.twoColumns ? screen.columnWidth - x : screen.columnWidth
+            spacing: 12
+            Label {
+                text: qsTr("On every round")
+                strong: true
+                Accessible.role: Accessible.Heading
+            }
+            Caution {
+                width: parent.width
+                texts: screen.app.cautions(screen.registration)
+            }
+            Label {
+                width: parent.width
+                text: screen.app.notice(screen.registration)
+                color: Theme.soft
+                font.pixelSize: Theme.small
+            }
+        }
+    }
+}

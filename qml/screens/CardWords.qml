@@ -1,0 +1,84 @@
+// What the card says.
+import QtQuick
+import Ambit
+import "../controls/words.js" as Words
+
+Column {
+    id: words
+
+    required property RoundView round
+    required property string kind
+    readonly property bool settle: kind === "settle"
+
+    spacing: 6
+
+    Label {
+        width: parent.width
+        text: words.kind === "paused" ? words.round.pausedText : words.round.cardTitle
+        strong: true
+        font.pixelSize: Theme.huge
+        lineHeight: 1.05
+        Accessible.role: Accessible.Heading
+    }
+    Label {
+        width: parent.width
+        visible: words.settle && text !== ""
+        text: Words.line(words.round.cardHow, words.round.cardSetting, words.round.positionText)
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+    Label {
+        width: parent.width
+        visible: text !== ""
+        font.pixelSize: Theme.large
+        text: {
+            switch (words.kind) {
+            case "settle":
+                return words.round.sound;
+            case "set":
+                return words.round.cardHow;
+            case "done":
+                return words.round.owedCount > 0 ? qsTr("Something is still open. The review says what.") : qsTr("Look once more, then conclude.");
+            case "paused":
+                return qsTr("The round waits here as it stands. Before going on, look where you left off.");
+            default:
+                return words.round.settledCount === 0 ? words.round.planText : "";
+            }
+        }
+    }
+    Item {
+        width: parent.width
+        height: Math.max(lastLabel.height, last.height)
+        visible: words.settle && words.round.lastTime !== ""
+        Label {
+            id: lastLabel
+            text: qsTr("Last time")
+            strong: true
+            color: Theme.soft
+            font.pixelSize: Theme.small
+        }
+        Label {
+            id: last
+            x: lastLabel.width + 14
+            width: parent.width - x
+            text: words.round.lastTime
+            color: Theme.soft
+            font.pixelSize: Theme.small
+        }
+    }
+    Row {
+        width: parent.width
+        visible: words.settle && words.round.cardOutcome !== ""
+        spacing: 12
+        topPadding: 4
+        Mark {
+            look: words.round.cardOutcome
+            grounds: words.round.findingGrounds
+        }
+        Label {
+            width: parent.width - 32
+            text: qsTr("Settled: %1").arg(words.round.outcomeText)
+            strong: true
+        }
+    }
+}

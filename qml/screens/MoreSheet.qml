@@ -1,0 +1,104 @@
+// What a walk seldom needs.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Sheet {
+    id: sheet
+
+    required property App app
+    required property RoundView round
+    property string value: ""
+
+    signal reviewAsked
+    signal leaveAsked
+    signal sheetAsked(string file)
+
+    objectName: "sheetMore"
+    title: round.walkName
+    subtitle: round.person + (round.planText === "" ? "" : " · " + round.planText)
+    backName: "moreClose"
+
+    Key {
+        objectName: "reviewKey"
+        width: parent.width
+        focus: true
+        text: qsTr("Review")
+        about: qsTr("Everything not sound, everything owed, everything unsettled")
+        onClicked: sheet.reviewAsked()
+    }
+    Key {
+        objectName: "noteKey"
+        width: parent.width
+        text: qsTr("Note")
+        onClicked: sheet.sheetAsked("NoteSheet.qml")
+    }
+    Key {
+        objectName: "leaveKey"
+        width: parent.width
+        text: qsTr("Leave the round")
+        about: qsTr("It waits as it stands")
+        onClicked: sheet.leaveAsked()
+    }
+    Row {
+        width: parent.width
+        spacing: 12
+        Key {
+            objectName: "nightKey"
+            width: (parent.width - 12) / 2
+            text: sheet.app.night ? qsTr("Day") : qsTr("Night")
+            about: qsTr("The night appearance spares eyes that are used to the dark")
+            onClicked: sheet.app.night = !sheet.app.night
+        }
+        Key {
+            objectName: "textSizeKey"
+            width: (parent.width - 12) / 2
+            text: qsTr("Text %1 %").arg(Math.round(Theme.scale * 100))
+            about: qsTr("Makes all text larger, up to twice; then small again")
+            onClicked: Theme.nextScale()
+        }
+    }
+    Label {
+        width: parent.width
+        topPadding: 8
+        visible: sheet.round.owedCount > 0
+        text: qsTr("Open")
+        strong: true
+        Accessible.role: Accessible.Heading
+    }
+    Repeater {
+        model: sheet.round.owed
+        Row {
+            id: owed
+            required property string owedText
+            required property string sinceText
+            width: parent ? parent.width : 0
+            spacing: 12
+            Mark {
+                y: 2
+                look: "owed"
+            }
+            Label {
+                width: owed.width - 32
+                text: owed.owedText + " · " + owed.sinceText
+            }
+        }
+    }
+    Caution {
+        width: parent.width
+        texts: sheet.round.generalCautions
+    }
+    Label {
+        width: parent.width
+        text: sheet.round.notice
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+    Label {
+        width: parent.width
+        text: qsTr("Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.")
+        color: Theme.soft
+        font.pixelSize: Theme.small
+    }
+}

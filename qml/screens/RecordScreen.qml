@@ -1,0 +1,181 @@
+// One record: conclusion first, then what was found, then every point, then who signed, and its way out.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+import "../controls/words.js" as Words
+
+Page {
+    id: screen
+
+    required property App app
+    required property RecordView record
+    property var written: []
+
+    objectName: "screenRecord"
+    title: Words.line(record.registration, record.walkName)
+    subtitle: record.whenText + (record.placeText === "" ? "" : " · " + record.placeText)
+    backText: qsTr("Back")
+    backName: "recordClose"
+    columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(130))
+
+    Rectangle {
+        width: parent.width
+        height: said.implicitHeight + 32
+        radius: Theme.corner
+        color: Theme.panel
+        border.width: 2
+        border.color: Theme.ink
+        Column {
+            id: said
+            x: 20
+            y: 16
+            width: parent.width - 40
+            spacing: 6
+            Label {
+                width: parent.width
+                text: screen.record.conclusionText
+                strong: true
+                font.pixelSize: Theme.huge
+                Accessible.role: Accessible.Heading
+            }
+            Label {
+                width: parent.width
+                visible: text !== ""
+                text: screen.record.reasons
+            }
+            Label {
+                width: parent.width
+                text: screen.record.signer
+            }
+            Label {
+                objectName: "recordVerified"
+                width: parent.width
+                visible: screen.record.verified
+                text: screen.record.verifiedText
+                strong: true
+            }
+        }
+    }
+    Caution {
+        objectName: "recordNotVerified"
+        width: parent.width
+        warns: true
+        texts: screen.record.verified ? [] : [screen.record.verifiedText]
+    }
+    Section {
+        width: parent.width
+        title: qsTr("Findings")
+        none: qsTr("Nothing was found.")
+        rows: screen.record.findings
+        row: FindingRow {}
+    }
+    Section {
+        width: parent.width
+        title: qsTr("Not inspected")
+        none: ""
+        rows: screen.record.notInspected
+        row: RecordRow {
+            look: "notInspected"
+            text: value.name ?? ""
+            about: (value.why ?? "") + " " + (value.basis ? qsTr("Basis: %1").arg(value.basis) : qsTr("No basis stated."))
+        }
+    }
+    Section {
+        width: parent.width
+        title: qsTr("Counters")
+        none: ""
+        rows: screen.record.counters
+        row: RecordRow {
+            text: value.name ?? ""
+            at: value.value ?? ""
+        }
+    }
+    Label {
+        width: parent.width
+        topPadding: 8
+        text: qsTr("Take it along")
+        strong: true
+        font.pixelSize: Theme.title
+        Accessible.role: Accessible.Heading
+    }
+    Row {
+        width: parent.width
+        spacing: 12
+        Field {
+            id: folder
+            objectName: "exportFolder"
+            width: parent.width - browse.width - 12
+            label: qsTr("Folder")
+        }
+        Key {
+            id: browse
+            objectName: "exportBrowse"
+            height: folder.height
+            text: qsTr("Choose")
+            about: qsTr("Choose the folder")
+            onClicked: dialog.ask()
+        }
+    }
+    Key {
+        objectName: "exportKey"
+        width: parent.width
+        text: qsTr("Write record, PDF and photos")
+        onClicked: screen.written = screen.app.file.exportRecord(screen.record.recordId, Paths.fromWritten(folder.text))
+    }
+    Label {
+        objectName: "exportedText"
+        width: parent.width
+        visible: screen.written.length > 0
+        text: qsTr("Written:\n%1").arg(Words.lines(screen.written))
+        wrapMode: Text.WrapAnywhere
+        font.pixelSize: Theme.small
+    }
+    Section {
+        width: parent.width
+        title: qsTr("Every point")
+        none: ""
+        rows: screen.record.points
+        folded: true
+        foldName: "recordPoints"
+        row: RecordRow {
+            look: value.outcome ?? ""
+            text: value.name ?? ""
+            about: Words.line(value.outcomeText ?? "", value.value ?? "")
+            at: value.atText ?? ""
+        }
+    }
+    Section {
+        width: parent.width
+        title: qsTr("The whole round")
+        none: ""
+        rows: screen.record.timeline
+        folded: true
+        foldName: "recordTimeline"
+        row: RecordRow {
+            text: value.text ?? ""
+            at: value.atText ?? ""
+        }
+    }
+    Label {
+        width: parent.width
+        topPadding: 8
+        text: qsTr("Signer's fingerprint %1").arg(screen.record.fingerprint)
+        color: Theme.soft
+        font.family: Theme.monospace
+        font.pixelSize: Theme.small
+    }
+    Label {
+        width: parent.width
+        text: qsTr("Record %1").arg(screen.record.recordId)
+        color: Theme.soft
+        font.family: Theme.monospace
+        font.pixelSize: Theme.small
+        wrapMode: Text.WrapAnywhere
+    }
+    Asking {
+        id: dialog
+        what: "folder"
+        onGiven: urls => folder.text = Paths.toWritten(urls[0])
+    }
+}

@@ -1,0 +1,132 @@
+// One thing that is not sound, owed or unsettled.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Ambit
+
+Rectangle {
+    id: row
+
+    required property string kind
+    required property string itemId
+    required property string title
+    required property string detail
+    required property string basis
+    required property string severity
+    required property string value
+    required property var photos
+    readonly property bool point: kind !== "owed"
+    readonly property string kindText: {
+        switch (kind) {
+        case "finding":
+            return severity === "grounds" ? qsTr("Finding · grounds the aircraft") : qsTr("Finding · for assessment");
+        case "notInspected":
+            return qsTr("Not inspected");
+        case "owed":
+            return qsTr("Open");
+        default:
+            return qsTr("To do");
+        }
+    }
+
+    signal touched
+    signal reopenAsked
+    signal closedAsked
+
+    implicitHeight: Math.max(body.implicitHeight, act.visible ? act.height + 12 : 0)
+    radius: Theme.corner
+    color: Theme.panel
+    border.width: kind === "unsettled" ? 1 : 2
+    border.color: kind === "unsettled" ? Theme.soft : Theme.ink
+
+    CutCorner {
+        visible: row.kind === "finding"
+        radius: Theme.corner
+        colour: row.severity === "grounds" ? Theme.warning : Theme.caution
+    }
+    T.AbstractButton {
+        id: body
+        objectName: "review." + row.itemId
+        anchors.left: parent.left
+        anchors.right: act.visible ? act.left : parent.right
+        implicitHeight: Math.max(Theme.target, words.implicitHeight + 24)
+        height: row.height
+        enabled: row.point
+        focusPolicy: row.point ? Qt.StrongFocus : Qt.NoFocus
+        onClicked: row.touched()
+        Keys.onReturnPressed: body.clicked()
+        Keys.onEnterPressed: body.clicked()
+        Accessible.role: row.point ? Accessible.Button : Accessible.StaticText
+        Accessible.name: row.kindText + ": " + row.title
+        Accessible.description: row.detail
+        Accessible.onPressAction: body.clicked()
+        background: Item {
+            FocusRing {
+                anchors.margins: 2
+                of: body
+            }
+        }
+        Mark {
+            id: mark
+            x: row.kind === "finding" ? 30 : 16
+            y: 14
+            visible: row.kind !== "finding"
+            look: row.kind === "unsettled" ? "todo" : row.kind
+            grounds: row.severity === "grounds"
+        }
+        Column {
+            id: words
+            x: 48
+            y: 12
+            width: parent.width - x - 8
+            spacing: 3
+            Label {
+                width: parent.width
+                text: row.title + (row.value === "" ? "" : " · " + row.value)
+                strong: true
+                font.pixelSize: Theme.large
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                text: row.kindText
+                color: Theme.soft
+                font.pixelSize: Theme.small
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                visible: text !== ""
+                text: row.detail
+                Accessible.ignored: true
+            }
+            Label {
+                width: parent.width
+                visible: row.kind === "notInspected"
+                text: row.basis === "" ? qsTr("No basis stated.") : qsTr("Basis: %1").arg(row.basis)
+                strong: row.basis === ""
+                Accessible.ignored: true
+            }
+            Photos {
+                width: parent.width
+                sources: row.photos
+                side: Theme.mm(14)
+            }
+        }
+    }
+    Key {
+        id: act
+        readonly property bool settled: row.kind === "finding" || row.kind === "notInspected"
+        objectName: row.kind === "owed" ? "owedClosed." + row.itemId : settled ? "reopen." + row.itemId : ""
+        anchors.right: parent.right
+        anchors.rightMargin: 6
+        anchors.verticalCenter: parent.verticalCenter
+        width: Theme.mm(18) * Math.max(1, Theme.scale * 0.8)
+        visible: settled || row.kind === "owed"
+        look: row.kind === "owed" ? "outline" : "link"
+        text: row.kind === "owed" ? qsTr("Is closed") : qsTr("Settle again")
+        about: row.title
+        onClicked: row.kind === "owed" ? row.closedAsked() : row.reopenAsked()
+    }
+}

@@ -1,0 +1,51 @@
+// A part of a record: its title, and a row for each value; long ones are folded until they are asked for.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Column {
+    id: section
+
+    required property string title
+    required property string none
+    required property var rows
+    required property Component row
+    property bool folded: false
+    property string foldName: ""
+
+    spacing: 8
+    visible: rows.length > 0 || none !== ""
+
+    Label {
+        width: parent.width
+        topPadding: 8
+        text: section.title
+        strong: true
+        font.pixelSize: Theme.title
+        Accessible.role: Accessible.Heading
+    }
+    Label {
+        width: parent.width
+        visible: section.rows.length === 0
+        text: section.none
+    }
+    Key {
+        objectName: section.foldName
+        width: parent.width
+        visible: section.folded
+        text: qsTr("Show all %1").arg(section.rows.length)
+        about: section.title
+        onClicked: section.folded = false
+    }
+    Repeater {
+        model: section.folded ? [] : section.rows
+        Loader {
+            id: place
+            required property var modelData
+            width: section.width
+            sourceComponent: section.row
+            onLoaded: item.value = place.modelData
+        }
+    }
+}

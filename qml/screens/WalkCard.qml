@@ -1,0 +1,164 @@
+// The card in hand: where to stand, what to change or to settle, and its broad keys.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+FocusScope {
+    id: card
+
+    required property RoundView round
+    property bool wide: false
+    property bool withList: false
+    readonly property string kind: round.phase === "paused" ? "paused" : round.cardKind
+    readonly property bool onPoint: kind === "settle"
+    /// A point to settle; one that is settled already can only be re-opened.
+    readonly property bool settling: onPoint && round.cardOutcome === ""
+    readonly property bool measuring: valueField.activeFocus && valueField.visible
+    readonly property string value: settling && round.measured ? valueField.text : ""
+    readonly property real keysHeight: keys.height + keys.anchors.bottomMargin + 12
+    readonly property real side: wide ? (width > Theme.mm(66) ? 28 : Theme.margin) : Theme.margin
+
+    signal sheetAsked(string file, var more)
+    signal reviewAsked
+
+    function settleSound() {
+        if (card.round.settleSound(card.value))
+            card.clearValue();
+    }
+    function askFinding(camera: bool) {
+        card.sheetAsked("FindingSheet.qml", {
+            camera: camera
+        });
+    }
+    function goOn() {
+        if (card.round.cardKind === "go")
+            card.round.atStand();
+        else if (card.round.cardKind === "set")
+            card.round.changeSetting();
+    }
+    function measure() {
+        if (valueField.visible)
+            valueField.forceActiveFocus();
+    }
+    function typeValue(character: string) {
+        valueField.type(character);
+    }
+    function eraseValue() {
+        valueField.erase();
+    }
+    function leaveValue() {
+        keys.forceActiveFocus();
+    }
+    function clearValue() {
+        valueField.text = "";
+        keys.forceActiveFocus();
+    }
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("The card in hand")
+
+    Connections {
+        target: card.round
+        function onCardChanged() {
+            texts.contentY = 0;
+        }
+    }
+    readonly property string pointId: round.pointId
+    onPointIdChanged: valueField.text = ""
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.panel
+    }
+    StandHead {
+        id: head
+        x: card.side
+        y: card.wide && card.withList ? 24 : 10
+        width: parent.width - 2 * card.side
+        number: card.kind === "go" ? card.round.targetStandNumber : card.round.standNumber
+        name: card.kind === "go" ? card.round.targetStandName : card.round.standName
+        about: card.kind === "go" ? card.round.targetStandText : card.round.standText
+        ahead: card.kind === "go"
+    }
+    Caution {
+        id: caution
+        x: card.side
+        anchors.top: head.bottom
+        anchors.topMargin: visible ? 8 : 0
+        width: parent.width - 2 * card.side
+        texts: card.kind === "done" ? [] : card.round.cautions
+    }
+    StandList {
+        id: list
+        x: card.side - 10
+        anchors.top: caution.bottom
+        anchors.topMargin: visible ? 10 : 0
+        width: parent.width - 2 * x
+        visible: card.withList && count > 0 && card.kind !== "paused" && card.kind !== "go"
+        // Whole rows, as many as leave the words their place.
+        height: visible ? Math.max(1, Math.min(Math.ceil(count / columns), Math.floor((card.height - card.keysHeight - Theme.mm(70) * Theme.scale) / cellHeight))) * cellHeight : 0
+        round: card.round
+    }
+    Rectangle {
+        id: divider
+        x: card.side
+        anchors.top: list.bottom
+        anchors.topMargin: visible ? 10 : 0
+        visible: list.visible
+        width: parent.width - 2 * card.side
+        height: visible ? 2 : 0
+        color: Theme.line
+    }
+    Scroll {
+        id: texts
+        anchors.top: divider.bottom
+        anchors.topMargin: card.withList ? 14 : 8
+        anchors.bottom: keys.top
+        anchors.bottomMargin: 8
+        width: parent.width
+        contentHeight: words.height
+        Column {
+            id: words
+            x: card.side
+            width: texts.width - 2 * card.side
+            spacing: 6
+            CardWords {
+                width: parent.width
+                round: card.round
+                kind: card.kind
+            }
+            ValueField {
+                id: valueField
+                objectName: "valueField"
+                width: parent.width
+                visible: card.settling && card.round.measured
+                quantity: card.round.quantity
+                unit: card.round.unit
+                limitText: card.round.limitText
+                refusal: text === "" ? "" : card.round.outOfLimit(text)
+                Keys.onReturnPressed: card.leaveValue()
+                Keys.onEnterPressed: card.leaveValue()
+                Keys.onEscapePressed: card.leaveValue()
+            }
+        }
+    }
+    CardKeys {
+        id: keys
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.leftMargin: card.side
+        anchors.rightMargin: card.side
+        anchors.bottomMargin: 2
+        focus: true
+        round: card.round
+        kind: card.kind
+        settling: card.settling
+        onSoundAsked: card.settleSound()
+        onFindingAsked: camera => card.askFinding(camera)
+        onMeasureAsked: card.measure()
+        onSheetAsked: (file, more) => card.sheetAsked(file, more)
+        onReviewAsked: card.reviewAsked()
+    }
+}

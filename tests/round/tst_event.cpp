@@ -1,0 +1,193 @@
+// Events as JSON: there and back, and everything else refused at its pointer.
+#include "rounds.hpp"
+
+#include <QTest>
+
+using namespace ambit;
+using namespace ambit::round;
+
+namespace {
+
+const std::string hash(64, 'a');
+
+std::vector<What> oneOfEach() {
+    const auto machine = test::machine();
+    Opened bare = test::opening(machine);
+    bare.position.reset();
+    bare.who.certificate.clear();
+    bare.counters.clear();
+    Settled pictured = test::finding("oil", Severity::assess);
+    pictured.photos = {{hash, "image/jpeg", 1234}, {std::string(64, 'b'), "image/png", 1}};
+    return {test::opening(machine),
+            bare,
+            Planned{"“Nose” is wanted next.",
+                    {walk::Go{"front"}, walk::Set{"rotor", "b-aft"}, walk::Settle{"oil"}}},
+            StandReached{"left"},
+            SettingChanged{"rotor", "b-aft"},
+            test::sound("cowl-open.left"),
+            test::sound("oil"),
+            test::finding("oil"),
+            pictured,
+            test::notInspected("oil"),
+            test::notInspected("oil", "MEL 79-1"),
+            Reopened{"oil", "Was disturbed."},
+            OpeningMade{"cowl-left"},
+            OpeningClosed{"cowl-left"},
+            Paused{},
+            Resumed{},
+            Note{"Line one\nline two — “quoted” \\ \" é 🛩"},
+            Concluded{true, ""},
+            Concluded{false, "Crack at the hinge."},
+            Withdrawn{"Forgot the oil."},
+            Signed{hash, hash, "Robin Example"}};
+}
+
+Json jsonOf(const What& what) {
+    return toJson(Event{7, {1750000000123}, what});
+}
+
+/// The value at a pointer of two tokens at most is changed by `change`; gives what the reader says.
+Result<Event> changed(Json json, const std::string& pointer, const Json& value) {
+    json[Json::json_pointer(pointer)] = value;
+    return eventFrom(json);
+}
+
+} // namespace
+
+class TestEvent : public QObject {
+    Q_OBJECT
+
+private slots:
+    void thereAndBack() {
+        std::set<std::string> kinds;
+        for (const What& what : oneOfEach()) {
+            const Json json = jsonOf(what);
+            const auto event = eventFrom(parseJson(canonicalJson(json)).value());
+            QVERIFY2(event, event ? "" : toText(event.error()).c_str());
+            QCOMPARE(event->seq, 7);
+            QCOMPARE(event->at.ms, 1750000000123);
+            QCOMPARE(event->what.index(), what.index());
+            QCOMPARE(canonicalJson(toJson(*event)), canonicalJson(json));
+            kinds.insert(kindOf(what));
+        }
+        QCOMPARE(kinds.size(), std::variant_size_v<What>);
+    }
+
+    // Stored in logs and records: a change here breaks them all.
+    void storedForm() {
+        QCOMPARE(
+            canonicalJson(jsonOf(test::notInspected("oil", "MEL 79-1"))),
+            std::string(
+                R"({"at":"2025-06-15T15:06:40.123Z","basis":"MEL 79-1","kind":"settled","outcome":"not inspected",)"
+                R"("point":"oil","seq":7,"why":"Ice on the tread."})"));
+        QCOMPARE(
+            canonicalJson(jsonOf(Planned{"why", {walk::Go{"a"}, walk::Set{"b", "c"}, walk::Settle{"d"}}})),
+            std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"planned",)"
+                        R"("plan":[{"go":"a"},{"set":"b","to":"c"},{"settle":"d"}],"seq":7,"why":"why"})"));
+    }
+
+    void everyFieldIsNeededAndNoOther() {
+        for (const What& what : oneOfEach()) {
+            const Json json = jsonOf(what);
+            for (const auto& [name, value] : json.items()) {
+                if (name == "value" || name == "position" || name == "basis" || name == "reasons") continue;
+                Json without = json;
+                without.erase(name);
+                const auto event = eventFrom(without);
+                QVERIFY2(!event, (std::string(kindOf(what)) + " without " + name).c_str());
+                QCOMPARE(event.error().where, '/' + name);
+            }
+            const auto event = changed(json, "/extra", 1);
+            QVERIFY2(!event, kindOf(what));
+            QCOMPARE(event.error().where, std::string("/extra"));
+        }
+    }
+
+    void everyFieldHasItsType() {
+        for (const What& what : oneOfEach()) {
+            const Json json = jsonOf(what);
+            for (const auto& [name, value] : json.items()) {
+                for (const Json& other : {Json(nullptr), Json(true), Json(1.5), Json(Json::array({1})),
+                                          Json(Json::object()), Json("\x01"), Json("")}) {
+                    if (name == "certificate" && other == "") continue;
+                    const auto event = changed(json, '/' + name, other);
+                    QVERIFY2(!event,
+                             (std::string(kindOf(what)) + ' ' + name + " as " + other.dump()).c_str());
+                    QVERIFY2(event.error().where.starts_with('/' + name), event.error().where.c_str());
+                }
+            }
+        }
+    }
+
+    void refused_data() {
+        QTest::addColumn<int>("kind");
+        QTest::addColumn<QByteArray>("pointer");
+        QTest::addColumn<QByteArray>("value");
+        const auto row = [](int kind, const char* pointer, const char* value) {
+            QTest::addRow("%s = %s", pointer, value) << kind << QByteArray(pointer) << QByteArray(value);
+        };
+        row(0, "/seq", "0");
+        row(0, "/seq", "-1");
+        row(0, "/seq", "1.0");
+        row(0, "/seq", "18446744073709551615");
+        row(0, "/at", "\"2025-06-15T15:06:40.123+00:00\"");
+        row(0, "/at", "\"2025-06-15T15:06:40Z\"");
+        row(0, "/kind", "\"flown\"");
+        row(0, "/aircraft/colour", "\"red\"");
+        row(0, "/airframe/sha256", "\"abc\"");
+        row(0, "/who/role", "\"passenger\"");
+        row(0, "/who/name", "\"\"");
+        row(0, "/counters/0/value", "\"1e3\"");
+        row(0, "/counters/0/value", "12");
+        row(0, "/offsetMinutes", "841");
+        row(0, "/position/latitude", "\"90.1\"");
+        row(0, "/position/longitude", "\"-180.5\"");
+        row(0, "/plan/0", "{\"go\":\"a\",\"settle\":\"b\"}");
+        row(0, "/plan/0", "{}");
+        row(8, "/class", "\"fatal\"");
+        row(8, "/photos/0/type", "\"image/gif\"");
+        row(8, "/photos/0/bytes", "0");
+        row(8, "/photos/0/sha256", "\"AA\"");
+        row(5, "/outcome", "\"fine\"");
+        row(5, "/words", "\"a finding's field\"");
+        row(10, "/basis", "\"\"");
+        row(17, "/result", "\"airworthy\"");
+        row(17, "/reasons", "\"\"");
+        row(20, "/recordSha256", "\"x\"");
+    }
+    void refused() {
+        QFETCH(int, kind);
+        QFETCH(QByteArray, pointer);
+        QFETCH(QByteArray, value);
+        const Json json = jsonOf(oneOfEach()[static_cast<std::size_t>(kind)]);
+        QVERIFY(eventFrom(json));
+        const auto event = changed(json, pointer.toStdString(), Json::parse(value.toStdString()));
+        QVERIFY(!event);
+        QVERIFY2(event.error().where.starts_with(pointer.toStdString()), event.error().where.c_str());
+    }
+
+    void notAnObject() {
+        QVERIFY(!eventFrom(Json::array()));
+        QVERIFY(!eventFrom(Json("opened")));
+        QVERIFY(!eventFrom(Json()));
+    }
+
+    void longTextsAreRefused() {
+        QVERIFY(eventFrom(jsonOf(Note{std::string(8192, 'x')})));
+        QVERIFY(!eventFrom(jsonOf(Note{std::string(8193, 'x')})));
+    }
+
+    void theIdIsTheFirstEventsHash() {
+        const auto machine = test::machine();
+        const Event first{1, {1750000000000}, test::opening(machine)};
+        const std::string id = roundId(first);
+        QCOMPARE(id.size(), 32U);
+        QCOMPARE(id, roundId(first));
+        Event later = first;
+        later.at.ms += 1;
+        QVERIFY(id != roundId(later));
+    }
+};
+
+QTEST_APPLESS_MAIN(TestEvent)
+#include "tst_event.moc"
