@@ -1,7 +1,7 @@
 # The QML files of the module, from this folder.
 set(AMBIT_QML_SINGLETONS
     Theme.qml
-    controls/Paths.qml)
+    controls/Texts.qml)
 set(AMBIT_QML_FILES
     Main.qml
     controls/Asking.qml
@@ -23,7 +23,6 @@ set(AMBIT_QML_FILES
     controls/Sheet.qml
     controls/ValueField.qml
     controls/WordsField.qml
-    controls/words.js
     figure/FigureView.qml
     figure/StandMark.qml
     figure/ZoneShape.qml

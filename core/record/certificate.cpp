@@ -54,8 +54,8 @@ Result<Certificate> Certificate::fromDer(std::string_view der) {
     const unsigned char* at = bytesOf(der);
     const OwnedCertificate read(d2i_X509(nullptr, &at, static_cast<long>(der.size())));
     if (!read || at != bytesOf(der) + der.size()) return refuse("This is not an X.509 certificate in DER.");
-    if (auto point = pointOf(derOf(X509_get_X509_PUBKEY(read.get()), i2d_X509_PUBKEY)); !point)
-        return refuse(point.error().what);
+    auto point = pointOf(derOf(X509_get_X509_PUBKEY(read.get()), i2d_X509_PUBKEY));
+    if (!point) return refuse(point.error().what);
     if (!maySign(read.get())) return refuse("This certificate's key is not meant for signing.");
     if (!vouchedFor(read.get())) return refuse("The certificate's own signature doesn't hold.");
     const auto from = instantOf(X509_get0_notBefore(read.get()));
@@ -63,15 +63,7 @@ Result<Certificate> Certificate::fromDer(std::string_view der) {
     if (!from || !to || *to < *from) return refuse("The certificate's life has no beginning or no end.");
     std::string name = commonName(X509_get_subject_name(read.get()));
     if (name.empty()) return refuse("The certificate doesn't bear exactly one name.");
-    return Certificate{std::string(der), std::move(name), sha256Hex(der), *from, *to};
-}
-
-Result<std::string> pointOfCertificate(std::string_view der) {
-    const CleanErrors clean;
-    const unsigned char* at = bytesOf(der);
-    const OwnedCertificate read(d2i_X509(nullptr, &at, static_cast<long>(der.size())));
-    if (!read) return refuse("This is not an X.509 certificate in DER.");
-    return pointOf(derOf(X509_get_X509_PUBKEY(read.get()), i2d_X509_PUBKEY));
+    return Certificate{std::string(der), std::move(name), std::move(*point), sha256Hex(der), *from, *to};
 }
 
 Signer::Signer(Certificate certificate, SignDigest signIt) : cert(std::move(certificate)), sign(std::move(signIt)) {}

@@ -151,9 +151,7 @@ Result<Certificate> verifyCms(std::string_view der, std::string_view digest) {
     if (!isLowS(*signature)) return refuse("The PDF's signature has high S.");
     auto certificate = Certificate::fromDer(parts.certificate);
     if (!certificate) return certificate;
-    const auto point = pointOfCertificate(parts.certificate);
-    if (!point) return tl::unexpected(point.error());
-    if (!verifyEs256(*point, signedDigest(digest, parts.certificate), *signature))
+    if (!verifyEs256(certificate->point, signedDigest(digest, parts.certificate), *signature))
         return refuse("The PDF's signature by " + certificate->name + " doesn't hold.");
     return certificate;
 }

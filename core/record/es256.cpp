@@ -4,6 +4,8 @@
 #include "record/openssl.hpp"
 
 #include <array>
+#include <openssl/core_names.h>
+#include <openssl/params.h>
 
 namespace ambit::record {
 
@@ -24,10 +26,18 @@ constexpr std::string_view halfOrder =
     "\x7f\xff\xff\xff\x80\x00\x00\x00\x7f\xff\xff\xff\xff\xff\xff\xff\xde\x73\x7d\x56\xd3\x8b\xcf\x42\x79\xdc\xe5\x61\x7e\x31\x92\xa8"sv;
 static_assert(order.size() == half && halfOrder.size() == half);
 
+/// Empty where the point isn't on the curve.
 OwnedKey keyOf(std::string_view point) {
-    const std::string info = std::string(keyPrefix) + std::string(point);
-    const unsigned char* at = bytesOf(info);
-    return OwnedKey(d2i_PUBKEY(nullptr, &at, static_cast<long>(info.size())));
+    std::string group = "prime256v1";
+    std::string bytes(point);
+    std::array<OSSL_PARAM, 3> parameters{
+        OSSL_PARAM_construct_utf8_string(OSSL_PKEY_PARAM_GROUP_NAME, group.data(), 0),
+        OSSL_PARAM_construct_octet_string(OSSL_PKEY_PARAM_PUB_KEY, bytes.data(), bytes.size()), OSSL_PARAM_construct_end()};
+    const OwnedKeyContext context(EVP_PKEY_CTX_new_from_name(nullptr, "EC", nullptr));
+    EVP_PKEY* key = nullptr;
+    if (context && EVP_PKEY_fromdata_init(context.get()) == 1)
+        EVP_PKEY_fromdata(context.get(), &key, EVP_PKEY_PUBLIC_KEY, parameters.data());
+    return OwnedKey(key);
 }
 
 std::string_view takeNumber(std::string_view& der) {

@@ -12,9 +12,6 @@ namespace ambit::record {
 /// exactly that form.
 [[nodiscard]] Result<std::string> pointOf(std::string_view subjectPublicKeyInfo);
 
-/// The same of a certificate in DER.
-[[nodiscard]] Result<std::string> pointOfCertificate(std::string_view der);
-
 /// Does R‖S (64 bytes) hold over the digest (32 bytes) with the key of that point?
 [[nodiscard]] bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature);
 

@@ -106,9 +106,7 @@ Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, c
     const auto signature = fromBase64Url(entry["signature"].get_ref<const std::string&>());
     if (!signature || signature->size() != 64) return refuse("The signature is not 64 bytes in strict base64url.", at);
     if (header->lowS && !isLowS(*signature)) return refuse("The signature declares low S but has high S.", at);
-    const auto point = pointOfCertificate(header->certificate.der);
-    if (!point) return refuse(point.error().what, at);
-    if (!verifyEs256(*point, asText(digestOf(header->text, payload)), *signature)) {
+    if (!verifyEs256(header->certificate.point, asText(digestOf(header->text, payload)), *signature)) {
         return refuse("The signature of " + header->certificate.name + " doesn't hold: something was changed after signing.",
                       at);
     }

@@ -15,6 +15,7 @@ namespace ambit::record {
 struct Certificate {
     std::string der;
     std::string name;   ///< subject common name
+    std::string point;  ///< the public key: 65 bytes, uncompressed
     std::string sha256; ///< of the DER, hex: shown to people as the key's fingerprint
     Instant notBefore;
     Instant notAfter;

@@ -238,6 +238,7 @@ Result<void> DemoWalk::act(const script::Sign&) {
     if (!app->signing()->keyExists()) {
         AMBIT_TRY(hand.type(QStringLiteral("newKeyName"), words(script.open.who.name)));
         AMBIT_TRY(hand.type(QStringLiteral("newKeyPassphrase"), demoPassphrase));
+        AMBIT_TRY(hand.type(QStringLiteral("newKeyPassphraseAgain"), demoPassphrase));
         AMBIT_TRY(shots.take(QStringLiteral("new-key")));
         AMBIT_TRY(hand.touch(QStringLiteral("newKeyDone")));
     }

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "words.js" as Words
 
 Rectangle {
     id: caution
@@ -20,7 +19,7 @@ Rectangle {
     border.width: 2
     border.color: colour
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: (warns ? qsTr("Warning: %1") : qsTr("Caution: %1")).arg(Words.sentences(texts))
+    Accessible.name: (warns ? qsTr("Warning: %1") : qsTr("Caution: %1")).arg(Texts.joined(texts, " "))
 
     CutCorner {
         radius: caution.radius

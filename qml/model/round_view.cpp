@@ -89,7 +89,7 @@ bool RoundView::settleSound(const QString& value) {
     return settle(std::move(what));
 }
 
-bool RoundView::settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos,
+bool RoundView::settleFinding(const QString& words, bool grounds, const QVariantList& photos,
                               const QString& value) {
     round::Settled what;
     what.outcome = round::Outcome::finding;
@@ -97,8 +97,8 @@ bool RoundView::settleFinding(const QString& words, bool grounds, const QList<QU
     what.severity = grounds ? round::Severity::grounds : round::Severity::assess;
     what.value = valueOf(value);
     std::vector<archive::PhotoBytes> pictures;
-    for (const QUrl& url : photos) {
-        auto picture = services->readPhoto(url);
+    for (const QVariant& url : photos) {
+        auto picture = services->readPhoto(url.toUrl());
         if (!picture) return committed(tl::unexpected(picture.error()));
         what.photos.push_back(picture->photo);
         pictures.push_back(std::move(*picture));

@@ -114,7 +114,8 @@ public:
     /// Card "set": it is done.
     Q_INVOKABLE bool changeSetting();
     Q_INVOKABLE bool settleSound(const QString& value = {});
-    Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QList<QUrl>& photos,
+    /// `photos`: file URLs, as a script's array or a list.
+    Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QVariantList& photos,
                                    const QString& value = {});
     Q_INVOKABLE bool settleNotInspected(const QString& why, const QString& basis);
     /// Puts a point on the card; "" gives it back to the plan.

@@ -17,7 +17,7 @@ Sheet {
         broad: true
         look: "solid"
         text: qsTr("Add")
-        onClicked: if (sheet.app.addAircraft(Paths.fromWritten(file.text), registration.text, serial.text))
+        onClicked: if (sheet.app.addAircraft(Texts.fileUrl(file.text), registration.text, serial.text))
             sheet.closed()
     }
 
@@ -50,6 +50,6 @@ Sheet {
     Asking {
         id: dialog
         what: "airframe"
-        onGiven: urls => file.text = Paths.toWritten(urls[0])
+        onGiven: urls => file.text = Texts.path(urls[0].toString())
     }
 }

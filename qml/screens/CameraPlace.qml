@@ -20,7 +20,7 @@ Column {
         }
         imageCapture: ImageCapture {
             id: capture
-            onImageSaved: (id, path) => place.taken(Paths.fromWritten(path))
+            onImageSaved: (id, path) => place.taken(Texts.fileUrl(path))
             onErrorOccurred: (id, error, message) => said.text = message
         }
         videoOutput: output

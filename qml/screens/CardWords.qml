@@ -1,7 +1,6 @@
 // What the card says.
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 Column {
     id: words
@@ -23,7 +22,7 @@ Column {
     Label {
         width: parent.width
         visible: words.settle && text !== ""
-        text: Words.line(words.round.cardHow, words.round.cardSetting, words.round.positionText)
+        text: Texts.line(words.round.cardHow, words.round.cardSetting, words.round.positionText)
         color: Theme.soft
         font.pixelSize: Theme.small
     }

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 Page {
     id: screen
@@ -15,7 +14,7 @@ Page {
 
     objectName: "screenConclude"
     title: qsTr("Conclusion")
-    subtitle: Words.line(round.registration, round.person)
+    subtitle: Texts.line(round.registration, round.person, "")
     backText: qsTr("Back")
     backName: "concludeBack"
     keys: Key {

@@ -15,12 +15,12 @@ Sheet {
     property bool camera: false
     property bool grounds: round.findingGrounds
     property bool classed: round.findingGrounds
-    property var photos: []
+    property list<url> photos
 
     signal wentOn
 
     function add(more: var) {
-        sheet.photos = sheet.photos.concat(Array.from(more));
+        sheet.photos = Array.from(sheet.photos).concat(Array.from(more));
     }
     function keep() {
         if (sheet.round.settleFinding(words.text, sheet.grounds, sheet.photos, measured.text))
@@ -169,7 +169,7 @@ Sheet {
             onClicked: {
                 if (path.text.trim() === "")
                     return;
-                sheet.add([Paths.fromWritten(path.text)]);
+                sheet.add([Texts.fileUrl(path.text)]);
                 path.text = "";
             }
         }

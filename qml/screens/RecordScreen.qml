@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 Page {
     id: screen
@@ -13,7 +12,7 @@ Page {
     property var written: []
 
     objectName: "screenRecord"
-    title: Words.line(record.registration, record.walkName)
+    title: Texts.line(record.registration, record.walkName, "")
     subtitle: record.whenText + (record.placeText === "" ? "" : " · " + record.placeText)
     backText: qsTr("Back")
     backName: "recordClose"
@@ -121,13 +120,13 @@ Page {
         objectName: "exportKey"
         width: parent.width
         text: qsTr("Write record, PDF and photos")
-        onClicked: screen.written = screen.app.file.exportRecord(screen.record.recordId, Paths.fromWritten(folder.text))
+        onClicked: screen.written = screen.app.file.exportRecord(screen.record.recordId, Texts.fileUrl(folder.text))
     }
     Label {
         objectName: "exportedText"
         width: parent.width
         visible: screen.written.length > 0
-        text: qsTr("Written:\n%1").arg(Words.lines(screen.written))
+        text: qsTr("Written:\n%1").arg(Texts.joined(screen.written, "\n"))
         wrapMode: Text.WrapAnywhere
         font.pixelSize: Theme.small
     }
@@ -141,7 +140,7 @@ Page {
         row: RecordRow {
             look: value.outcome ?? ""
             text: value.name ?? ""
-            about: Words.line(value.outcomeText ?? "", value.value ?? "")
+            about: Texts.line(value.outcomeText ?? "", value.value ?? "", "")
             at: value.atText ?? ""
         }
     }
@@ -176,6 +175,6 @@ Page {
     Asking {
         id: dialog
         what: "folder"
-        onGiven: urls => folder.text = Paths.toWritten(urls[0])
+        onGiven: urls => folder.text = Texts.path(urls[0].toString())
     }
 }

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 FocusScope {
     id: screen
@@ -38,7 +37,7 @@ FocusScope {
         focus: !screen.sheetOpen
         enabled: !screen.sheetOpen
         title: qsTr("Review")
-        subtitle: Words.line(screen.round.registration, qsTr("%1 of %2 settled").arg(screen.round.settledCount).arg(screen.round.pointCount), screen.round.walkName)
+        subtitle: Texts.line(screen.round.registration, qsTr("%1 of %2 settled").arg(screen.round.settledCount).arg(screen.round.pointCount), screen.round.walkName)
         backText: qsTr("Back")
         backName: "reviewBack"
         onBack: screen.back()

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 Page {
     id: screen
@@ -14,7 +13,7 @@ Page {
 
     objectName: "screenSign"
     title: signing.keyExists ? qsTr("Sign") : qsTr("Make your key")
-    subtitle: Words.line(round.registration, round.person)
+    subtitle: Texts.line(round.registration, round.person, "")
     backText: qsTr("Take back")
     backName: "withdrawKey"
     keys: [
@@ -70,7 +69,7 @@ Page {
             }
             Label {
                 width: parent.width
-                text: Words.line(screen.round.walkName, qsTr("%1 points").arg(screen.round.pointCount), qsTr("%1 findings").arg(screen.round.findingCount))
+                text: Texts.line(screen.round.walkName, qsTr("%1 points").arg(screen.round.pointCount), qsTr("%1 findings").arg(screen.round.findingCount))
                 color: Theme.soft
                 font.pixelSize: Theme.small
             }

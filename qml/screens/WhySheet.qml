@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Ambit
-import "../controls/words.js" as Words
 
 Sheet {
     id: sheet
@@ -14,7 +13,7 @@ Sheet {
 
     objectName: "sheetWhy"
     title: round.cardTitle
-    subtitle: Words.line(round.cardHow, round.cardSetting)
+    subtitle: Texts.line(round.cardHow, round.cardSetting, "")
     backName: "whyClose"
 
     Repeater {

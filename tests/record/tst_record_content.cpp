@@ -25,11 +25,9 @@ struct Change {
     std::function<void(Json&)> make;
 };
 
-const Json other = "another";
-
 std::vector<Change> changes() {
     const auto set = [](const char* pointer, Json value) {
-        return [pointer, value](Json& content) { at(content, pointer) = value; };
+        return [pointer, value](Json& content) { content[Json::json_pointer(pointer)] = value; };
     };
     const auto drop = [](const char* parent, const char* name) {
         return [parent, name](Json& content) { at(content, parent).erase(name); };

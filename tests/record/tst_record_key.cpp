@@ -22,10 +22,6 @@ std::string digestOf(std::string_view bytes) {
     return {reinterpret_cast<const char*>(digest.data()), digest.size()};
 }
 
-std::string point(const record::Certificate& certificate) {
-    return record::pointOfCertificate(certificate.der).value_or("");
-}
-
 } // namespace
 
 class RecordKeyTest : public QObject {
@@ -63,7 +59,7 @@ private slots:
     }
 
     void refusesSignaturesThatAreNone() {
-        const std::string key = point(test::signer().certificate());
+        const std::string key = test::signer().certificate().point;
         const std::string digest = digestOf("x");
         QVERIFY(!record::verifyEs256(key, digest, std::string(64, '\0')));
         QVERIFY(!record::verifyEs256(key, digest, std::string(64, '\xFF')));
@@ -92,9 +88,9 @@ private slots:
         const auto right = record::unlock(test::keyFile(), test::passphrase);
         QVERIFY(right);
         const auto signature = right->signDigest(digestOf("x"));
-        QVERIFY(signature && record::verifyEs256(point(right->certificate()), digestOf("x"), *signature));
+        QVERIFY(signature && record::verifyEs256(right->certificate().point, digestOf("x"), *signature));
         QVERIFY(!right->signDigest("too short"));
-        for (const std::string wrong : {"correct horse batterz", "", "short", "correct horse battery "}) {
+        for (const char* wrong : {"correct horse batterz", "", "short", "correct horse battery "}) {
             const auto signer = record::unlock(test::keyFile(), wrong);
             QVERIFY(!signer);
             QCOMPARE(signer.error().code, ErrorCode::passphrase);
@@ -113,7 +109,7 @@ private slots:
     }
 
     void refusesNamesAndPassphrasesThatWontDo() {
-        for (const std::string name : {""s, "a\nb"s, "a\0b"s, "\xFF"s, std::string(65, 'x')}) {
+        for (const std::string& name : {""s, "a\nb"s, "a\0b"s, "\xFF"s, std::string(65, 'x')}) {
             const auto file = record::newKeyFile(name, test::passphrase, Instant{});
             QVERIFY(!file);
             QCOMPARE(file.error().code, ErrorCode::invalid);
@@ -122,7 +118,7 @@ private slots:
     }
 
     void refusesWhatIsNoKeyFile() {
-        for (const std::string text : {""s, "nonsense"s, std::string(100'000, 'x'), test::keyFile().substr(0, 300),
+        for (const std::string& text : {""s, "nonsense"s, std::string(100'000, 'x'), test::keyFile().substr(0, 300),
                                        test::keyFile().substr(test::keyFile().find("-----BEGIN CERT"))}) {
             const auto signer = record::unlock(text, test::passphrase);
             QVERIFY(!signer);

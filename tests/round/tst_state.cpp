@@ -58,7 +58,7 @@ private slots:
         QVERIFY(!fold(machine, {}));
         std::vector<Event> gap = round.events;
         gap.erase(gap.begin() + 4);
-        QCOMPARE(fold(machine, gap).error().where, std::string("event 6"));
+        QVERIFY(!fold(machine, gap));
         std::vector<Event> twice = round.events;
         twice[9] = twice[8];
         QVERIFY(!fold(machine, twice));

@@ -1,0 +1,28 @@
+pragma Singleton
+
+// Words put together, and files as people write them (a path) and as programs do (a URL).
+import QtQuick
+
+QtObject {
+    /// The parts that aren't empty, in one line.
+    function line(first: string, second: string, third: string): string {
+        let all = first;
+        if (second !== "")
+            all += (all === "" ? "" : " · ") + second;
+        if (third !== "")
+            all += (all === "" ? "" : " · ") + third;
+        return all;
+    }
+    function joined(texts: var, between: string): string {
+        return Array.from(texts).join(between);
+    }
+    function fileUrl(written: string): string {
+        const text = written.trim();
+        if (text.indexOf("://") > 0)
+            return text;
+        return "file://" + (text.startsWith("/") ? "" : "/") + encodeURI(text).replace("#", "%23").replace("?", "%3F");
+    }
+    function path(url: string): string {
+        return url.startsWith("file://") ? decodeURIComponent(url.substring(7)) : url;
+    }
+}
