@@ -29,7 +29,7 @@ Window {
         const values = {
             app: window.app
         };
-        if (wanted !== "Aircraft" && window.app.round)
+        if (wanted === "Walk" || wanted === "Review" || wanted === "Conclude" || wanted === "Sign")
             values.round = window.app.round;
         if (wanted === "Begin")
             values.registration = window.registration;

@@ -35,7 +35,7 @@ QtObject {
     readonly property color wash: night ? "#1b1611" : "#ecf0f6"
     /// The one dark key, and what is written on it.
     readonly property color solid: night ? "#2a231a" : "#14181c"
-    readonly property color onSolid: night ? "#b39b78" : "#ffffff"
+    readonly property color solidInk: night ? "#b39b78" : "#ffffff"
     readonly property color pressed: night ? "#33291d" : "#dfe5ee"
     readonly property color caution: night ? "#a86c10" : "#9a5b00"
     readonly property color cautionWash: night ? "#241805" : "#f0dcc0"
@@ -47,7 +47,10 @@ QtObject {
     readonly property color glass: night ? "#221d17" : "#dde1e4"
     readonly property color blade: night ? "#1e1914" : "#e2e4e5"
     readonly property color drawn: night ? "#6b5c46" : "#20262b"
-    readonly property color settled: night ? "#463b2d" : "#a4adb5"
+    // Laid over the parts, so that they show through.
+    readonly property color settled: night ? "#8f7d6f57" : "#80465662"
+    readonly property color found: night ? "#60a86c10" : "#40c07a10"
+    readonly property color edge: night ? "#52462f" : "#8b9298"
 
     readonly property string family: "B612"
     readonly property string monospace: "B612 Mono"

@@ -31,6 +31,7 @@ set(AMBIT_QML_FILES
     screens/AircraftScreen.qml
     screens/BeginScreen.qml
     screens/CameraPlace.qml
+    screens/CameraSession.qml
     screens/CardKeys.qml
     screens/CardWords.qml
     screens/ConcludeScreen.qml

@@ -2,7 +2,6 @@
 
 #include "archive/connection.hpp"
 #include "archive/schema.hpp"
-#include "base/hash.hpp"
 
 namespace ambit::archive {
 
@@ -90,41 +89,58 @@ Result<std::vector<Aircraft>> Archive::aircraft() const {
 
 namespace {
 
-/// One blob by its key; notFound if there is none.
-template<class Connection>
-Result<std::string> fetch(Connection& connection, const char* sql, const std::string& key, const char* what) {
-    Statement select = connection.prepare(sql);
-    const int code = select.text(key).step();
-    if (code == SQLITE_ROW) return select.textAt(0);
-    if (code == SQLITE_DONE)
-        return fail(ErrorCode::notFound, std::string("The archive has no such ") + what + ".", key);
-    return connection.failed(std::string("read the ") + what);
+/// A disk can rot without SQLite noticing.
+tl::unexpected<Error> rotten(const std::string& id) {
+    return fail(ErrorCode::storage, "The archive is damaged: this is not what was stored.", id,
+                "Keep the file, copy it away, and go on with a backup.");
 }
 
-/// What is named by its hash is checked against it: a disk can rot without SQLite noticing.
-Result<std::string> whole(Result<std::string> bytes, const std::string& sha256) {
-    if (!bytes || sha256Hex(*bytes) == sha256) return bytes;
-    return fail(ErrorCode::storage, "The archive is damaged: this is not what was stored.", sha256,
-                "Keep the file, copy it away, and go on with a backup.");
+/// One blob by its key; notFound if there is none. `isWhole` gets the row and its blob.
+template<class Connection, class Check>
+Result<std::string> fetch(Connection& connection, const char* sql, const std::string& key, const char* what,
+                          Check isWhole) {
+    Statement select = connection.prepare(sql);
+    const int code = select.text(key).step();
+    if (code == SQLITE_DONE)
+        return fail(ErrorCode::notFound, std::string("The archive has no such ") + what + ".", key);
+    if (code != SQLITE_ROW) return connection.failed(std::string("read the ") + what);
+    std::string bytes = select.textAt(0);
+    if (!isWhole(select, bytes)) return rotten(key);
+    return bytes;
+}
+
+/// What is named by its hash.
+template<class Connection>
+Result<std::string> fetchHashed(Connection& connection, const char* sql, const std::string& sha256,
+                                const char* what) {
+    return fetch(connection, sql, sha256, what,
+                 [&](const Statement&, const std::string& bytes) { return sha256Hex(bytes) == sha256; });
+}
+
+/// What has its digest in the next column.
+template<class Connection>
+Result<std::string> fetchRecord(Connection& connection, const char* sql, const std::string& sha256) {
+    return fetch(connection, sql, sha256, "record", [](const Statement& row, const std::string& bytes) {
+        return shortDigest(bytes) == row.integerAt(1);
+    });
 }
 
 } // namespace
 
 Result<std::string> Archive::airframeText(const std::string& sha256) const {
-    return whole(fetch(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256, "airframe"),
-                 sha256);
+    return fetchHashed(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256, "airframe");
 }
 
 Result<std::string> Archive::photo(const std::string& sha256) const {
-    return whole(fetch(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo"), sha256);
+    return fetchHashed(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo");
 }
 
 Result<std::string> Archive::recordJson(const std::string& sha256) const {
-    return fetch(*connection, "SELECT json FROM record WHERE sha256 = ?", sha256, "record");
+    return fetchRecord(*connection, "SELECT json, json_digest FROM record WHERE sha256 = ?", sha256);
 }
 
 Result<std::string> Archive::recordPdf(const std::string& sha256) const {
-    return fetch(*connection, "SELECT pdf FROM record WHERE sha256 = ?", sha256, "record");
+    return fetchRecord(*connection, "SELECT pdf, pdf_digest FROM record WHERE sha256 = ?", sha256);
 }
 
 } // namespace ambit::archive

@@ -1,22 +1,8 @@
 // Rounds and records in the archive: what is appended and what seals it.
 #include "archive/connection.hpp"
 #include "base/canonical.hpp"
-#include "base/hash.hpp"
 
 namespace ambit::archive {
-
-namespace {
-
-/// The first eight bytes of the SHA-256: finds what rots on a disk. Against malice there are signatures.
-std::int64_t digestOf(std::string_view json) {
-    const Digest whole = sha256(json);
-    std::uint64_t value = 0;
-    for (std::size_t i = 0; i < 8; ++i)
-        value = (value << 8U) | whole[i];
-    return static_cast<std::int64_t>(value);
-}
-
-} // namespace
 
 Result<std::vector<RoundInfo>> Archive::rounds(const std::string& registration) const {
     std::vector<RoundInfo> list;
@@ -44,7 +30,7 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
         const std::string text = select.textAt(0);
         auto event = parseJson(text).and_then(round::eventFrom);
         if (!event || event->seq != static_cast<std::int64_t>(list.size()) + 1 ||
-            digestOf(text) != select.integerAt(1))
+            shortDigest(text) != select.integerAt(1))
             return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",
                         connection->file + ", round " + roundId + ", event " +
                             std::to_string(list.size() + 1),
@@ -71,7 +57,7 @@ Result<void> Archive::Connection::insertEvent(std::int64_t round, const round::E
                                               std::string_view json) {
     Statement insert = prepare("INSERT INTO event SELECT ?1, ?2, ?3, ?4"
                                " WHERE ?2 = 1 + coalesce((SELECT max(seq) FROM event WHERE round = ?1), 0)");
-    insert.integer(round).integer(event.seq).text(json).integer(digestOf(json));
+    insert.integer(round).integer(event.seq).text(json).integer(shortDigest(json));
     if (insert.step() != SQLITE_DONE) return failed("keep the event");
     if (sqlite3_changes(db) != 1)
         return fail(ErrorCode::conflict, "This is not the next event of the round.",
@@ -163,13 +149,14 @@ Result<void> Archive::seal(const std::string& roundId, const round::Event& signe
     if (!key) return tl::unexpected(key.error());
     const std::string json = canonicalJson(toJson(signedEvent));
     return connection->transaction([&]() -> Result<void> {
-        Statement insert = connection->prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)");
+        Statement insert = connection->prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
         insert.text(info.sha256)
             .text(info.registration)
             .text(info.kind)
             .text(info.conclusion)
             .integer(info.concludedAt.ms);
-        insert.text(info.signer).integer(info.findings).blob(recordJson).blob(pdf);
+        insert.text(info.signer).integer(info.findings);
+        insert.integer(shortDigest(recordJson)).integer(shortDigest(pdf)).blob(recordJson).blob(pdf);
         if (insert.step() != SQLITE_DONE) return connection->failed("keep the record");
         for (const Json& previous : (*record)["content"].value("previous", Json::array())) {
             const auto hash = previous.get<std::string>();

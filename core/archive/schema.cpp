@@ -47,6 +47,8 @@ CREATE TABLE record(
     concluded_ms INTEGER NOT NULL,
     signer TEXT NOT NULL,
     findings INTEGER NOT NULL,
+    json_digest INTEGER NOT NULL,
+    pdf_digest INTEGER NOT NULL,
     json BLOB NOT NULL,
     pdf BLOB NOT NULL
 ) STRICT;
@@ -81,16 +83,15 @@ Result<std::string> ask(sqlite3* db, const std::string& file, const char* sql) {
     return statement.textAt(0);
 }
 
-/// SQLite takes an empty file for a new database and throws its log away; with a log beside it, the file was
-/// cut to nothing.
-Result<void> checkNotEmptied(const std::string& file) {
+/// SQLite takes a file of no or a few bytes for a new database, and throws away the log of an empty one.
+Result<void> checkSize(const std::string& file) {
+    constexpr std::uintmax_t smallestPage = 512;
     std::error_code none;
     const auto size = std::filesystem::file_size(file, none);
-    if (none || size > 0) return {};
+    if (none || size >= smallestPage) return {};
     const auto logSize = std::filesystem::file_size(file + "-wal", none);
-    if (none || logSize == 0) return {};
-    return fail(ErrorCode::storage, "The archive is damaged: the file is empty, its log is not.", file,
-                leftAsItIs);
+    if (size == 0 && (none || logSize == 0)) return {};
+    return fail(ErrorCode::storage, "The archive is damaged: the file was cut off.", file, leftAsItIs);
 }
 
 Result<void> checkWhole(sqlite3* db, const std::string& file) {
@@ -151,7 +152,7 @@ std::span<const char* const> migrations() {
 }
 
 Result<void> prepareSchema(sqlite3* db, const std::string& file, std::span<const char* const> steps) {
-    if (auto there = checkNotEmptied(file); !there) return there;
+    if (auto sized = checkSize(file); !sized) return sized;
     // Closing would write the log back into a file that is refused below.
     sqlite3_db_config(db, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     const auto version = versionOf(db, file, steps.size());

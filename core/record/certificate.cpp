@@ -41,9 +41,11 @@ bool maySign(X509* certificate) {
     return (X509_get_key_usage(certificate) & (KU_DIGITAL_SIGNATURE | KU_NON_REPUDIATION)) != 0;
 }
 
-/// One who vouches for themselves must at least hold the key. Others are vouched for by somebody we don't know.
+/// One who vouches for themselves must at least hold the key. Others are vouched for by somebody we don't
+/// know.
 bool vouchedFor(X509* certificate) {
-    if (X509_NAME_cmp(X509_get_subject_name(certificate), X509_get_issuer_name(certificate)) != 0) return true;
+    if (X509_NAME_cmp(X509_get_subject_name(certificate), X509_get_issuer_name(certificate)) != 0)
+        return true;
     return X509_verify(certificate, X509_get0_pubkey(certificate)) == 1;
 }
 
@@ -66,6 +68,7 @@ Result<Certificate> Certificate::fromDer(std::string_view der) {
     return Certificate{std::string(der), std::move(name), std::move(*point), sha256Hex(der), *from, *to};
 }
 
-Signer::Signer(Certificate certificate, SignDigest signIt) : cert(std::move(certificate)), sign(std::move(signIt)) {}
+Signer::Signer(Certificate certificate, SignDigest signIt)
+    : cert(std::move(certificate)), sign(std::move(signIt)) {}
 
 } // namespace ambit::record

@@ -21,29 +21,39 @@ tl::unexpected<Error> wrong(std::string what, const std::string& pointer) {
 }
 
 Shape object(std::vector<Field> fields) {
-    return {.is = Is::object, .fields = std::move(fields)};
+    Shape shape(Is::object);
+    shape.fields = std::move(fields);
+    return shape;
 }
 Shape list(Shape element) {
-    return {.is = Is::list, .of = {std::move(element)}};
+    Shape shape(Is::list);
+    shape.of.push_back(std::move(element));
+    return shape;
 }
 Shape word(std::vector<std::string_view> words) {
-    return {.is = Is::text, .words = std::move(words)};
+    Shape shape(Is::text);
+    shape.words = std::move(words);
+    return shape;
 }
 Shape integer(std::int64_t least, std::int64_t most) {
-    return {.is = Is::integer, .least = least, .most = most};
+    Shape shape(Is::integer);
+    shape.least = least;
+    shape.most = most;
+    return shape;
 }
 
-const Shape text{};
-const Shape hash{.is = Is::hash};
-const Shape instant{.is = Is::instant};
-const Shape decimal{.is = Is::decimal};
+const Shape text(Is::text);
+const Shape hash(Is::hash);
+const Shape instant(Is::instant);
+const Shape decimal(Is::decimal);
 constexpr bool optional = false;
 
 Shape settlingWith(std::vector<Field> more) {
     std::vector<Field> fields{
         {"outcome", word({"sound", "finding", "not inspected"})},
         {"at", instant},
-        {"finding", object({{"words", text}, {"class", word({"assess", "grounds"})}, {"photos", list(hash)}}), optional},
+        {"finding", object({{"words", text}, {"class", word({"assess", "grounds"})}, {"photos", list(hash)}}),
+         optional},
         {"notInspected", object({{"why", text}, {"basis", text, optional}}), optional}};
     fields.insert(fields.end(), more.begin(), more.end());
     return object(std::move(fields));
@@ -73,10 +83,11 @@ Shape pointShape() {
 }
 
 Shape aircraftShape() {
-    return object({{"registration", text},
-                   {"serial", text},
-                   {"airframe", object({{"id", text}, {"name", text}, {"sha256", hash}, {"notice", text, optional}})},
-                   {"counters", list(object({{"id", text}, {"name", text}, {"unit", text}, {"value", decimal}}))}});
+    return object(
+        {{"registration", text},
+         {"serial", text},
+         {"airframe", object({{"id", text}, {"name", text}, {"sha256", hash}, {"notice", text, optional}})},
+         {"counters", list(object({{"id", text}, {"name", text}, {"unit", text}, {"value", decimal}}))}});
 }
 
 Shape contentShape() {
@@ -92,19 +103,20 @@ Shape contentShape() {
          {"offsetMinutes", integer(-840, 840)},
          {"position", object({{"latitude", decimal}, {"longitude", decimal}}), optional},
          {"previous", list(hash)},
-         {"conclusion", object({{"fit", {.is = Is::flag}}, {"reasons", text, optional}})},
-         {"signer",
-          object({{"name", text},
-                  {"role", word({"pilot", "instructor", "owner", "mechanic"})},
-                  {"certificate", {.is = Is::textOrEmpty}}})},
+         {"conclusion", object({{"fit", Shape(Is::flag)}, {"reasons", text, optional}})},
+         {"signer", object({{"name", text},
+                            {"role", word({"pilot", "instructor", "owner", "mechanic"})},
+                            {"certificate", Shape(Is::textOrEmpty)}})},
          {"points", list(pointShape())},
-         {"openings", list(object({{"id", text}, {"name", text}, {"openedAt", instant}, {"closedAt", instant}}))},
+         {"openings",
+          list(object({{"id", text}, {"name", text}, {"openedAt", instant}, {"closedAt", instant}}))},
          {"cautions", list(text)},
-         {"photos",
-          list(object({{"sha256", hash}, {"type", word({"image/jpeg", "image/png"})}, {"bytes", integer(1, largestPhoto)}}))},
+         {"photos", list(object({{"sha256", hash},
+                                 {"type", word({"image/jpeg", "image/png"})},
+                                 {"bytes", integer(1, largestPhoto)}}))},
          {"software", object({{"name", text}, {"version", text}})},
          {"statement", text},
-         {"events", list({.is = Is::anything})}});
+         {"events", list(Shape(Is::anything))}});
 }
 
 /// Another version or kind is not wrong, only unknown here.
@@ -112,8 +124,8 @@ Result<void> checkKind(const Json& content) {
     if (!content.is_object() || content.value("format", Json()) != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     if (content.value("version", Json()) != 1 || content.value("kind", Json()) != "round")
-        return fail(ErrorCode::unsupported, "This Ambit knows records of version 1 and kind “round” only.", "/version",
-                    "Use a newer Ambit.");
+        return fail(ErrorCode::unsupported, "This Ambit knows records of version 1 and kind “round” only.",
+                    "/version", "Use a newer Ambit.");
     return {};
 }
 
@@ -134,8 +146,9 @@ Result<std::vector<round::Event>> eventsOf(const Json& list) {
 /// Fields beside which events say nothing: they come from the airframe or from Ambit.
 bool isBeyondEvents(std::string_view name) {
     static constexpr std::array<std::string_view, 20> names{
-        "format", "version", "kind",    "previous", "openings", "cautions", "software", "statement", "events", "name",
-        "notice", "unit",    "zone",    "how",      "jasc",     "stand",    "settings", "quantity",  "limit",  "source"};
+        "format",    "version", "kind",     "previous", "openings", "cautions", "software",
+        "statement", "events",  "name",     "notice",   "unit",     "zone",     "how",
+        "jasc",      "stand",   "settings", "quantity", "limit",    "source"};
     return name == "verdict" || std::find(names.begin(), names.end(), name) != names.end();
 }
 
@@ -168,15 +181,16 @@ Result<void> checkConclusion(const Json& content) {
         const bool grounding = point.contains("finding") && point["finding"]["class"] == "grounds";
         const bool noBasis = point.contains("notInspected") && !point["notInspected"].contains("basis");
         if (fit && (grounding || noBasis)) return wrong("“fit” can't stand beside this point's outcome.", at);
-        if (point["outcome"] == "sound" && point.contains("measured") && point["measured"]["verdict"] != "within")
+        if (point["outcome"] == "sound" && point.contains("measured") &&
+            point["measured"]["verdict"] != "within")
             return wrong("A value out of its limit isn't sound.", at);
     }
     return {};
 }
 
 bool sortedOnce(const Json& hashes) {
-    return std::adjacent_find(hashes.begin(), hashes.end(), [](const Json& a, const Json& b) { return a >= b; }) ==
-           hashes.end();
+    return std::adjacent_find(hashes.begin(), hashes.end(),
+                              [](const Json& a, const Json& b) { return a >= b; }) == hashes.end();
 }
 
 } // namespace
@@ -185,12 +199,14 @@ Result<void> checkContent(const Json& content) {
     static const Shape shape = contentShape();
     if (auto good = checkKind(content); !good) return good;
     if (auto good = checkShape(content, shape); !good) return good;
-    if (!sortedOnce(content["previous"])) return wrong("The earlier records must be sorted, each once.", "/previous");
+    if (!sortedOnce(content["previous"]))
+        return wrong("The earlier records must be sorted, each once.", "/previous");
     const auto events = eventsOf(content["events"]);
     if (!events) return tl::unexpected(events.error());
     const auto told = summaryOf(*events);
     if (!told) {
-        return wrong(told.error().what, "/events" + (told.error().where.empty() ? "" : " " + told.error().where));
+        return wrong(told.error().what,
+                     "/events" + (told.error().where.empty() ? "" : " " + told.error().where));
     }
     if (auto at = differs(content, *told, {}))
         return wrong("This isn't what the record's own events say.", *at);

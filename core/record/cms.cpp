@@ -124,9 +124,8 @@ std::string cmsOf(std::string_view digest, std::string_view certificate, std::st
         sequenceOf({versionOne, identifierOf(certificate), digestAlgorithm,
                     item(der::context0, attributesOf(digest, certificate)), sequenceOf({ecdsaWithSha256}),
                     item(der::octets, toDerSignature(signature))});
-    const std::string all =
-        sequenceOf({versionOne, item(der::set, digestAlgorithm), sequenceOf({data}), item(der::context0, certificate),
-                    item(der::set, signer)});
+    const std::string all = sequenceOf({versionOne, item(der::set, digestAlgorithm), sequenceOf({data}),
+                                        item(der::context0, certificate), item(der::set, signer)});
     return sequenceOf({signedData, item(der::context0, all)});
 }
 
@@ -145,9 +144,11 @@ Result<std::string> signCms(std::string_view digest, const Signer& signer) {
 Result<Certificate> verifyCms(std::string_view der, std::string_view digest) {
     const Parts parts = partsOf(der);
     const auto signature = fromDerSignature(parts.signature);
-    if (parts.certificate.empty() || !signature) return refuse("The PDF's signature is not one that Ambit makes.");
+    if (parts.certificate.empty() || !signature)
+        return refuse("The PDF's signature is not one that Ambit makes.");
     if (cmsOf(digest, parts.certificate, *signature) != der)
-        return refuse("The PDF was changed after signing, or its signature is not in the one form Ambit makes.");
+        return refuse(
+            "The PDF was changed after signing, or its signature is not in the one form Ambit makes.");
     if (!isLowS(*signature)) return refuse("The PDF's signature has high S.");
     auto certificate = Certificate::fromDer(parts.certificate);
     if (!certificate) return certificate;

@@ -11,10 +11,11 @@ namespace {
 
 using airframe::Airframe;
 
-constexpr const char* statement =
-    "This record says what one person looked at, found and decided in one inspection before flight. The pilot in command decides "
-    "whether the aircraft is fit to fly; the manufacturer's handbook and the local rules have the last word. Ambit reminds, measures "
-    "and records: it never says that an aircraft is airworthy.";
+constexpr const char* statement = "This record says what one person looked at, found and decided in one "
+                                  "inspection before flight. The pilot in command decides "
+                                  "whether the aircraft is fit to fly; the manufacturer's handbook and the "
+                                  "local rules have the last word. Ambit reminds, measures "
+                                  "and records: it never says that an aircraft is airworthy.";
 
 const char* toText(judge::Verdict verdict) {
     switch (verdict) {
@@ -55,7 +56,8 @@ void judgeValue(Json& measured, const airframe::Limit& limit) {
     measured["unit"] = limit.unit;
     measured["limit"] = judge::toText(limit);
     measured["source"] = limit.source;
-    measured["verdict"] = toText(judge::against(limit, *Decimal::parse(measured["value"].get<std::string>())));
+    measured["verdict"] =
+        toText(judge::against(limit, *Decimal::parse(measured["value"].get<std::string>())));
 }
 
 void namePoint(Json& json, const round::State& state, const Airframe& airframe) {
@@ -99,7 +101,8 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     const auto state = round::fold(airframe, events);
     if (!state) return tl::unexpected(state.error());
     if (state->phase != round::Phase::concluded)
-        return fail(ErrorCode::refused, "Only a concluded round becomes a record.", state->id, "Conclude it first.");
+        return fail(ErrorCode::refused, "Only a concluded round becomes a record.", state->id,
+                    "Conclude it first.");
     auto content = summaryOf(events);
     if (!content) return content;
     Json& json = *content;

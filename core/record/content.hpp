@@ -1,4 +1,5 @@
-// What a round's record says: RECORD.md. Built from the round's events and the airframe alone; same input, same bytes.
+// What a round's record says: RECORD.md. Built from the round's events and the airframe alone; same input,
+// same bytes.
 #pragma once
 
 #include "base/parse.hpp"
@@ -6,12 +7,14 @@
 
 namespace ambit::record {
 
-/// Content of a concluded round. `previous`: the aircraft's latest records known, sorted hex hashes. Refused unless the round is concluded.
-[[nodiscard]] Result<Json> roundContent(const airframe::Airframe& airframe, const std::vector<round::Event>& events,
+/// Content of a concluded round. `previous`: the aircraft's latest records known, sorted hex hashes. Refused
+/// unless the round is concluded.
+[[nodiscard]] Result<Json> roundContent(const airframe::Airframe& airframe,
+                                        const std::vector<round::Event>& events,
                                         const std::vector<std::string>& previous);
 
-/// Checks a content against RECORD.md: fields, types, plain text, integers only, the events fold consistently with the summary as far as
-/// can be told without the airframe.
+/// Checks a content against RECORD.md: fields, types, plain text, integers only, the events fold consistently
+/// with the summary as far as can be told without the airframe.
 [[nodiscard]] Result<void> checkContent(const Json& content);
 
 } // namespace ambit::record

@@ -6,7 +6,14 @@
 
 namespace ambit::record::der {
 
-enum Tag : unsigned char { integer = 0x02, octets = 0x04, object = 0x06, sequence = 0x30, set = 0x31, context0 = 0xA0 };
+enum Tag : unsigned char {
+    integer = 0x02,
+    octets = 0x04,
+    object = 0x06,
+    sequence = 0x30,
+    set = 0x31,
+    context0 = 0xA0
+};
 
 /// Tag, length, content.
 [[nodiscard]] std::string item(Tag tag, std::string_view content);

@@ -32,7 +32,8 @@ OwnedKey keyOf(std::string_view point) {
     std::string bytes(point);
     std::array<OSSL_PARAM, 3> parameters{
         OSSL_PARAM_construct_utf8_string(OSSL_PKEY_PARAM_GROUP_NAME, group.data(), 0),
-        OSSL_PARAM_construct_octet_string(OSSL_PKEY_PARAM_PUB_KEY, bytes.data(), bytes.size()), OSSL_PARAM_construct_end()};
+        OSSL_PARAM_construct_octet_string(OSSL_PKEY_PARAM_PUB_KEY, bytes.data(), bytes.size()),
+        OSSL_PARAM_construct_end()};
     const OwnedKeyContext context(EVP_PKEY_CTX_new_from_name(nullptr, "EC", nullptr));
     EVP_PKEY* key = nullptr;
     if (context && EVP_PKEY_fromdata_init(context.get()) == 1)
@@ -56,7 +57,9 @@ Result<std::string> pointOf(std::string_view info) {
     const bool p256 = info.size() == keyPrefix.size() + pointSize && info.starts_with(keyPrefix) &&
                       info[keyPrefix.size()] == '\x04' && keyOf(info.substr(keyPrefix.size())) != nullptr;
     const CleanErrors clean;
-    if (!p256) return fail(ErrorCode::signature, "This is not a P-256 key with its curve named and its point written out.");
+    if (!p256)
+        return fail(ErrorCode::signature,
+                    "This is not a P-256 key with its curve named and its point written out.");
     return std::string(info.substr(keyPrefix.size()));
 }
 
@@ -80,7 +83,8 @@ std::string withLowS(std::string_view signature) {
     if (signature.size() != 2 * half || isLowS(signature)) return low;
     int borrow = 0;
     for (std::size_t i = half; i-- > 0;) {
-        const int difference = static_cast<unsigned char>(order[i]) - static_cast<unsigned char>(signature[half + i]) - borrow;
+        const int difference =
+            static_cast<unsigned char>(order[i]) - static_cast<unsigned char>(signature[half + i]) - borrow;
         borrow = difference < 0 ? 1 : 0;
         low[half + i] = static_cast<char>(difference & 0xFF);
     }

@@ -8,18 +8,20 @@
 
 namespace ambit::record {
 
-/// The 65-byte uncompressed point of a certificate's or key's SubjectPublicKeyInfo; refused unless it is P-256 in
-/// exactly that form.
+/// The 65-byte uncompressed point of a certificate's or key's SubjectPublicKeyInfo; refused unless it is
+/// P-256 in exactly that form.
 [[nodiscard]] Result<std::string> pointOf(std::string_view subjectPublicKeyInfo);
 
 /// Does R‖S (64 bytes) hold over the digest (32 bytes) with the key of that point?
 [[nodiscard]] bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature);
 
-/// S at most half the group's order. Of the two signatures that hold (R, S) and (R, n-S), the house writes this one only.
+/// S at most half the group's order. Of the two signatures that hold (R, S) and (R, n-S), the house writes
+/// this one only.
 [[nodiscard]] bool isLowS(std::string_view signature);
 [[nodiscard]] std::string withLowS(std::string_view signature);
 
-/// R‖S from and to the DER that X.509, CMS and OpenSSL use. From: refused unless it is exactly the one encoding.
+/// R‖S from and to the DER that X.509, CMS and OpenSSL use. From: refused unless it is exactly the one
+/// encoding.
 [[nodiscard]] Result<std::string> fromDerSignature(std::string_view der);
 [[nodiscard]] std::string toDerSignature(std::string_view signature);
 

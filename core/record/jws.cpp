@@ -60,7 +60,8 @@ Result<bool> declaresLowS(const Json& header, std::string_view bytes, const std:
     const auto declared = header.find("s");
     if (declared == header.end()) return false;
     if (*declared != "low") return refuse("The protected header's “s” can only be “low”.", where);
-    if (canonicalJson(header) != bytes) return refuse("The protected header is not in canonical form.", where);
+    if (canonicalJson(header) != bytes)
+        return refuse("The protected header is not in canonical form.", where);
     return true;
 }
 
@@ -82,32 +83,38 @@ Result<Header> readHeader(std::string_view text, const std::string& where) {
 }
 
 bool hasForm(const Json& entry) {
-    return entry.is_object() && entry.size() == 2 && entry.contains("protected") && entry.contains("signature") &&
-           entry["protected"].is_string() && entry["signature"].is_string();
+    return entry.is_object() && entry.size() == 2 && entry.contains("protected") &&
+           entry.contains("signature") && entry["protected"].is_string() && entry["signature"].is_string();
 }
 
 } // namespace
 
 Result<Json> signJws(std::string_view payload, const Signer& signer) {
-    const Json header{{"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
+    const Json header{
+        {"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
     const std::string text = toBase64Url(canonicalJson(header));
     auto signature = signer.signDigest(asText(digestOf(text, payload)));
     if (!signature) return tl::unexpected(signature.error());
-    if (signature->size() != 64) return refuse("The signer gave no ES256 signature.", signer.certificate().name);
+    if (signature->size() != 64)
+        return refuse("The signer gave no ES256 signature.", signer.certificate().name);
     return Json{{"protected", text}, {"signature", toBase64Url(withLowS(*signature))}};
 }
 
 Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, const std::string& where) {
     if (!hasForm(entry))
-        return fail(ErrorCode::invalid, "A signature has exactly “protected” and “signature”, both texts.", where);
+        return fail(ErrorCode::invalid, "A signature has exactly “protected” and “signature”, both texts.",
+                    where);
     auto header = readHeader(entry["protected"].get_ref<const std::string&>(), where + "/protected");
     if (!header) return tl::unexpected(header.error());
     const std::string at = where + "/signature";
     const auto signature = fromBase64Url(entry["signature"].get_ref<const std::string&>());
-    if (!signature || signature->size() != 64) return refuse("The signature is not 64 bytes in strict base64url.", at);
-    if (header->lowS && !isLowS(*signature)) return refuse("The signature declares low S but has high S.", at);
+    if (!signature || signature->size() != 64)
+        return refuse("The signature is not 64 bytes in strict base64url.", at);
+    if (header->lowS && !isLowS(*signature))
+        return refuse("The signature declares low S but has high S.", at);
     if (!verifyEs256(header->certificate.point, asText(digestOf(header->text, payload)), *signature)) {
-        return refuse("The signature of " + header->certificate.name + " doesn't hold: something was changed after signing.",
+        return refuse("The signature of " + header->certificate.name +
+                          " doesn't hold: something was changed after signing.",
                       at);
     }
     return SignatureReport{std::move(header->certificate), header->lowS};

@@ -1,4 +1,5 @@
-// One signature of a record: a JWS (RFC 7515) detached from its payload (appendix F), ES256. Inside core/record only.
+// One signature of a record: a JWS (RFC 7515) detached from its payload (appendix F), ES256. Inside
+// core/record only.
 #pragma once
 
 #include "base/parse.hpp"
@@ -13,6 +14,7 @@ namespace ambit::record {
 [[nodiscard]] Result<Json> signJws(std::string_view payload, const Signer& signer);
 
 /// Checks such an entry. `where` stands before the pointers of what is wrong.
-[[nodiscard]] Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, const std::string& where);
+[[nodiscard]] Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload,
+                                                const std::string& where);
 
 } // namespace ambit::record

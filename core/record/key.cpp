@@ -6,7 +6,6 @@
 
 #include <array>
 #include <chrono>
-#include <openssl/pkcs12.h>
 #include <openssl/pem.h>
 #include <openssl/pkcs12.h>
 #include <openssl/rand.h>
@@ -16,7 +15,7 @@ namespace ambit::record {
 
 namespace {
 
-constexpr std::size_t shortestPassphrase = 8;  ///< bytes
+constexpr std::size_t shortestPassphrase = 8;   ///< bytes
 constexpr std::size_t longestPassphrase = 1024; ///< bytes
 constexpr std::uint64_t scryptN = 16384;        ///< as much as OpenSSL 3.0 takes with r = 8
 constexpr std::uint64_t scryptR = 8;
@@ -34,8 +33,9 @@ tl::unexpected<Error> broken(const char* step) {
 }
 
 tl::unexpected<Error> notAKeyFile() {
-    return fail(ErrorCode::syntax, "This is not a key file.", {},
-                "A key file holds an ENCRYPTED PRIVATE KEY and a CERTIFICATE, as “ambit key new” writes them.");
+    return fail(
+        ErrorCode::syntax, "This is not a key file.", {},
+        "A key file holds an ENCRYPTED PRIVATE KEY and a CERTIFICATE, as “ambit key new” writes them.");
 }
 
 /// Without this, OpenSSL would ask at the terminal.
@@ -51,7 +51,8 @@ std::size_t characters(std::string_view utf8) {
 }
 
 Result<void> checkName(const std::string& name) {
-    if (!name.empty() && isPlainText(name) && name.find('\n') == std::string::npos && characters(name) <= longestName)
+    if (!name.empty() && isPlainText(name) && name.find('\n') == std::string::npos &&
+        characters(name) <= longestName)
         return {};
     return fail(ErrorCode::invalid, "A key's name is one line of 1 to 64 characters.", "name");
 }
@@ -67,7 +68,8 @@ std::string textOf(BIO* memory) {
     return {data, static_cast<std::size_t>(size)};
 }
 
-// --- a new certificate ----------------------------------------------------------------------------------------
+// --- a new certificate
+// ----------------------------------------------------------------------------------------
 
 bool setLife(X509* certificate, Instant at) {
     using namespace std::chrono;
@@ -77,7 +79,9 @@ bool setLife(X509* certificate, Instant at) {
     date += years(lifeYears);
     if (!date.ok()) date = date.year() / date.month() / last; // born on 29 February
     const auto end = sys_days(date) + (start - day);
-    const auto seconds = [](auto time) { return static_cast<std::time_t>(floor<std::chrono::seconds>(time).time_since_epoch().count()); };
+    const auto seconds = [](auto time) {
+        return static_cast<std::time_t>(floor<std::chrono::seconds>(time).time_since_epoch().count());
+    };
     return ASN1_TIME_set(X509_getm_notBefore(certificate), seconds(start)) != nullptr &&
            ASN1_TIME_set(X509_getm_notAfter(certificate), seconds(end)) != nullptr;
 }
@@ -107,15 +111,17 @@ bool addExtension(X509* certificate, int kind, const char* value) {
 OwnedCertificate selfSigned(EVP_PKEY* key, const std::string& name, Instant at) {
     OwnedCertificate certificate(X509_new());
     X509* it = certificate.get();
-    const bool done = it != nullptr && X509_set_version(it, X509_VERSION_3) == 1 && setNumber(it) && setLife(it, at) &&
-                      setName(it, name) && X509_set_pubkey(it, key) == 1 &&
+    const bool done = it != nullptr && X509_set_version(it, X509_VERSION_3) == 1 && setNumber(it) &&
+                      setLife(it, at) && setName(it, name) && X509_set_pubkey(it, key) == 1 &&
                       addExtension(it, NID_basic_constraints, "critical,CA:FALSE") &&
                       addExtension(it, NID_key_usage, "critical,digitalSignature,nonRepudiation") &&
-                      addExtension(it, NID_subject_key_identifier, "hash") && X509_sign(it, key, EVP_sha256()) > 0;
+                      addExtension(it, NID_subject_key_identifier, "hash") &&
+                      X509_sign(it, key, EVP_sha256()) > 0;
     return done ? std::move(certificate) : nullptr;
 }
 
-// --- the private key, locked and unlocked --------------------------------------------------------------------
+// --- the private key, locked and unlocked
+// --------------------------------------------------------------------
 
 bool writeLocked(BIO* out, EVP_PKEY* key, std::string_view passphrase) {
     const OwnedPrivateKeyInfo plain(EVP_PKEY2PKCS8(key));
@@ -135,7 +141,8 @@ Result<std::string> signWith(EVP_PKEY* key, std::string_view digest) {
     std::string der(80, '\0');
     std::size_t size = der.size();
     if (digest.size() != 32 || !context || EVP_PKEY_sign_init(context.get()) != 1 ||
-        EVP_PKEY_sign(context.get(), reinterpret_cast<unsigned char*>(der.data()), &size, bytesOf(digest), digest.size()) != 1)
+        EVP_PKEY_sign(context.get(), reinterpret_cast<unsigned char*>(der.data()), &size, bytesOf(digest),
+                      digest.size()) != 1)
         return broken("signing");
     der.resize(size);
     return fromDerSignature(der).map(withLowS);
@@ -164,16 +171,19 @@ Result<Signer> unlock(std::string_view keyFile, std::string_view passphrase) {
     const OwnedBio in(BIO_new_mem_buf(keyFile.data(), static_cast<int>(keyFile.size())));
     const OwnedEncrypted locked(PEM_read_bio_PKCS8(in.get(), nullptr, noPassphrase, nullptr));
     if (!locked) return notAKeyFile();
-    const OwnedPrivateKeyInfo plain(checkPassphrase(passphrase) ? PKCS8_decrypt(locked.get(), passphrase.data(),
-                                                                               static_cast<int>(passphrase.size()))
-                                                                : nullptr);
-    if (!plain) return fail(ErrorCode::passphrase, "This passphrase doesn't unlock the key.", {}, "Try again.");
+    const OwnedPrivateKeyInfo plain(
+        checkPassphrase(passphrase)
+            ? PKCS8_decrypt(locked.get(), passphrase.data(), static_cast<int>(passphrase.size()))
+            : nullptr);
+    if (!plain)
+        return fail(ErrorCode::passphrase, "This passphrase doesn't unlock the key.", {}, "Try again.");
     const std::shared_ptr<EVP_PKEY> key(EVP_PKCS82PKEY(plain.get()), EVP_PKEY_free);
     const unsigned char* at = bytesOf(certificate->der);
     const OwnedCertificate x509(d2i_X509(nullptr, &at, static_cast<long>(certificate->der.size())));
     if (!key || X509_check_private_key(x509.get(), key.get()) != 1)
         return fail(ErrorCode::signature, "The key file's certificate belongs to another key.");
-    return Signer(std::move(*certificate), [key](std::string_view digest) { return signWith(key.get(), digest); });
+    return Signer(std::move(*certificate),
+                  [key](std::string_view digest) { return signWith(key.get(), digest); });
 }
 
 Result<Certificate> certificateOf(std::string_view keyFile) {

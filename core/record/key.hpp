@@ -27,7 +27,8 @@ struct Certificate {
 /// What signs. A phone's key store can stand behind the callback: the key itself never has to leave it.
 class Signer {
 public:
-    using SignDigest = std::function<Result<std::string>(std::string_view digest)>; ///< 32 bytes in, R‖S (64 bytes, low S) out
+    using SignDigest = std::function<Result<std::string>(std::string_view digest)>; ///< 32 bytes in, R‖S (64
+                                                                                    ///< bytes, low S) out
     Signer(Certificate certificate, SignDigest sign);
     [[nodiscard]] const Certificate& certificate() const { return cert; }
     [[nodiscard]] Result<std::string> signDigest(std::string_view digest) const { return sign(digest); }
@@ -37,9 +38,11 @@ private:
     SignDigest sign;
 };
 
-/// A key file's text: the encrypted private key (PKCS#8, PBES2: scrypt N=16384 r=8 p=8, AES-256-CBC) and the certificate, both PEM.
-/// `at` is the start of the certificate's life, 20 years long. Passphrase: at least 8 bytes.
-[[nodiscard]] Result<std::string> newKeyFile(const std::string& name, std::string_view passphrase, Instant at);
+/// A key file's text: the encrypted private key (PKCS#8, PBES2: scrypt N=16384 r=8 p=8, AES-256-CBC) and the
+/// certificate, both PEM. `at` is the start of the certificate's life, 20 years long. Passphrase: at least 8
+/// bytes.
+[[nodiscard]] Result<std::string> newKeyFile(const std::string& name, std::string_view passphrase,
+                                             Instant at);
 
 /// Error passphrase: it doesn't unlock; syntax: not a key file.
 [[nodiscard]] Result<Signer> unlock(std::string_view keyFile, std::string_view passphrase);

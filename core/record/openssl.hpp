@@ -24,7 +24,8 @@ using OwnedKey = Owned<EVP_PKEY, EVP_PKEY_free>;
 using OwnedKeyContext = Owned<EVP_PKEY_CTX, EVP_PKEY_CTX_free>;
 using OwnedCertificate = Owned<X509, X509_free>;
 
-/// Failed calls leave their reasons in a queue of the thread; whoever reports a failure in words of our own empties it.
+/// Failed calls leave their reasons in a queue of the thread; whoever reports a failure in words of our own
+/// empties it.
 struct CleanErrors {
     CleanErrors() = default;
     CleanErrors(const CleanErrors&) = delete;

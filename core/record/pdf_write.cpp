@@ -4,13 +4,9 @@
 #include "record/pdf.hpp"
 #include "record/pdf_marks.hpp"
 #include "record/photo.hpp"
+#include "record/qpdf.hpp"
 #include "record/xmp.hpp"
 
-#include <qpdf/Buffer.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFEFStreamObjectHelper.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
 #include <stdexcept>
 
 namespace ambit::record {
@@ -28,7 +24,8 @@ tl::unexpected<Error> refuse(std::string what, std::string where = {}) {
     return fail(ErrorCode::invalid, std::move(what), std::move(where));
 }
 
-// --- photos ---------------------------------------------------------------------------------------------------
+// --- photos
+// ---------------------------------------------------------------------------------------------------
 
 std::vector<Object> imagesOf(QPDF& pdf, const Placeholder& size) {
     std::vector<Object> found;
@@ -49,26 +46,31 @@ Result<void> putPhoto(QPDF& pdf, const Placeholder& placeholder, const Photos& p
     if (photo == photos.end())
         return fail(ErrorCode::notFound, "The bytes of this photo are missing.", placeholder.photoSha256);
     const auto frame = jpegFrame(photo->second);
-    const bool fits = frame && frame->width == placeholder.photoWidth && frame->height == placeholder.photoHeight &&
-                      frame->channels == placeholder.channels && (frame->channels == 1 || frame->channels == 3);
+    const bool fits = frame && frame->width == placeholder.photoWidth &&
+                      frame->height == placeholder.photoHeight && frame->channels == placeholder.channels &&
+                      (frame->channels == 1 || frame->channels == 3);
     if (!fits)
-        return refuse("This photo is not a JPEG in grey or colour of the size it was drawn for.", placeholder.photoSha256);
+        return refuse("This photo is not a JPEG in grey or colour of the size it was drawn for.",
+                      placeholder.photoSha256);
     std::vector<Object> images = imagesOf(pdf, placeholder);
     if (images.size() != 1)
-        return refuse("The drawn pages don't have exactly one place for this photo.", placeholder.photoSha256);
+        return refuse("The drawn pages don't have exactly one place for this photo.",
+                      placeholder.photoSha256);
     Object dictionary = Object::newDictionary();
     dictionary.replaceKey("/Type", Object::newName("/XObject"));
     dictionary.replaceKey("/Subtype", Object::newName("/Image"));
     dictionary.replaceKey("/Width", Object::newInteger(frame->width));
     dictionary.replaceKey("/Height", Object::newInteger(frame->height));
     dictionary.replaceKey("/BitsPerComponent", Object::newInteger(8));
-    dictionary.replaceKey("/ColorSpace", Object::newName(frame->channels == 3 ? "/DeviceRGB" : "/DeviceGray"));
+    dictionary.replaceKey("/ColorSpace",
+                          Object::newName(frame->channels == 3 ? "/DeviceRGB" : "/DeviceGray"));
     images[0].replaceDict(dictionary);
     images[0].replaceStreamData(photo->second, Object::newName("/DCTDecode"), Object::newNull());
     return {};
 }
 
-// --- what the file says of itself, and what it carries --------------------------------------------------------------
+// --- what the file says of itself, and what it carries
+// --------------------------------------------------------------
 
 void describe(QPDF& pdf, const About& about) {
     Object info = Object::newDictionary();
@@ -118,7 +120,8 @@ void attach(QPDF& pdf, std::string_view json, const About& about) {
     pdf.getRoot().replaceKey("/AF", Object::newArray({file}));
 }
 
-/// An invisible field with room for the signature: /ByteRange and /Contents are filled in once the file is written.
+/// An invisible field with room for the signature: /ByteRange and /Contents are filled in once the file is
+/// written.
 void addField(QPDF& pdf, const About& about, std::size_t room) {
     Object signature = Object::newDictionary();
     signature.replaceKey("/Type", Object::newName("/Sig"));
@@ -150,7 +153,8 @@ void addField(QPDF& pdf, const About& about, std::size_t room) {
     pdf.getRoot().replaceKey("/AcroForm", form);
 }
 
-// --- bytes ------------------------------------------------------------------------------------------------------
+// --- bytes
+// ------------------------------------------------------------------------------------------------------
 
 std::string write(QPDF& pdf) {
     QPDFWriter writer(pdf);
@@ -166,7 +170,8 @@ std::string write(QPDF& pdf) {
 
 Result<std::string> sign(std::string file, std::size_t room, const Signer& signer) {
     const std::size_t key = pdf::onlyPlaceOf(pdf::byteRangeKey, file);
-    const std::size_t contents = pdf::onlyPlaceOf(std::string(pdf::contentsKey) + std::string(room * 2, '0') + '>', file);
+    const std::size_t contents =
+        pdf::onlyPlaceOf(std::string(pdf::contentsKey) + std::string(room * 2, '0') + '>', file);
     if (key == std::string::npos || contents == std::string::npos)
         return refuse("The drawn pages hold a signature already.");
     pdf::Gap gap;
@@ -174,7 +179,8 @@ Result<std::string> sign(std::string file, std::size_t room, const Signer& signe
     gap.end = gap.begin + 2 * room + 2;
     const std::size_t range = key + pdf::byteRangeKey.size();
     const std::string text = pdf::byteRange(file.size(), gap);
-    if (file.find(']', range) + 1 - range != text.size()) return refuse("The file is too large to be signed.");
+    if (file.find(']', range) + 1 - range != text.size())
+        return refuse("The file is too large to be signed.");
     file.replace(range, text.size(), text);
 
     const Digest digest = sha256(std::string(pdf::before(file, gap)).append(pdf::after(file, gap)));
@@ -207,8 +213,8 @@ Result<std::string> signPdf(const DrawnPages& pages, std::string_view recordJson
     const auto report = verifyRecord(recordJson);
     if (!report) return tl::unexpected(report.error());
     if (report->signatures.front().certificate.der != signer.certificate().der)
-        return fail(ErrorCode::signature, "The record was signed with another key.", signer.certificate().name,
-                    "Sign the record and its PDF with the same key.");
+        return fail(ErrorCode::signature, "The record was signed with another key.",
+                    signer.certificate().name, "Sign the record and its PDF with the same key.");
     try {
         return assemble(pages, recordJson, photos, signer, About::of(report->content));
     } catch (const std::exception& problem) {

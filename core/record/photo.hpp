@@ -12,7 +12,8 @@ struct JpegFrame {
     int channels = 0;
 };
 
-/// From the frame header of a baseline or progressive JPEG of 8 bits a sample (ITU-T T.81); nullopt: not such a file.
+/// From the frame header of a baseline or progressive JPEG of 8 bits a sample (ITU-T T.81); nullopt: not such
+/// a file.
 [[nodiscard]] std::optional<JpegFrame> jpegFrame(std::string_view bytes);
 
 } // namespace ambit::record

@@ -22,19 +22,23 @@ Result<Json> readCanonical(std::string_view bytes) {
     if (!record) return record;
     const std::string canonical = canonicalJson(*record);
     if (canonical == bytes) return record;
-    return fail(ErrorCode::signature, "The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.",
+    return fail(ErrorCode::signature,
+                "The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.",
                 firstDifference(bytes, canonical), "Use the file as it was signed.");
 }
 
 Result<void> checkFrame(const Json& record) {
     const bool framed = record.is_object() && record.size() == 2 && record.contains("content") &&
-                        record["content"].is_object() && record.contains("signatures") && record["signatures"].is_array();
+                        record["content"].is_object() && record.contains("signatures") &&
+                        record["signatures"].is_array();
     if (!framed)
-        return fail(ErrorCode::invalid, "A record has exactly “content” and “signatures”.", "/", "This is not a record.");
+        return fail(ErrorCode::invalid, "A record has exactly “content” and “signatures”.", "/",
+                    "This is not a record.");
     const std::size_t count = record["signatures"].size();
     if (count == 0) return fail(ErrorCode::signature, "The record bears no signature.", "/signatures");
     if (count > 1)
-        return fail(ErrorCode::unsupported, "The record bears countersignatures, which this Ambit can't check.", "/signatures/1",
+        return fail(ErrorCode::unsupported,
+                    "The record bears countersignatures, which this Ambit can't check.", "/signatures/1",
                     "Use a newer Ambit.");
     return {};
 }
@@ -50,8 +54,8 @@ Result<std::string> signRecord(const Json& content, const Signer& signer) {
     const Certificate& certificate = signer.certificate();
     if (content["signer"]["name"] != certificate.name) {
         return fail(ErrorCode::signature,
-                    "The content's signer is " + content["signer"]["name"].get<std::string>() + ", the key's is " +
-                        certificate.name + '.',
+                    "The content's signer is " + content["signer"]["name"].get<std::string>() +
+                        ", the key's is " + certificate.name + '.',
                     "/content/signer/name", "Sign with the key of the person who walked the round.");
     }
     auto entry = signJws(canonicalJson(content), signer);

@@ -54,16 +54,20 @@ Result<void> checkText(const std::string& text, const Shape& shape, const std::s
     if (!shape.words.empty() && std::find(shape.words.begin(), shape.words.end(), text) == shape.words.end())
         return wrong("This word is not one of those that can stand here.", pointer);
     const bool isHash = text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
-    if (is(Shape::Is::hash) && !isHash) return wrong("A SHA-256 in lower-case hex is expected here.", pointer);
-    if (is(Shape::Is::decimal) && !Decimal::parse(text)) return wrong("A decimal number is expected here.", pointer);
-    if (is(Shape::Is::instant) && !parseInstant(text)) return wrong("A time in UTC is expected here.", pointer);
+    if (is(Shape::Is::hash) && !isHash)
+        return wrong("A SHA-256 in lower-case hex is expected here.", pointer);
+    if (is(Shape::Is::decimal) && !Decimal::parse(text))
+        return wrong("A decimal number is expected here.", pointer);
+    if (is(Shape::Is::instant) && !parseInstant(text))
+        return wrong("A time in UTC is expected here.", pointer);
     return {};
 }
 
 Result<void> checkInteger(const Json& value, const Shape& shape, const std::string& pointer) {
-    const bool fits = value.is_number_integer() &&
-                      (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t{INT64_MAX}) &&
-                      value.get<std::int64_t>() >= shape.least && value.get<std::int64_t>() <= shape.most;
+    const bool fits =
+        value.is_number_integer() &&
+        (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t{INT64_MAX}) &&
+        value.get<std::int64_t>() >= shape.least && value.get<std::int64_t>() <= shape.most;
     if (fits) return {};
     return wrong("An integer from " + std::to_string(shape.least) + " to " + std::to_string(shape.most) +
                      " is expected here.",
@@ -71,6 +75,8 @@ Result<void> checkInteger(const Json& value, const Shape& shape, const std::stri
 }
 
 } // namespace
+
+Shape::Shape(Is kind) : is(kind) {}
 
 Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
     switch (shape.is) {

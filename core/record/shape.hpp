@@ -13,12 +13,14 @@ struct Field;
 
 struct Shape {
     enum class Is { object, list, text, textOrEmpty, integer, flag, hash, decimal, instant, anything };
-    Is is = Is::text;
-    std::vector<Field> fields{};            ///< of an object: no others may be there
-    std::vector<Shape> of{};                ///< of a list: one
-    std::vector<std::string_view> words{};  ///< of a text: one of these, if any
-    std::int64_t least = 0;                 ///< of an integer
-    std::int64_t most = 0;                  ///< of an integer
+    explicit Shape(Is kind);
+
+    Is is;
+    std::vector<Field> fields;           ///< of an object: no others may be there
+    std::vector<Shape> of;               ///< of a list: one
+    std::vector<std::string_view> words; ///< of a text: one of these, if any
+    std::int64_t least = 0;              ///< of an integer
+    std::int64_t most = 0;               ///< of an integer
 };
 
 struct Field {

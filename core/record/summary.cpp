@@ -61,7 +61,8 @@ public:
         Json& list = json["points"] = Json::array();
         for (const std::string& id : order) {
             const Point& point = points.at(id);
-            if (!point.settled) return fail(ErrorCode::refused, "A re-opened point was not settled again.", id);
+            if (!point.settled)
+                return fail(ErrorCode::refused, "A re-opened point was not settled again.", id);
             Json& one = list.emplace_back(point.current);
             one["id"] = id;
             if (!point.earlier.empty()) one["earlier"] = point.earlier;
@@ -80,7 +81,8 @@ private:
     Result<void> see(const Event& event, const Settled& what) {
         auto [at, isNew] = points.try_emplace(what.point);
         Point& point = at->second;
-        if (point.settled) return refuse(event, "A settled point must be re-opened before it is settled again.");
+        if (point.settled)
+            return refuse(event, "A settled point must be re-opened before it is settled again.");
         if (isNew) order.push_back(what.point);
         point.current = toJson(what, event.at);
         point.settled = true;
@@ -116,29 +118,33 @@ private:
         return refuse(event, "A round's own signature can't be part of what it signs.");
     }
 
-    template<class Other> static Result<void> see(const Event& /*event*/, const Other& /*what*/) { return {}; }
+    template<class Other> static Result<void> see(const Event& /*event*/, const Other& /*what*/) {
+        return {};
+    }
 
     [[nodiscard]] Json aboutTheRound() const {
         Json counters = Json::array();
         for (const round::CounterReading& reading : opened->counters)
             counters.push_back({{"id", reading.id}, {"value", reading.value}});
-        Json json{
-            {"aircraft",
-             {{"registration", opened->registration},
-              {"serial", opened->serial},
-              {"airframe", {{"id", opened->airframe}, {"sha256", opened->airframeSha256}}},
-              {"counters", std::move(counters)}}},
-            {"walk", {{"id", opened->walk}}},
-            {"round", round::roundId(*first)},
-            {"openedAt", toText(first->at)},
-            {"concludedAt", toText(concludedAt)},
-            {"offsetMinutes", opened->offsetMinutes},
-            {"conclusion", {{"fit", concluded->fit}}},
-            {"signer",
-             {{"name", opened->who.name}, {"role", opened->who.role}, {"certificate", opened->who.certificate}}}};
+        Json json{{"aircraft",
+                   {{"registration", opened->registration},
+                    {"serial", opened->serial},
+                    {"airframe", {{"id", opened->airframe}, {"sha256", opened->airframeSha256}}},
+                    {"counters", std::move(counters)}}},
+                  {"walk", {{"id", opened->walk}}},
+                  {"round", round::roundId(*first)},
+                  {"openedAt", toText(first->at)},
+                  {"concludedAt", toText(concludedAt)},
+                  {"offsetMinutes", opened->offsetMinutes},
+                  {"conclusion", {{"fit", concluded->fit}}},
+                  {"signer",
+                   {{"name", opened->who.name},
+                    {"role", opened->who.role},
+                    {"certificate", opened->who.certificate}}}};
         if (!concluded->reasons.empty()) json["conclusion"]["reasons"] = concluded->reasons;
         if (opened->position)
-            json["position"] = {{"latitude", opened->position->latitude}, {"longitude", opened->position->longitude}};
+            json["position"] = {{"latitude", opened->position->latitude},
+                                {"longitude", opened->position->longitude}};
         return json;
     }
 

@@ -33,10 +33,13 @@ std::string xmpDate(LocalInstant at) {
 } // namespace
 
 About About::of(const Json& content) {
-    const auto text = [&](const char* at) { return content.at(Json::json_pointer(at)).get<std::string>(); };
+    const auto text = [&](const char* pointer) {
+        return content.at(Json::json_pointer(pointer)).get<std::string>();
+    };
     About about;
     about.at = {*parseInstant(text("/concludedAt")), content.at("offsetMinutes").get<int>()};
-    about.title = oneLine(text("/aircraft/registration") + ", " + text("/walk/name") + ", " + xmpDate(about.at).substr(0, 10) + ": " +
+    about.title = oneLine(text("/aircraft/registration") + ", " + text("/walk/name") + ", " +
+                          xmpDate(about.at).substr(0, 10) + ": " +
                           (content.at("conclusion").at("fit").get<bool>() ? "fit" : "not fit"));
     about.author = oneLine(text("/signer/name"));
     about.producer = oneLine(text("/software/name") + ' ' + text("/software/version"));

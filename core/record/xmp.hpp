@@ -1,4 +1,5 @@
-// What a PDF says of itself: the same in its Info dictionary and in XMP (ISO 16684-1), as PDF/A demands. Inside core/record only.
+// What a PDF says of itself: the same in its Info dictionary and in XMP (ISO 16684-1), as PDF/A demands.
+// Inside core/record only.
 #pragma once
 
 #include "base/parse.hpp"

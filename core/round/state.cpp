@@ -201,8 +201,8 @@ Result<State> fold(const Airframe& airframe, const std::vector<Event>& events) {
         auto applied = apply(*state, airframe, events[i]);
         if (applied) continue;
         Error error = applied.error();
-        error.where =
-            "event " + std::to_string(events[i].seq) + (error.where.empty() ? "" : ", " + error.where);
+        const std::string where = "event " + std::to_string(events[i].seq);
+        if (error.where != where) error.where = where + (error.where.empty() ? "" : ", " + error.where);
         return tl::unexpected(error);
     }
     return state;

@@ -9,17 +9,17 @@
 #include "script/player.hpp"
 
 #include <QGuiApplication>
-#include <algorithm>
 #include <iostream>
 
 namespace ambit::cli {
 
 namespace {
 
-bool signs(const script::Script& script) {
-    return std::any_of(script.actions.begin(), script.actions.end(), [](const script::Action& action) {
-        return std::holds_alternative<script::Sign>(action.what);
-    });
+/// The script's last line, if it signs.
+const script::Action* signing(const script::Script& script) {
+    if (script.actions.empty()) return nullptr;
+    const script::Action& last = script.actions.back();
+    return std::holds_alternative<script::Sign>(last.what) ? &last : nullptr;
 }
 
 Result<record::Signer> signerFrom(const RoundOptions& options) {
@@ -34,7 +34,8 @@ Result<record::Signer> signerFrom(const RoundOptions& options) {
 }
 
 /// The record's identity: signed now, or found sealed already by an earlier run of the same script.
-Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer) {
+Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer,
+                         const script::Action& sign) {
     const round::State& state = round.state();
     if (state.phase == round::Phase::sealed) return state.signature->recordSha256;
     // Pages need a QGuiApplication, but no display.
@@ -43,11 +44,14 @@ Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer
     char name[] = "ambit";
     char* argv[] = {name, nullptr};
     const QGuiApplication application(argc, argv);
-    return archive::sealRound(round, signer, paper::drawRecord, Instant{state.lastAt.ms + 1000});
+    return archive::sealRound(
+        round, signer, paper::drawRecord,
+        Instant{state.lastAt.ms + std::int64_t{1000} * script::secondsOf(sign, round.airframe(), state)});
 }
 
-int finish(archive::OpenRound& round, const record::Signer& signer, const RoundOptions& options) {
-    auto sha256 = seal(round, signer);
+int finish(archive::OpenRound& round, const record::Signer& signer, const script::Action& sign,
+           const RoundOptions& options) {
+    auto sha256 = seal(round, signer, sign);
     if (!sha256) return complain(sha256.error());
     auto files = archive::exportRecord(round.store(), *sha256, options.out);
     if (!files) return complain(files.error());
@@ -70,7 +74,8 @@ int round(const RoundOptions& options) {
     if (!script) return complain(script.error());
     // A key that doesn't open is better known before the walk than after it.
     Result<record::Signer> signer = fail(ErrorCode::passphrase, "");
-    if (signs(*script)) {
+    const script::Action* sign = signing(*script);
+    if (sign != nullptr) {
         signer = signerFrom(options);
         if (!signer) return complain(signer.error());
     }
@@ -88,7 +93,7 @@ int round(const RoundOptions& options) {
     };
     auto round = script::walkScript(*archive, *airframe, *text, *script, committed);
     if (!round) return complain(round.error());
-    if (signer) return finish(*round, *signer, options);
+    if (sign != nullptr) return finish(*round, *signer, *sign, options);
     if (!options.json)
         std::cout << "Round " << round->state().id << " left open: " << round->state().settledCount()
                   << " points settled\n";

@@ -142,7 +142,7 @@ Result<void> DemoWalk::act(const script::Change&) {
 Result<void> DemoWalk::act(const script::Settle& what) {
     if (round().pointId().toStdString() != what.what.point)
         AMBIT_TRY(hand.touch(named("here", what.what.point)));
-    if (round().standRaised()) AMBIT_TRY(shots.take(QStringLiteral("walk")));
+    if (round().settledCount() * 3 >= round().pointCount() * 2) AMBIT_TRY(shots.take(QStringLiteral("walk")));
     if (what.what.outcome == round::Outcome::notInspected) return settleNotInspected(what);
     if (what.what.value) {
         if (!hand.sees(QStringLiteral("valueField"))) AMBIT_TRY(hand.touch(QStringLiteral("linkMeasure")));
@@ -258,9 +258,10 @@ Result<void> DemoWalk::keepRecord() {
     AMBIT_TRY(shots.take(QStringLiteral("file")));
     AMBIT_TRY(hand.touch(QStringLiteral("record.") + record));
     AMBIT_TRY(hand.see(QStringLiteral("screenRecord")));
+    AMBIT_TRY(shots.take(QStringLiteral("record")));
     AMBIT_TRY(hand.type(QStringLiteral("exportFolder"), words(std::filesystem::absolute(out).string())));
     AMBIT_TRY(hand.touch(QStringLiteral("exportKey")));
-    AMBIT_TRY(shots.take(QStringLiteral("record")));
+    AMBIT_TRY(shots.take(QStringLiteral("export")));
     for (const char* file : {"record.json", "record.pdf"})
         if (!std::filesystem::exists(out / file))
             return fail(ErrorCode::storage, "The record was not exported. " + app->problem().toStdString(),

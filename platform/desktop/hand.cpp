@@ -7,6 +7,7 @@
 #include <QPointingDevice>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <cmath>
 
 namespace ambit::desktop {
 
@@ -80,8 +81,10 @@ QQuickItem* Hand::searchByScrolling(const QString& name) const {
         const double top = flickable->property("originY").toDouble();
         const double start = flickable->property("contentY").toDouble();
         const double most = flickable->property("contentHeight").toDouble() - flickable->height();
-        for (double y = 0; y <= most; y += flickable->height() * 0.8) {
-            flickable->setProperty("contentY", top + y);
+        const double step = flickable->height() * 0.8;
+        const int steps = step > 0 && most > 0 ? static_cast<int>(std::ceil(most / step)) : 0;
+        for (int i = 0; i <= steps; ++i) {
+            flickable->setProperty("contentY", top + std::clamp(i * step, 0.0, std::max(0.0, most)));
             rest();
             if (QQuickItem* item = find(name)) return item;
         }

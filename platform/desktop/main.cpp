@@ -16,6 +16,7 @@
 #include <QQuickWindow>
 #include <QSettings>
 #include <QStandardPaths>
+#include <QStyleHints>
 #include <QTemporaryDir>
 #include <algorithm>
 #include <cstdio>
@@ -145,13 +146,14 @@ int runScript(const Options& options) {
     if (auto added = addDemoAircraft(*archive, options.demo.toStdString()); !added)
         return complain(added.error());
     ScriptClock clock{script->open.at};
-    const auto place = script->open.position;
+    auto place = script->open.position;
     view::App app({*archive, [&] { return clock.now; }, [&] { return place; }, view::readPhoto,
                    scratch.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord});
     app.setNight(options.night);
     QQmlApplicationEngine engine;
     QQuickWindow* window = show(engine, app, *archive);
     if (window == nullptr) return 1;
+    QGuiApplication::styleHints()->setCursorFlashTime(0); // the same pictures each time
     DemoWalk walk(app, *window, clock, std::move(*script), options.out.toStdString());
     if (auto walked = walk.run(); !walked) return complain(walked.error());
     return 0;

@@ -96,6 +96,13 @@ Result<void> Player::play(const Action& action) {
     if (follow == nullptr)
         return playSingle(action).map_error(
             [&](Error error) { return atLine(std::move(error), action.line); });
+    for (const auto& [point, value] : follow->values)
+        if (round->airframe().point(point) == nullptr)
+            return tl::unexpected(
+                atLine({ErrorCode::notFound, "The airframe has no such point.", point, {}}, action.line));
+    // What was done out of turn may have left a plan that can't be followed.
+    if (auto fits = round->replan("something was done out of turn", now); !fits)
+        return tl::unexpected(atLine(fits.error(), action.line));
     while (true) {
         auto step = followStep(*follow, round->state(), round->airframe());
         if (!step) return tl::unexpected(atLine(step.error(), action.line));

@@ -4,6 +4,8 @@
 #include "base/fields.hpp"
 #include "base/files.hpp"
 
+#include <algorithm>
+
 namespace ambit::script {
 
 namespace {
@@ -34,17 +36,21 @@ std::map<std::string, std::string> decimals(Fields& fields, const char* name, bo
     return values;
 }
 
-std::vector<std::string> texts(Fields& fields, const char* name) {
+bool isBeside(const std::filesystem::path& path) {
+    return !path.empty() && path.is_relative() && std::find(path.begin(), path.end(), "..") == path.end();
+}
+
+std::vector<std::string> photoPaths(Fields& fields, const char* name) {
     std::vector<std::string> list;
     const Json* json = fields.value(name, false);
     if (json == nullptr) return list;
     if (!json->is_array()) {
-        fields.wrong(name, "This must be a list of texts.");
+        fields.wrong(name, "This must be a list of paths beside the script.");
         return list;
     }
     for (const Json& item : *json) {
-        if (!item.is_string())
-            fields.wrong(name, "This must be a list of texts.");
+        if (!item.is_string() || !isBeside(item.get<std::string>()))
+            fields.wrong(name, "This must be a list of paths beside the script.");
         else
             list.push_back(item.get<std::string>());
     }
@@ -95,7 +101,7 @@ Settle readSettle(Fields& fields, round::Outcome outcome) {
         const auto severity = airframe::severityFrom(fields.text("class", 20));
         if (!severity) fields.wrong("class", "This must be 'grounds' or 'assess'.");
         settle.what.severity = severity.value_or(airframe::Severity::assess);
-        settle.photos = texts(fields, "photos");
+        settle.photos = photoPaths(fields, "photos");
     }
     if (outcome == round::Outcome::notInspected) {
         settle.what.why = fields.text("why");
@@ -169,6 +175,9 @@ Result<Script> readScript(std::string_view text, std::filesystem::path folder) {
             error.where = where + (error.where.empty() ? "" : ", " + error.where);
             return tl::unexpected(error);
         }
+        if (!script.actions.empty() && std::holds_alternative<Sign>(script.actions.back().what))
+            return fail(ErrorCode::invalid, "Nothing comes after the signature.", where,
+                        "Put 'sign' into the last line.");
         const bool isOpen = std::holds_alternative<Open>(action->what);
         if (isOpen == opened)
             return fail(ErrorCode::invalid,

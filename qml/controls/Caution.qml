@@ -10,6 +10,8 @@ Rectangle {
     property var texts: []
     /// A warning is red; everything else is a caution.
     property bool warns: false
+    /// One after the other instead of one below the other.
+    property bool flowing: false
     readonly property color colour: warns ? Theme.warning : Theme.caution
 
     visible: texts.length > 0
@@ -34,7 +36,7 @@ Rectangle {
         width: parent.width - x - 12
         spacing: 4
         Repeater {
-            model: caution.texts
+            model: caution.flowing && caution.texts.length > 0 ? [Texts.joined(caution.texts, " ")] : caution.texts
             Label {
                 required property string modelData
                 width: words.width

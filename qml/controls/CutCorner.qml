@@ -1,9 +1,8 @@
 // The cut corner that marks a finding or a caution.
 import QtQuick
-import QtQuick.Shapes
 import Ambit
 
-Shape {
+Item {
     id: cut
 
     property color colour: Theme.caution
@@ -12,29 +11,17 @@ Shape {
 
     implicitWidth: 26
     implicitHeight: implicitWidth
-    ShapePath {
-        fillColor: cut.colour
-        strokeColor: "transparent"
-        strokeWidth: -1
-        startX: 0
-        startY: cut.radius
-        PathArc {
-            x: cut.radius
-            y: 0
-            radiusX: cut.radius
-            radiusY: cut.radius
-        }
-        PathLine {
-            x: cut.width
-            y: 0
-        }
-        PathLine {
-            x: 0
-            y: cut.height
-        }
-        PathLine {
-            x: 0
-            y: cut.radius
-        }
+    clip: true
+    Accessible.ignored: true
+
+    Rectangle {
+        // A square on its corner: one of its four quarters is seen.
+        readonly property real inset: cut.radius * 0.15
+        x: inset - width / 2
+        y: inset - height / 2
+        width: (cut.width - inset) * Math.SQRT2
+        height: width
+        rotation: 45
+        color: cut.colour
     }
 }

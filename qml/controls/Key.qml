@@ -19,7 +19,7 @@ T.AbstractButton {
 
     implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)
-    leftPadding: framed ? Theme.margin : Theme.gap / 2
+    leftPadding: framed ? Theme.margin : 2
     rightPadding: leftPadding
     focusPolicy: Qt.StrongFocus
     Keys.onReturnPressed: key.clicked()
@@ -53,9 +53,10 @@ T.AbstractButton {
         anchors.rightMargin: key.rightPadding
         text: key.text
         strong: true
-        color: key.look === "solid" ? Theme.onSolid : key.framed ? Theme.ink : Theme.way
+        color: key.look === "solid" ? Theme.solidInk : key.framed ? Theme.ink : Theme.way
         opacity: key.enabled ? 1 : 0.6
-        font.pixelSize: key.broad ? Theme.title : key.framed ? Theme.large : Theme.normal
+        font.pixelSize: key.broad ? Theme.title : key.framed ? Theme.large : key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
+        wrapMode: Text.WordWrap
         lineHeight: 1
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter

@@ -1,7 +1,8 @@
 // A state by its shape: hollow = to do, heavy outline = next, filled = sound, filled with a cut corner = finding, hatched = not
 // inspected; "owed": a frame left open.
+pragma ComponentBehavior: Bound
+
 import QtQuick
-import QtQuick.Shapes
 import Ambit
 
 Item {
@@ -23,28 +24,51 @@ Item {
         border.width: mark.look === "next" ? 4 : mark.filled ? 0 : 2
         border.color: mark.look === "next" ? Theme.way : Theme.ink
     }
-    Shape {
+    Item {
         anchors.fill: parent
+        anchors.margins: 1
         visible: mark.hatched
-        ShapePath {
-            strokeColor: Theme.ink
-            strokeWidth: 1.5
-            fillColor: "transparent"
-            PathSvg {
-                path: "M1 7 L7 1 M1 13 L13 1 M1 19 L19 1 M7 19 L19 7 M13 19 L19 13"
+        clip: true
+        Repeater {
+            model: 6
+            Rectangle {
+                required property int index
+                x: parent ? (index - 2) * 6 : 0
+                width: 1.5
+                height: parent ? parent.height * 1.5 : 0
+                y: parent ? -parent.height * 0.25 : 0
+                rotation: 45
+                antialiasing: true
+                color: Theme.ink
             }
         }
     }
-    Shape {
+    Item {
+        // A frame left open at its corner.
         anchors.fill: parent
         visible: mark.look === "owed"
-        ShapePath {
-            strokeColor: Theme.ink
-            strokeWidth: 2
-            fillColor: "transparent"
-            PathSvg {
-                path: "M19 6 L19 19 L1 19 L1 1 L14 1"
-            }
+        Rectangle {
+            width: 2
+            height: parent.height
+            color: Theme.ink
+        }
+        Rectangle {
+            anchors.bottom: parent.bottom
+            width: parent.width
+            height: 2
+            color: Theme.ink
+        }
+        Rectangle {
+            width: parent.width * 0.6
+            height: 2
+            color: Theme.ink
+        }
+        Rectangle {
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
+            width: 2
+            height: parent.height * 0.6
+            color: Theme.ink
         }
     }
     CutCorner {

@@ -11,11 +11,14 @@ FocusScope {
     property string backText: ""
     property string backName: ""
     property color ground: Theme.ground
-    property real columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(118))
+    property real columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(118))
     default property alias content: column.data
     property alias actions: actionRow.data
     property alias keys: keyColumn.data
     readonly property bool tall: height > 560
+    /// A phone on its side: the keys stand beside, not below.
+    readonly property bool low: height < Theme.mm(72) && width > height
+    readonly property real keysWidth: low && foot.visible ? Theme.mm(38) : 0
 
     signal back
 
@@ -33,8 +36,8 @@ FocusScope {
     }
     Item {
         id: head
-        x: (page.width - page.columnWidth) / 2
-        width: page.columnWidth
+        x: (page.width - page.keysWidth - page.columnWidth) / 2
+        width: page.columnWidth + (page.low ? page.keysWidth : 0)
         height: Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0)
 
         Column {
@@ -78,12 +81,12 @@ FocusScope {
     Scroll {
         id: scroll
         anchors.top: head.bottom
-        anchors.bottom: foot.top
-        width: parent.width
+        anchors.bottom: page.low || !foot.visible ? parent.bottom : foot.top
+        width: parent.width - page.keysWidth
         contentHeight: column.height + 2 * Theme.gap
         Column {
             id: column
-            x: (page.width - page.columnWidth) / 2
+            x: (scroll.width - page.columnWidth) / 2
             y: Theme.gap / 2
             width: page.columnWidth
             spacing: 12
@@ -92,20 +95,22 @@ FocusScope {
     Rectangle {
         id: foot
         anchors.bottom: parent.bottom
-        width: parent.width
-        height: keyColumn.children.length > 0 ? keyColumn.implicitHeight + 2 * 12 : 0
-        visible: height > 0
+        anchors.right: parent.right
+        width: page.low ? page.keysWidth : parent.width
+        height: keyColumn.implicitHeight + 2 * 12
+        visible: keyColumn.children.length > 0
         color: page.ground
         Rectangle {
             width: parent.width
             height: 1
+            visible: !page.low
             color: Theme.line
         }
         Column {
             id: keyColumn
-            x: (page.width - page.columnWidth) / 2
+            x: page.low ? 12 : (page.width - page.columnWidth) / 2
             y: 12
-            width: page.columnWidth
+            width: page.low ? page.keysWidth - 12 - Theme.margin : page.columnWidth
             spacing: 12
         }
     }

@@ -40,7 +40,7 @@ FocusScope {
         height: parent.height
         ground: Theme.panel
         backText: qsTr("Back")
-        columnWidth: width - 2 * (sheet.beside ? 24 : Theme.margin)
+        columnWidth: width - keysWidth - 2 * (sheet.beside ? 24 : Theme.margin)
         onBack: sheet.closed()
     }
 }

@@ -13,8 +13,11 @@ QtObject {
             all += (all === "" ? "" : " · ") + third;
         return all;
     }
-    function joined(texts: var, between: string): string {
+    function joined(texts, between) {
         return Array.from(texts).join(between);
+    }
+    function findings(count: int): string {
+        return count === 1 ? qsTr("1 finding") : qsTr("%1 findings").arg(count);
     }
     function fileUrl(written: string): string {
         const text = written.trim();

@@ -15,8 +15,13 @@ FocusScope {
     property real bottomInset: 20
     property real sideInset: 22
     readonly property rect box: figure.bounds
-    readonly property real perMetre: Math.max(4, Math.min((width - 2 * sideInset) / box.width, (height - topInset - bottomInset) / box.height))
-    readonly property point origin: Qt.point((width - box.width * perMetre) / 2 - box.x * perMetre, topInset + (height - topInset - bottomInset - box.height * perMetre) / 2 - box.y * perMetre)
+    /// 1: all of it; more: closer, with `middle` (metres) in the middle.
+    property real zoom: 1
+    property point middle: Qt.point(box.x + box.width / 2, box.y + box.height / 2)
+    readonly property real fit: Math.max(4, Math.min((width - 2 * sideInset) / box.width, (height - topInset - bottomInset) / box.height))
+    readonly property real perMetre: fit * zoom
+    readonly property point centre: Qt.point(width / 2, topInset + (height - topInset - bottomInset) / 2)
+    readonly property point origin: zoom > 1 ? Qt.point(centre.x - middle.x * perMetre, centre.y - middle.y * perMetre) : Qt.point(centre.x - (box.x + box.width / 2) * perMetre, centre.y - (box.y + box.height / 2) * perMetre)
     /// The zone that the keyboard is on.
     property int at: -1
 
@@ -66,6 +71,34 @@ FocusScope {
             view.standAsked(near.standId);
     }
 
+    /// Closer to what is on the card, or all of it again.
+    function toggleZoom() {
+        view.zoom = view.zoom > 1 ? 1 : Math.max(1.5, 75 / view.fit);
+        view.follow();
+    }
+    function follow() {
+        if (view.figure.reaching) {
+            view.middle = Qt.point((view.figure.reachFrom.x + view.figure.reachTo.x) / 2, (view.figure.reachFrom.y + view.figure.reachTo.y) / 2);
+            return;
+        }
+        for (let i = 0; i < stands.count; ++i) {
+            const one = stands.itemAt(i) as StandMark;
+            if (one && (one.next || (one.here && view.nextStand === "")))
+                view.middle = Qt.point(one.placeX, one.placeY);
+        }
+    }
+    function shows(x: real, y: real, width: real, height: real): bool {
+        return x + width > 0 && y + height > 0 && x < view.width && y < view.height;
+    }
+
+    clip: true
+    onNextStandChanged: follow()
+    Connections {
+        target: view.figure
+        function onReachChanged() {
+            view.follow();
+        }
+    }
     onActiveFocusChanged: if (!activeFocus)
         at = -1
     Keys.onPressed: event => {
@@ -87,6 +120,9 @@ FocusScope {
             required property var modelData
             readonly property string kind: modelData.kind
             readonly property bool thin: kind === "gear" || kind === "tread"
+            // The software renderer draws a shape whose clip is empty: keep away what is out of sight.
+            readonly property rect box: Geometry.bounds(modelData.outline)
+            visible: view.shows(box.x * view.perMetre + view.origin.x, box.y * view.perMetre + view.origin.y, box.width * view.perMetre, box.height * view.perMetre)
             anchors.fill: parent
             Accessible.ignored: true
             ShapePath {
@@ -110,6 +146,8 @@ FocusScope {
             away: view.standPlaces
             clear: 22 / view.perMetre
             marked: view.activeFocus && index === view.at
+            parts: view.figure.parts
+            inView: view.shows(x, y, width, height)
             onAsked: view.zoneAsked(zoneId)
         }
     }
@@ -182,6 +220,7 @@ FocusScope {
             perMetre: view.perMetre
             origin: view.origin
             next: standId === view.nextStand && look !== "current"
+            places: view.standPlaces
             onAsked: view.standAsked(standId)
         }
     }
@@ -209,6 +248,23 @@ FocusScope {
     FocusRing {
         of: view
         anchors.margins: 2
+    }
+    PinchHandler {
+        property real before: 1
+        target: null
+        onActiveChanged: if (active)
+            before = view.zoom
+        onActiveScaleChanged: if (active)
+            view.zoom = Math.min(6, Math.max(1, before * activeScale))
+    }
+    DragHandler {
+        property point before
+        target: null
+        enabled: view.zoom > 1
+        onActiveChanged: if (active)
+            before = view.middle
+        onTranslationChanged: if (active)
+            view.middle = Qt.point(before.x - translation.x / view.perMetre, before.y - translation.y / view.perMetre)
     }
     TapHandler {
         gesturePolicy: TapHandler.WithinBounds

@@ -17,13 +17,24 @@ Item {
     property point origin
     property bool next: false
     readonly property bool here: look === "current"
-    readonly property real across: (here || next ? 30 : 23) * (1 + (Theme.scale - 1) * 0.5)
+    /// Where stands are too close to each other for numbers, all but the ones that matter now are dots.
+    property var places: []
+    readonly property bool numbered: here || next || nearest * perMetre >= 24
+    readonly property real nearest: {
+        let least = Infinity;
+        for (const place of places)
+            if (place.x !== placeX || place.y !== placeY)
+                least = Math.min(least, Math.hypot(place.x - placeX, place.y - placeY));
+        return least;
+    }
+    readonly property real across: !numbered ? 13 : (here || next ? 28 : 23) * (1 + (Theme.scale - 1) * 0.3)
 
     signal asked
 
     objectName: "stand." + standId
     x: placeX * perMetre + origin.x - width / 2
     y: placeY * perMetre + origin.y - height / 2
+    z: here ? 3 : next ? 2 : numbered ? 1 : 0
     width: across
     height: across
     Accessible.role: Accessible.Button
@@ -39,7 +50,7 @@ Item {
         border.color: Theme.way
     }
     Rectangle {
-        visible: mark.raised
+        visible: mark.raised && mark.numbered
         anchors.horizontalCenter: parent.horizontalCenter
         y: parent.height + 2
         width: parent.width * 0.8
@@ -47,11 +58,13 @@ Item {
         color: Theme.way
     }
     Text {
+        visible: mark.numbered
         anchors.centerIn: parent
+        anchors.verticalCenterOffset: 1
         text: mark.number
         font.family: Theme.family
         font.bold: true
-        font.pixelSize: Theme.small
+        font.pixelSize: Math.max(14, Math.round(14 * (1 + (Theme.scale - 1) * 0.3)))
         color: mark.look === "done" ? Theme.panel : Theme.way
         Accessible.ignored: true
     }

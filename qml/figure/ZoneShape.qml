@@ -24,6 +24,11 @@ Item {
     property var away: []
     property real clear: 0
     property bool marked: false
+    /// The aircraft's parts: what is settled is filled where there is something of the aircraft.
+    property var parts: []
+    property bool inView: true
+    readonly property var pieces: look === "none" || look === "todo" ? [] : Geometry.covered(parts, outline)
+    readonly property string piecesPath: Geometry.svgAll(pieces, perMetre, -box.x * perMetre, -box.y * perMetre, true)
     readonly property bool used: look !== "none"
     readonly property rect box: Geometry.bounds(outline)
     readonly property var local: Geometry.scaled(outline, perMetre, -box.x * perMetre, -box.y * perMetre)
@@ -44,6 +49,13 @@ Item {
 
     signal asked
 
+    function hatches(): string {
+        let path = "";
+        for (const piece of zone.pieces)
+            path += Geometry.hatch(Geometry.scaled(piece, zone.perMetre, -zone.box.x * zone.perMetre, -zone.box.y * zone.perMetre), 7);
+        return path;
+    }
+
     objectName: "zone." + zoneId
     x: box.x * perMetre + origin.x
     y: box.y * perMetre + origin.y
@@ -63,13 +75,21 @@ Item {
         id: shape
         anchors.fill: parent
         containsMode: Shape.FillContains
-        visible: zone.used
+        visible: zone.used && zone.inView
         ShapePath {
-            fillColor: zone.look === "sound" ? Theme.settled : zone.look === "finding" ? Theme.cautionWash : "transparent"
-            strokeColor: zone.current || zone.marked ? Theme.way : Theme.drawn
-            strokeWidth: zone.current ? 4 : zone.marked ? 3 : 1
+            fillColor: zone.look === "sound" ? Theme.settled : zone.look === "finding" ? Theme.found : "transparent"
+            fillRule: ShapePath.WindingFill
+            strokeWidth: -1
+            PathSvg {
+                path: zone.piecesPath
+            }
+        }
+        ShapePath {
+            fillColor: "transparent"
+            strokeColor: zone.current || zone.marked ? Theme.way : zone.openOwed ? Theme.drawn : Theme.edge
+            strokeWidth: zone.current ? 4 : zone.marked ? 3 : zone.openOwed ? 1.4 : 1
             strokeStyle: zone.openOwed && !zone.current ? ShapePath.DashLine : ShapePath.SolidLine
-            dashPattern: zone.current ? [] : [5, 4]
+            dashPattern: [5, 4]
             joinStyle: ShapePath.MiterJoin
             PathSvg {
                 path: Geometry.svg(zone.local, 1, 0, 0, true)
@@ -80,7 +100,7 @@ Item {
             strokeColor: zone.look === "notInspected" ? Theme.drawn : "transparent"
             strokeWidth: zone.look === "notInspected" ? 1.2 : -1
             PathSvg {
-                path: zone.look === "notInspected" ? Geometry.hatch(zone.local, 7) : ""
+                path: zone.look === "notInspected" ? zone.hatches() : ""
             }
         }
         ShapePath {

@@ -120,3 +120,58 @@ function arrowHead(from, to, size) {
     const base = { x: to.x - ux * size, y: to.y - uy * size };
     return svg([to, { x: base.x - uy * size / 2, y: base.y + ux * size / 2 }, { x: base.x + uy * size / 2, y: base.y - ux * size / 2 }], 1, 0, 0, true);
 }
+
+function area(points) {
+    let twice = 0;
+    for (let i = 0, j = points.length - 1; i < points.length; j = i++)
+        twice += points[j].x * points[i].y - points[i].x * points[j].y;
+    return twice / 2;
+}
+
+function convex(points) {
+    let sign = 0;
+    for (let i = 0; i < points.length; ++i) {
+        const a = points[i], b = points[(i + 1) % points.length], c = points[(i + 2) % points.length];
+        const turn = Math.sign((b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x));
+        if (turn !== 0 && sign !== 0 && turn !== sign)
+            return false;
+        sign = sign || turn;
+    }
+    return true;
+}
+
+/// What of a part lies inside a convex zone (Sutherland and Hodgman), turning the way that has a positive area.
+function clipped(part, zone) {
+    const turn = Math.sign(area(zone)) || 1;
+    let points = Array.from(part);
+    for (let i = 0; i < zone.length && points.length > 0; ++i) {
+        const a = zone[i], b = zone[(i + 1) % zone.length];
+        const side = p => turn * ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));
+        const kept = [];
+        for (let j = 0; j < points.length; ++j) {
+            const p = points[j], q = points[(j + 1) % points.length], sp = side(p), sq = side(q);
+            if (sp >= 0)
+                kept.push(p);
+            if ((sp > 0 && sq < 0) || (sp < 0 && sq > 0)) {
+                const t = sp / (sp - sq);
+                kept.push({ x: p.x + t * (q.x - p.x), y: p.y + t * (q.y - p.y) });
+            }
+        }
+        points = kept;
+    }
+    if (points.length < 3 || Math.abs(area(points)) < 1e-4)
+        return [];
+    return area(points) < 0 ? points.reverse() : points;
+}
+
+/// The parts' areas inside a zone, or the zone itself where nothing of the aircraft is there.
+function covered(parts, zone) {
+    const result = [];
+    if (convex(zone))
+        for (const part of parts) {
+            const piece = clipped(part.outline, zone);
+            if (piece.length > 0)
+                result.push(piece);
+        }
+    return result.length > 0 ? result : [zone];
+}

@@ -17,7 +17,9 @@ void AircraftModel::refresh() {
         if (!row) return report(row.error());
         next.push_back(std::move(*row));
     }
-    sync(rows, std::move(next));
+    sync(rows, std::move(next),
+         {SerialRole, AirframeNameRole, CategoryRole, OpenRoundIdRole, OpenRoundTextRole, LastConclusionRole,
+          LastTextRole});
 }
 
 /// What the airframe's text alone can tell is read once an airframe, not once a look.

@@ -160,7 +160,7 @@ void ZonesModel::update(const Scene& scene) {
         for (const auto& opening : point.closes)
             row->openOwed = row->openOwed || scene.state.openings.at(opening).owed;
     }
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {LookRole, CurrentRole, OpenOwedRole, SettledRole});
 }
 
 int ZonesModel::rowCount(const QModelIndex& parent) const {
@@ -216,7 +216,7 @@ void StandsModel::update(const Scene& scene) {
     for (const auto& step : scene.left)
         if (const auto* go = std::get_if<walk::Go>(&step)) add(go->stand, Where::ahead);
     if (scene.state.stand) add(*scene.state.stand, Where::current);
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {NumberRole, LookRole});
 }
 
 int StandsModel::numberOf(const std::string& stand) const {

@@ -9,10 +9,11 @@ namespace ambit::view {
 
 void RecordsModel::update(const std::vector<archive::RecordInfo>& records) {
     std::vector<Row> next;
+    next.reserve(records.size());
     for (const auto& info : records)
         next.push_back({text(info.sha256), text(info.conclusion),
                         tr("%1 UTC").arg(dayText(info.concludedAt, 0)), text(info.signer), info.findings});
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {ConclusionRole, ConclusionTextRole, WhenTextRole, SignerRole, FindingsRole});
 }
 
 int RecordsModel::rowCount(const QModelIndex& parent) const {

@@ -13,7 +13,7 @@ void StandPointsModel::update(const Scene& scene) {
         if (row.current && row.look == Look::todo) row.look = Look::next;
         next.push_back(row);
     }
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {LookRole, CurrentRole});
 }
 
 int StandPointsModel::rowOf(const airframe::Point* point) const {
@@ -57,7 +57,7 @@ void OwedModel::update(const Scene& scene) {
         const Instant since = now->second.since.value_or(scene.state.openedAt);
         next.push_back({&opening, since, since == scene.state.openedAt, scene.state.opened.offsetMinutes});
     }
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {SinceTextRole});
 }
 
 int OwedModel::rowCount(const QModelIndex& parent) const {
@@ -114,7 +114,7 @@ void ReviewModel::update(const Scene& scene) {
             now != scene.state.openings.end() && now->second.owed)
             next.push_back({Kind::owed, nullptr, &opening, 0, nullptr});
     std::stable_sort(next.begin(), next.end(), [](const Row& a, const Row& b) { return a.kind < b.kind; });
-    sync(rows, std::move(next));
+    sync(rows, std::move(next), {DetailRole, BasisRole, ValueRole, PhotosRole});
 }
 
 int ReviewModel::rowCount(const QModelIndex& parent) const {

@@ -207,17 +207,29 @@ void RoundView::refresh() {
     announce();
 }
 
+/// The values are new already; who shows them is told when the touch has returned. A screen's layout takes
+/// longer than everything else here together, and a touch of two events (a stand, a new plan) would cost two
+/// of them.
 void RoundView::announce() {
+    if (const auto seq = planSeq(); plannedAt != seq) {
+        plannedAt = seq;
+        planWords = costOfTheRest();
+    }
+    if (announcing) return;
+    announcing = true;
+    QMetaObject::invokeMethod(this, &RoundView::tell, Qt::QueuedConnection);
+}
+
+void RoundView::tell() {
+    announcing = false;
+    const Told before = told;
+    told = {state().phase, state().stand, plannedAt};
     emit progressChanged();
     emit cardChanged();
     emit minutesChanged();
-    if (told.stand != state().stand || told.planSeq != planSeq()) emit standChanged();
-    if (told.planSeq != planSeq()) {
-        planWords = costOfTheRest();
-        emit planChanged();
-    }
-    if (told.phase != state().phase) emit phaseChanged();
-    told = {state().phase, state().stand, planSeq()};
+    if (before.stand != told.stand || before.planSeq != told.planSeq) emit standChanged();
+    if (before.planSeq != told.planSeq) emit planChanged();
+    if (before.phase != told.phase) emit phaseChanged();
 }
 
 /// Number of the event that made the plan.

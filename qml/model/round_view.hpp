@@ -213,6 +213,7 @@ private:
     [[nodiscard]] bool settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos = {});
     [[nodiscard]] Result<void> reach(const std::string& stand);
     void announce();
+    void tell();
     [[nodiscard]] std::int64_t planSeq() const;
     [[nodiscard]] QString costOfTheRest() const;
     [[nodiscard]] Instant now() const { return services->now().at; }
@@ -236,6 +237,8 @@ private:
         std::optional<std::string> stand;
         std::int64_t planSeq = 0;
     } told;
+    bool announcing = false;
+    std::int64_t plannedAt = 0; ///< number of the event that made the plan
     QString planWords;
     FigureModel* figureModel;
     StandPointsModel hereRows;

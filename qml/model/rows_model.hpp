@@ -25,15 +25,15 @@ signals:
 
 protected:
     /// Makes `rows` equal `next`. Rows with the same `key()` are the same row; one that is not equal any more
-    /// has changed.
-    template<class Row> void sync(std::vector<Row>& rows, std::vector<Row> next) {
+    /// has changed: in `roles`, those of a row that can change (a delegate works out only these again).
+    template<class Row> void sync(std::vector<Row>& rows, std::vector<Row> next, const QList<int>& roles) {
         const auto before = rows.size();
         for (std::size_t i = 0; i < next.size();) {
             const int at = static_cast<int>(i);
             if (i < rows.size() && rows[i].key() == next[i].key()) {
                 if (!(rows[i] == next[i])) {
                     rows[i] = next[i];
-                    emit dataChanged(index(at), index(at));
+                    emit dataChanged(index(at), index(at), roles);
                 }
                 ++i;
             } else if (i < rows.size() && !contains(next, i, rows[i])) {

@@ -61,7 +61,8 @@ std::vector<const airframe::Point*> pointsHere(const round::State& state,
     if (!state.stand) return {};
     struct Candidate {
         const airframe::Point* point;
-        Instant settledAt{INT64_MAX}; // what is done comes first: a plan made anew doesn't name it any more
+        std::int64_t settledAt =
+            INT64_MAX; // what is done comes first: a plan made anew doesn't name it any more
         std::size_t planned = 0;
     };
     std::vector<Candidate> candidates;
@@ -70,7 +71,7 @@ std::vector<const airframe::Point*> pointsHere(const round::State& state,
         if (now == state.points.end() || !isHere(point, now->second, state)) continue;
         Candidate candidate{&point};
         if (now->second.settled)
-            candidate.settledAt = now->second.last()->at;
+            candidate.settledAt = now->second.last()->at.ms;
         else
             candidate.planned = planned(state, point.id);
         candidates.push_back(candidate);

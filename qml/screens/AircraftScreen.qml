@@ -16,25 +16,28 @@ Page {
     objectName: "screenAircraft"
     title: qsTr("Which aircraft?")
     subtitle: qsTr("The pilot in command decides. Ambit reminds and records.")
-    keys: Row {
+    keys: Flow {
+        id: foot
+        readonly property bool narrow: width < Theme.mm(54) * Theme.scale
+        readonly property real third: narrow ? width : Math.floor((width - 24) / 3)
         spacing: 12
         width: parent.width
         Key {
             objectName: "addAircraft"
-            width: parent.width - nightKey.width - sizeKey.width - 24
+            width: foot.third
             text: qsTr("Add an aircraft")
             onClicked: screen.addAsked()
         }
         Key {
-            id: sizeKey
             objectName: "textSizeKey"
+            width: foot.third
             text: qsTr("Text %1 %").arg(Math.round(Theme.scale * 100))
             about: qsTr("Makes all text larger, up to twice; then small again")
             onClicked: Theme.nextScale()
         }
         Key {
-            id: nightKey
             objectName: "nightKey"
+            width: foot.third
             text: screen.app.night ? qsTr("Day") : qsTr("Night")
             about: qsTr("The night appearance spares eyes that are used to the dark")
             onClicked: screen.app.night = !screen.app.night

@@ -22,7 +22,7 @@ Page {
     subtitle: registration
     backText: qsTr("Back")
     backName: "beginBack"
-    columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(twoColumns ? 170 : 118))
+    columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(twoColumns ? 170 : 118))
     keys: Key {
         objectName: "beginKey"
         width: parent.width
@@ -70,15 +70,16 @@ Page {
                 text: screen.app.personName
             }
             Grid {
+                id: roles
                 width: parent.width
-                columns: width > Theme.mm(86) * Theme.scale ? 4 : 2
+                columns: width > Theme.mm(116) * Theme.scale ? 4 : width > Theme.mm(56) * Theme.scale ? 2 : 1
                 spacing: Theme.gap
                 Repeater {
                     model: screen.app.roles
                     Choice {
                         required property var modelData
                         objectName: "role." + modelData.id
-                        width: (form.width - ((form.width > Theme.mm(86) * Theme.scale ? 4 : 2) - 1) * Theme.gap) / (form.width > Theme.mm(86) * Theme.scale ? 4 : 2)
+                        width: (roles.width - (roles.columns - 1) * Theme.gap) / roles.columns
                         text: modelData.name
                         chosen: screen.role === modelData.id
                         onClicked: screen.role = modelData.id
@@ -105,7 +106,7 @@ Page {
                     required property var modelData
                     objectName: "counter." + modelData.id
                     width: form.width
-                    label: modelData.name === modelData.unit ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
+                    label: modelData.name.toLowerCase() === modelData.unit.toLowerCase() ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
                     about: modelData.last === "" ? "" : qsTr("last time %1").arg(modelData.last)
                     inputMethodHints: Qt.ImhFormattedNumbersOnly
                     onTextChanged: {

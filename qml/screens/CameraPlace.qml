@@ -1,4 +1,4 @@
-// The camera's picture and its key. Where there is no camera, it says so.
+// The place for the camera's picture. Where there is no camera, it says so, and nothing of a camera is loaded.
 import QtQuick
 import QtMultimedia
 import Ambit
@@ -12,51 +12,35 @@ Column {
     spacing: 12
     MediaDevices {
         id: devices
+        onVideoInputsChanged: place.look()
     }
-    CaptureSession {
-        camera: Camera {
-            id: camera
-            active: devices.videoInputs.length > 0
-        }
-        imageCapture: ImageCapture {
-            id: capture
-            onImageSaved: (id, path) => place.taken(Texts.fileUrl(path))
-            onErrorOccurred: (id, error, message) => said.text = message
-        }
-        videoOutput: output
+    function look() {
+        if (devices.videoInputs.length > 0 && session.status === Loader.Null)
+            session.setSource("CameraSession.qml");
     }
-    Rectangle {
+    Component.onCompleted: look()
+
+    Loader {
+        id: session
         width: parent.width
-        height: width * 0.66
-        visible: capture.readyForCapture
-        color: Theme.body
-        VideoOutput {
-            id: output
-            anchors.fill: parent
+        visible: status === Loader.Ready
+    }
+    Connections {
+        target: session.item
+        ignoreUnknownSignals: true
+        function onTaken(file: url) {
+            place.taken(file);
         }
     }
     Label {
-        id: said
         width: parent.width
-        visible: text !== ""
-        text: capture.readyForCapture ? "" : devices.videoInputs.length === 0 ? qsTr("There is no camera here. Take the photo with another device and add its file.") : camera.error !== Camera.NoError ? qsTr("The camera can't be used: %1").arg(camera.errorString) : qsTr("The camera is starting.")
+        visible: session.status !== Loader.Ready
+        text: qsTr("There is no camera here. Take the photo with another device and add its file.")
     }
-    Row {
-        id: keys
+    Key {
+        objectName: "cameraClose"
         width: parent.width
-        spacing: 12
-        Key {
-            objectName: "cameraTake"
-            width: (keys.width - 12) / 2
-            enabled: capture.readyForCapture
-            text: qsTr("Take the photo")
-            onClicked: capture.captureToFile("")
-        }
-        Key {
-            objectName: "cameraClose"
-            width: (keys.width - 12) / 2
-            text: qsTr("Put away")
-            onClicked: place.closed()
-        }
+        text: qsTr("Put the camera away")
+        onClicked: place.closed()
     }
 }

@@ -10,6 +10,9 @@ FocusScope {
     required property RoundView round
     required property string kind
     required property bool settling
+    property bool withMore: false
+    /// How far the links may reach beyond the keys.
+    property real bleed: 0
 
     signal soundAsked
     signal findingAsked(bool camera)
@@ -116,32 +119,39 @@ FocusScope {
             text: qsTr("Go on")
             onClicked: keys.round.resume()
         }
-        Row {
+        Flow {
             id: links
-            width: parent.width
-            height: Theme.target
-            readonly property real share: width / (keys.settling && keys.round.measured ? 4 : 3)
-            opacity: keys.onPoint ? 1 : 0
-            enabled: keys.onPoint
+            x: -keys.bleed
+            width: parent.width + 2 * keys.bleed
+            height: rows * Theme.target
+            readonly property int count: 3 + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
+            /// Large text takes two rows.
+            readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
+            layoutDirection: keys.onPoint ? Qt.LeftToRight : Qt.RightToLeft
+            readonly property real share: Math.floor(width / Math.ceil(count / rows))
             Key {
                 objectName: "linkWhy"
                 width: links.share
+                visible: keys.onPoint
                 look: "link"
+                letter: "W"
                 text: qsTr("Why")
                 onClicked: keys.sheetAsked("WhySheet.qml", {})
             }
             Key {
+                id: measure
                 objectName: "linkMeasure"
-                visible: keys.settling && keys.round.measured
                 width: links.share
+                visible: keys.settling && keys.round.measured
                 look: "link"
                 text: qsTr("Measure")
                 onClicked: keys.measureAsked()
             }
             Key {
                 objectName: "linkPhoto"
-                enabled: keys.settling
                 width: links.share
+                visible: keys.onPoint
+                enabled: keys.settling
                 look: "link"
                 text: qsTr("Photo")
                 about: qsTr("A finding with a photo")
@@ -149,11 +159,21 @@ FocusScope {
             }
             Key {
                 objectName: "linkNotInspected"
-                enabled: keys.settling
                 width: links.share
+                visible: keys.onPoint
+                enabled: keys.settling
                 look: "link"
                 text: qsTr("Not inspected")
                 onClicked: keys.sheetAsked("NotInspectedSheet.qml", {})
+            }
+            Key {
+                objectName: "moreKey"
+                width: links.share
+                visible: keys.withMore
+                look: "link"
+                text: qsTr("More")
+                about: qsTr("Review, note, file, night, text size")
+                onClicked: keys.sheetAsked("MoreSheet.qml", {})
             }
         }
     }

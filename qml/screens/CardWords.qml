@@ -7,12 +7,15 @@ Column {
 
     required property RoundView round
     required property string kind
+    /// Only what it is: the figures need the place.
+    property bool brief: false
     readonly property bool settle: kind === "settle"
 
     spacing: 6
 
     Label {
         width: parent.width
+        visible: words.kind !== "go"
         text: words.kind === "paused" ? words.round.pausedText : words.round.cardTitle
         strong: true
         font.pixelSize: Theme.huge
@@ -21,14 +24,14 @@ Column {
     }
     Label {
         width: parent.width
-        visible: words.settle && text !== ""
+        visible: words.settle && text !== "" && !words.brief
         text: Texts.line(words.round.cardHow, words.round.cardSetting, words.round.positionText)
         color: Theme.soft
         font.pixelSize: Theme.small
     }
     Label {
         width: parent.width
-        visible: text !== ""
+        visible: text !== "" && !words.brief
         font.pixelSize: Theme.large
         text: {
             switch (words.kind) {
@@ -48,7 +51,7 @@ Column {
     Item {
         width: parent.width
         height: Math.max(lastLabel.height, last.height)
-        visible: words.settle && words.round.lastTime !== ""
+        visible: words.settle && words.round.lastTime !== "" && !words.brief
         Label {
             id: lastLabel
             text: qsTr("Last time")

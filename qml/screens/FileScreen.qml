@@ -97,7 +97,7 @@ Page {
                 }
                 Label {
                     width: parent.width
-                    text: row.title + " · " + (row.findings === 1 ? qsTr("1 finding") : qsTr("%1 findings").arg(row.findings))
+                    text: (row.recordId === screen.app.signing.recordId ? qsTr("Signed and sealed just now") + " · " : "") + row.title + " · " + Texts.findings(row.findings)
                     color: Theme.soft
                     font.pixelSize: Theme.small
                     Accessible.ignored: true

@@ -13,6 +13,7 @@ Sheet {
 
     signal reviewAsked
     signal leaveAsked
+    signal placeAsked(string place)
     signal sheetAsked(string file)
 
     objectName: "sheetMore"
@@ -33,6 +34,13 @@ Sheet {
         width: parent.width
         text: qsTr("Note")
         onClicked: sheet.sheetAsked("NoteSheet.qml")
+    }
+    Key {
+        objectName: "placeFile"
+        width: parent.width
+        text: qsTr("File")
+        about: qsTr("The records of the aircraft; the round waits")
+        onClicked: sheet.placeAsked("file")
     }
     Key {
         objectName: "leaveKey"

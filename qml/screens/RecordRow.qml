@@ -5,7 +5,6 @@ import Ambit
 Item {
     id: row
 
-    property var value: ({})
     property string look: ""
     property string text: ""
     property string about: ""

@@ -16,7 +16,7 @@ Page {
     subtitle: record.whenText + (record.placeText === "" ? "" : " · " + record.placeText)
     backText: qsTr("Back")
     backName: "recordClose"
-    columnWidth: Math.min(width - 2 * Theme.margin, Theme.mm(130))
+    columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(130))
 
     Rectangle {
         width: parent.width
@@ -67,28 +67,26 @@ Page {
         title: qsTr("Findings")
         none: qsTr("Nothing was found.")
         rows: screen.record.findings
-        row: FindingRow {}
+        findings: true
     }
     Section {
         width: parent.width
         title: qsTr("Not inspected")
         none: ""
-        rows: screen.record.notInspected
-        row: RecordRow {
-            look: "notInspected"
-            text: value.name ?? ""
-            about: (value.why ?? "") + " " + (value.basis ? qsTr("Basis: %1").arg(value.basis) : qsTr("No basis stated."))
-        }
+        rows: Array.from(screen.record.notInspected).map(one => ({
+                    look: "notInspected",
+                    text: one.name,
+                    about: one.why + "\n" + (one.basis === "" ? qsTr("No basis stated.") : qsTr("Basis: %1").arg(one.basis))
+                }))
     }
     Section {
         width: parent.width
         title: qsTr("Counters")
         none: ""
-        rows: screen.record.counters
-        row: RecordRow {
-            text: value.name ?? ""
-            at: value.value ?? ""
-        }
+        rows: Array.from(screen.record.counters).map(one => ({
+                    text: one.name,
+                    at: one.value
+                }))
     }
     Label {
         width: parent.width
@@ -134,27 +132,25 @@ Page {
         width: parent.width
         title: qsTr("Every point")
         none: ""
-        rows: screen.record.points
+        rows: Array.from(screen.record.points).map(one => ({
+                    look: one.outcome,
+                    text: one.name,
+                    about: Texts.line(one.outcomeText, one.value, ""),
+                    at: one.atText
+                }))
         folded: true
         foldName: "recordPoints"
-        row: RecordRow {
-            look: value.outcome ?? ""
-            text: value.name ?? ""
-            about: Texts.line(value.outcomeText ?? "", value.value ?? "", "")
-            at: value.atText ?? ""
-        }
     }
     Section {
         width: parent.width
         title: qsTr("The whole round")
         none: ""
-        rows: screen.record.timeline
+        rows: Array.from(screen.record.timeline).map(one => ({
+                    text: one.text,
+                    at: one.atText
+                }))
         folded: true
         foldName: "recordTimeline"
-        row: RecordRow {
-            text: value.text ?? ""
-            at: value.atText ?? ""
-        }
     }
     Label {
         width: parent.width

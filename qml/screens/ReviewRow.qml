@@ -16,6 +16,7 @@ Rectangle {
     required property string severity
     required property string value
     required property var photos
+    readonly property bool narrow: width < Theme.mm(74) * Theme.scale
     readonly property bool point: kind !== "owed"
     readonly property string kindText: {
         switch (kind) {
@@ -34,7 +35,7 @@ Rectangle {
     signal reopenAsked
     signal closedAsked
 
-    implicitHeight: Math.max(body.implicitHeight, act.visible ? act.height + 12 : 0)
+    implicitHeight: act.visible && narrow && kind !== "owed" ? body.implicitHeight + act.height - 8 : Math.max(body.implicitHeight, act.visible ? act.height + 12 : 0)
     radius: Theme.corner
     color: Theme.panel
     border.width: kind === "unsettled" ? 1 : 2
@@ -49,9 +50,9 @@ Rectangle {
         id: body
         objectName: "review." + row.itemId
         anchors.left: parent.left
-        anchors.right: act.visible ? act.left : parent.right
+        anchors.right: act.visible && !act.below ? act.left : parent.right
         implicitHeight: Math.max(Theme.target, words.implicitHeight + 24)
-        height: row.height
+        height: act.visible && act.below ? row.height - act.height + 8 : row.height
         enabled: row.point
         focusPolicy: row.point ? Qt.StrongFocus : Qt.NoFocus
         onClicked: row.touched()
@@ -97,7 +98,7 @@ Rectangle {
             }
             Label {
                 width: parent.width
-                visible: text !== ""
+                visible: text !== "" && row.kind !== "unsettled"
                 text: row.detail
                 Accessible.ignored: true
             }
@@ -117,12 +118,13 @@ Rectangle {
     }
     Key {
         id: act
+        readonly property bool below: row.narrow && row.kind !== "owed"
         readonly property bool settled: row.kind === "finding" || row.kind === "notInspected"
         objectName: row.kind === "owed" ? "owedClosed." + row.itemId : settled ? "reopen." + row.itemId : ""
         anchors.right: parent.right
         anchors.rightMargin: 6
-        anchors.verticalCenter: parent.verticalCenter
-        width: Theme.mm(18) * Math.max(1, Theme.scale * 0.8)
+        y: below ? row.height - height : (row.height - height) / 2
+        width: Math.max(Theme.mm(18), implicitWidth)
         visible: settled || row.kind === "owed"
         look: row.kind === "owed" ? "outline" : "link"
         text: row.kind === "owed" ? qsTr("Is closed") : qsTr("Settle again")

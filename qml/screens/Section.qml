@@ -1,4 +1,4 @@
-// A part of a record: its title, and a row for each value; long ones are folded until they are asked for.
+// A part of a record: its title, and its rows, {look, text, about, at} or findings; long ones are folded until they are asked for.
 pragma ComponentBehavior: Bound
 
 import QtQuick
@@ -10,7 +10,8 @@ Column {
     required property string title
     required property string none
     required property var rows
-    required property Component row
+    /// The rows are findings.
+    property bool findings: false
     property bool folded: false
     property string foldName: ""
 
@@ -39,13 +40,22 @@ Column {
         onClicked: section.folded = false
     }
     Repeater {
-        model: section.folded ? [] : section.rows
-        Loader {
-            id: place
+        model: section.folded || !section.findings ? [] : section.rows
+        FindingRow {
             required property var modelData
             width: section.width
-            sourceComponent: section.row
-            onLoaded: item.value = place.modelData
+            value: modelData
+        }
+    }
+    Repeater {
+        model: section.folded || section.findings ? [] : section.rows
+        RecordRow {
+            required property var modelData
+            width: section.width
+            look: modelData.look ?? ""
+            text: modelData.text
+            about: modelData.about ?? ""
+            at: modelData.at ?? ""
         }
     }
 }

@@ -69,7 +69,7 @@ Page {
             }
             Label {
                 width: parent.width
-                text: Texts.line(screen.round.walkName, qsTr("%1 points").arg(screen.round.pointCount), qsTr("%1 findings").arg(screen.round.findingCount))
+                text: Texts.line(screen.round.walkName, qsTr("%1 points").arg(screen.round.pointCount), Texts.findings(screen.round.findingCount))
                 color: Theme.soft
                 font.pixelSize: Theme.small
             }

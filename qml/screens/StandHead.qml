@@ -10,8 +10,11 @@ Item {
     property string about: ""
     property bool ahead: false
 
-    implicitHeight: Math.max(40, words.implicitHeight)
-    visible: name !== ""
+    property bool shown: true
+
+    implicitHeight: visible ? Math.max(40, words.implicitHeight) : 0
+    height: implicitHeight
+    visible: shown && name !== ""
     Accessible.role: Accessible.StaticText
     Accessible.name: (ahead ? qsTr("Next stand %1, %2") : qsTr("At stand %1, %2")).arg(number).arg(name) + ", " + about
 
@@ -44,7 +47,7 @@ Item {
             width: parent.width
             text: head.name
             strong: true
-            font.pixelSize: Theme.large
+            font.pixelSize: head.ahead ? Theme.title : Theme.large
             Accessible.ignored: true
         }
         Label {

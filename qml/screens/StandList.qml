@@ -20,6 +20,15 @@ GridView {
     keyNavigationEnabled: false
     cacheBuffer: 4000
     highlightMoveDuration: 0
+    onHeightChanged: settle.restart()
+    onCurrentIndexChanged: settle.restart()
+
+    Timer {
+        // Once the rows have their places.
+        id: settle
+        interval: 1
+        onTriggered: list.positionViewAtIndex(list.currentIndex, GridView.Contain)
+    }
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Points here")
 

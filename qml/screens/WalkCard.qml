@@ -10,6 +10,9 @@ FocusScope {
     required property RoundView round
     property bool wide: false
     property bool withList: false
+    property bool withMore: false
+    /// A phone on its side: little height.
+    property bool low: false
     readonly property string kind: round.phase === "paused" ? "paused" : round.cardKind
     readonly property bool onPoint: kind === "settle"
     /// A point to settle; one that is settled already can only be re-opened.
@@ -17,6 +20,8 @@ FocusScope {
     readonly property bool measuring: valueField.activeFocus && valueField.visible
     readonly property string value: settling && round.measured ? valueField.text : ""
     readonly property real keysHeight: keys.height + keys.anchors.bottomMargin + 12
+    /// What it takes to show all of its words.
+    readonly property real neededHeight: texts.y + texts.cautionTop + caution.height + 8 + words.height + 16 + keys.height
     readonly property real side: wide ? (width > Theme.mm(66) ? 28 : Theme.margin) : Theme.margin
 
     signal sheetAsked(string file, var more)
@@ -71,62 +76,56 @@ FocusScope {
         anchors.fill: parent
         color: Theme.panel
     }
-    StandHead {
-        id: head
-        x: card.side
-        y: card.wide && card.withList ? 24 : 10
-        width: parent.width - 2 * card.side
-        number: card.kind === "go" ? card.round.targetStandNumber : card.round.standNumber
-        name: card.kind === "go" ? card.round.targetStandName : card.round.standName
-        about: card.kind === "go" ? card.round.targetStandText : card.round.standText
-        ahead: card.kind === "go"
-    }
-    Caution {
-        id: caution
-        x: card.side
-        anchors.top: head.bottom
-        anchors.topMargin: visible ? 8 : 0
-        width: parent.width - 2 * card.side
-        texts: card.kind === "done" ? [] : card.round.cautions
-    }
-    StandList {
-        id: list
-        x: card.side - 10
-        anchors.top: caution.bottom
-        anchors.topMargin: visible ? 10 : 0
-        width: parent.width - 2 * x
-        visible: card.withList && count > 0 && card.kind !== "paused" && card.kind !== "go"
-        // Whole rows, as many as leave the words their place.
-        height: visible ? Math.max(1, Math.min(Math.ceil(count / columns), Math.floor((card.height - card.keysHeight - Theme.mm(70) * Theme.scale) / cellHeight))) * cellHeight : 0
-        round: card.round
-    }
-    Rectangle {
-        id: divider
-        x: card.side
-        anchors.top: list.bottom
-        anchors.topMargin: visible ? 10 : 0
-        visible: list.visible
-        width: parent.width - 2 * card.side
-        height: visible ? 2 : 0
-        color: Theme.line
-    }
     Scroll {
         id: texts
-        anchors.top: divider.bottom
-        anchors.topMargin: card.withList ? 14 : 8
-        anchors.bottom: keys.top
-        anchors.bottomMargin: 8
+        // A caution keeps its place while the rest moves, unless it would leave nothing to read.
+        readonly property bool sticks: caution.height < height * 0.5
+        readonly property real cautionTop: head.height + (head.height > 0 && caution.visible ? 8 : 0)
+        readonly property real listTop: cautionTop + caution.height + (list.visible ? 6 : 0)
+        y: card.withList ? 24 : 10
         width: parent.width
-        contentHeight: words.height
+        height: keys.y - 8 - y
+        contentHeight: words.y + words.height
+
+        StandHead {
+            id: head
+            x: card.side
+            width: texts.width - 2 * card.side
+            number: card.kind === "go" ? card.round.targetStandNumber : card.round.standNumber
+            name: card.kind === "go" ? card.round.cardTitle : card.round.standName
+            about: card.kind === "go" ? card.round.targetStandText : card.round.standText
+            ahead: card.kind === "go"
+            shown: !(card.measuring && !card.withList) && !(card.low && card.onPoint)
+        }
+        StandList {
+            id: list
+            x: card.side - 10
+            y: texts.listTop
+            width: texts.width - 2 * x
+            visible: card.withList && count > 0 && card.kind !== "paused" && card.kind !== "go"
+            // Whole rows, as many as leave the words their place.
+            height: visible ? Math.max(1, Math.min(Math.ceil(count / columns), Math.floor((texts.height - y - Theme.mm(32) * Theme.scale) / cellHeight))) * cellHeight : 0
+            round: card.round
+        }
+        Rectangle {
+            x: card.side
+            y: list.y + list.height + 8
+            visible: list.visible
+            width: texts.width - 2 * card.side
+            height: 2
+            color: Theme.line
+        }
         Column {
             id: words
             x: card.side
+            y: texts.listTop + list.height + (list.visible ? 22 : 8)
             width: texts.width - 2 * card.side
             spacing: 6
             CardWords {
                 width: parent.width
                 round: card.round
                 kind: card.kind
+                brief: card.measuring && !card.withList
             }
             ValueField {
                 id: valueField
@@ -142,6 +141,15 @@ FocusScope {
                 Keys.onEscapePressed: card.leaveValue()
             }
         }
+        Caution {
+            id: caution
+            z: 1
+            x: card.side
+            y: texts.sticks ? Math.max(texts.cautionTop, texts.contentY) : texts.cautionTop
+            width: texts.width - 2 * card.side
+            texts: card.kind === "done" || card.kind === "paused" ? [] : card.round.cautions
+            flowing: !card.withList
+        }
     }
     CardKeys {
         id: keys
@@ -155,6 +163,8 @@ FocusScope {
         round: card.round
         kind: card.kind
         settling: card.settling
+        withMore: card.withMore
+        bleed: card.wide ? 0 : card.side
         onSoundAsked: card.settleSound()
         onFindingAsked: camera => card.askFinding(camera)
         onMeasureAsked: card.measure()

@@ -7,41 +7,40 @@ Column {
 
     required property RoundView round
     property bool brief: false
+    property bool withOpen: true
+
+    readonly property string openText: {
+        let text = "";
+        if (round.findingCount > 0)
+            text = Texts.findings(round.findingCount);
+        if (round.owedCount > 0)
+            text = Texts.line(text, round.owedCount === 1 ? qsTr("1 thing open") : qsTr("%1 things open").arg(round.owedCount), "");
+        return text;
+    }
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: head.round.registration + ", " + progress.text + ", " + found.text
+    Accessible.name: head.round.registration + ", " + progress.text + ", " + head.openText
 
-    Label {
+    Flow {
         width: parent.width
-        text: head.round.registration
-        strong: true
-        font.pixelSize: head.brief ? Theme.title : Theme.huge
-        lineHeight: 1
-        Accessible.ignored: true
-    }
-    Label {
-        id: progress
-        width: parent.width
-        text: qsTr("%1 of %2 settled").arg(head.round.settledCount).arg(head.round.pointCount) + " · " + qsTr("%1 min").arg(head.round.minutes)
-        color: Theme.soft
-        font.pixelSize: Theme.small
-        Accessible.ignored: true
-    }
-    Label {
-        id: found
-        width: parent.width
-        visible: text !== ""
-        text: {
-            const parts = [];
-            if (head.round.findingCount > 0)
-                parts.push(head.round.findingCount === 1 ? qsTr("1 finding") : qsTr("%1 findings").arg(head.round.findingCount));
-            if (head.round.owedCount > 0)
-                parts.push(head.round.owedCount === 1 ? qsTr("1 thing open") : qsTr("%1 things open").arg(head.round.owedCount));
-            return parts.join(" · ");
+        spacing: head.brief ? 12 : 2
+        Label {
+            id: mark
+            text: head.round.registration
+            strong: true
+            font.pixelSize: head.brief ? Theme.large : Theme.huge
+            lineHeight: 1
+            Accessible.ignored: true
         }
-        font.pixelSize: Theme.small
-        strong: true
-        Accessible.ignored: true
+        Label {
+            id: progress
+            width: head.brief ? Math.min(implicitWidth, parent.width) : parent.width
+            topPadding: head.brief ? 3 : 0
+            text: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.width < Theme.mm(32) ? "" : " · " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? " · " + head.openText : "")
+            color: Theme.soft
+            font.pixelSize: Theme.small
+            Accessible.ignored: true
+        }
     }
 }

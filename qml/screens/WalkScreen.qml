@@ -12,8 +12,12 @@ FocusScope {
     readonly property bool wide: width > height && width > Theme.mm(100)
     readonly property bool tall: height > Theme.mm(100)
     readonly property bool paused: round.phase === "paused"
-    readonly property real cardWidth: wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
-    readonly property real cardHeight: wide ? height : Math.min(height * 0.72, card.keysHeight + Theme.mm(38) * (1 + (Theme.scale - 1) * 0.8))
+    readonly property bool low: wide && !tall
+    readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
+    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : (height - barHeight) * (Theme.scale > 1.4 ? 0.86 : 0.78), Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
+    /// The places have their bar where there is room; else they are behind “More”.
+    readonly property bool barShown: wide || listBeside
+    readonly property real barHeight: barShown ? bar.height : 0
     readonly property bool listBeside: !wide && width > Theme.mm(100)
     readonly property bool sheetOpen: sheet.status !== Loader.Null
 
@@ -52,26 +56,37 @@ FocusScope {
         Item {
             id: figurePane
             width: screen.wide ? screen.width - screen.cardWidth : screen.width
-            height: screen.wide ? screen.height - bar.height : screen.height - screen.cardHeight - bar.height
+            height: screen.wide ? screen.height - screen.barHeight : screen.height - screen.cardHeight - screen.barHeight
             clip: true
 
             FigureView {
                 id: figure
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
-                topInset: screen.wide && screen.tall ? 84 : screen.tall && screen.listBeside ? 70 : 34
+                topInset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
+                bottomInset: screen.wide && screen.tall ? 24 : 14
+                visible: parent.height > Theme.mm(24)
                 figure: screen.round.figure
                 nextStand: screen.round.targetStandId
                 onZoneAsked: zoneId => screen.round.tapZone(zoneId)
                 onStandAsked: standId => screen.round.goTo(standId)
             }
+            Rectangle {
+                // So that the words can be read over a figure that is closer.
+                visible: figure.zoom > 1
+                width: pauseKey.x - 8
+                height: head.y + head.height + 6
+                color: Theme.ground
+                opacity: 0.86
+            }
             WalkHead {
                 id: head
                 x: screen.wide ? 24 : Theme.margin
                 y: screen.wide && screen.tall ? 16 : 8
-                width: parent.width - x - pauseKey.width - 2 * Theme.margin
+                width: parent.width - x - (pauseKey.visible ? pauseKey.width + 24 : 0) - Theme.margin
                 round: screen.round
-                brief: !screen.wide && !screen.listBeside
+                withOpen: !brief || !figure.visible
+                brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
             Key {
                 id: pauseKey
@@ -94,15 +109,25 @@ FocusScope {
                 width: Theme.mm(44)
                 round: screen.round
             }
-            Keypad {
-                id: pad
-                visible: card.measuring
-                anchors.right: parent.right
+            Key {
+                objectName: "figureZoomKey"
+                anchors.right: figure.right
                 anchors.bottom: parent.bottom
-                width: screen.wide ? Math.min(parent.width, Theme.mm(66)) : parent.width
-                onTyped: character => card.typeValue(character)
-                onErased: card.eraseValue()
-                onDone: card.leaveValue()
+                visible: figure.visible && !card.measuring
+                look: "link"
+                text: figure.zoom > 1 ? qsTr("Whole") : qsTr("Closer")
+                about: qsTr("The figure")
+                onClicked: figure.toggleZoom()
+            }
+            Label {
+                x: Theme.margin
+                anchors.bottom: parent.bottom
+                anchors.bottomMargin: 8
+                visible: head.brief && figure.visible && !card.measuring
+                text: head.openText
+                strong: true
+                font.pixelSize: Theme.small
+                Accessible.ignored: true
             }
         }
         WalkCard {
@@ -115,6 +140,8 @@ FocusScope {
             round: screen.round
             wide: screen.wide
             withList: screen.wide && screen.tall
+            withMore: !screen.barShown
+            low: screen.low
             onSheetAsked: (file, more) => screen.openSheet(file, more)
             onReviewAsked: screen.reviewAsked()
         }
@@ -122,6 +149,7 @@ FocusScope {
             id: bar
             anchors.bottom: parent.bottom
             width: figurePane.width
+            visible: screen.barShown
             place: "walk"
             onAsked: place => screen.placeAsked(place)
             Key {
@@ -132,6 +160,16 @@ FocusScope {
                 letter: "M"
                 onClicked: screen.openSheet("MoreSheet.qml", {})
             }
+        }
+        Keypad {
+            id: pad
+            visible: card.measuring
+            anchors.right: figurePane.right
+            anchors.bottom: screen.low ? parent.bottom : figurePane.bottom
+            width: screen.wide ? Math.min(figurePane.width, Theme.mm(66)) : figurePane.width
+            onTyped: character => card.typeValue(character)
+            onErased: card.eraseValue()
+            onDone: card.leaveValue()
         }
         Rectangle {
             // The card's edge.
@@ -160,6 +198,9 @@ FocusScope {
         }
         function onReviewAsked() {
             screen.reviewAsked();
+        }
+        function onPlaceAsked(place: string) {
+            screen.placeAsked(place);
         }
         function onLeaveAsked() {
             screen.leaveAsked();

@@ -6,7 +6,7 @@
 #include "program.hpp"
 #include "record/record.hpp"
 
-#include <QElapsedTimer>
+#include <QDir>
 #include <QFile>
 #include <QRandomGenerator>
 #include <QTemporaryDir>
@@ -15,82 +15,126 @@
 
 using namespace ambit;
 
+namespace {
+
+/// A round on the tests' small machine, so that 300 runs and their second halves take little time.
+const QByteArray walked =
+    R"({"do": "open", "aircraft": {"registration": "OX-KIL", "serial": "9"}, "walk": "daily",
+ "who": {"name": "Robin Example", "role": "pilot", "certificate": ""}, "counters": {}, "at": "2026-06-20T07:30:00+02:00"}
+{"do": "follow", "until": "oil"}
+{"do": "finding", "point": "oil", "words": "Low.", "class": "grounds", "value": "3.5", "photos": ["oil.jpg"]}
+{"do": "pause"}
+{"do": "resume"}
+{"do": "zone", "zone": "nose"}
+{"do": "follow", "until": "last-look"}
+{"do": "reopen", "point": "arc-clear", "why": "Somebody came."}
+{"do": "follow"}
+{"do": "conclude", "result": "not fit", "reasons": "Oil."}
+)";
+
+} // namespace
+
 class TestKill : public QObject {
     Q_OBJECT
 
 private slots:
     void initTestCase() {
         QVERIFY(folder.isValid());
-        description = airframe::readFrom(demo("helicopter/airframe.json").toStdString()).value();
-        // Unsigned, so that a run costs no unlocking: the record's content is a function of the log alone.
-        QFile demoScript(demo("helicopter/round.jsonl"));
-        QVERIFY(demoScript.open(QFile::ReadOnly));
-        QByteArray text;
-        for (const QByteArray& line : demoScript.readAll().split('\n'))
-            if (!line.contains("\"sign\"")) text += line + '\n';
-        QFile script(folder.filePath("unsigned.jsonl"));
-        QVERIFY(script.open(QFile::WriteOnly));
-        script.write(text);
-        script.close();
-        QFile::link(demo("helicopter/photos"), folder.filePath("photos"));
-
-        QElapsedTimer timer;
-        timer.start();
-        const Ran ran = runAmbit(command("whole"));
+        description = airframe::readFrom(machine().toStdString()).value();
+        QByteArray text = walked;
+        text.replace(",\n ", ", ");
+        write("unsigned.jsonl", text);
+        write("signed.jsonl", text + "{\"do\": \"sign\"}\n");
+        write("oil.jpg", "\xFF\xD8\xFF not looked into");
+        const Ran ran = runAmbit(command("unsigned.jsonl", "whole"));
         QVERIFY2(ran.code == 0, ran.err.constData());
-        duration = static_cast<int>(timer.nsecsElapsed() / 1000);
         whole = logIn("whole");
-        QVERIFY(whole.size() > 100);
+        QVERIFY(whole.size() > 30);
         identity = identityIn("whole");
         QVERIFY(!identity.empty());
     }
 
     void everyAcknowledgedEventSurvives() {
         const quint32 seed = QRandomGenerator::global()->generate();
-        qInfo("seed %u, a whole run takes %d us", seed, duration);
+        qInfo("seed %u", seed);
         QRandomGenerator random(seed);
+        const auto events = static_cast<int>(whole.size());
         int cutShort = 0;
         for (int run = 0; run < 300; ++run) {
             const QString out = QString("run-%1").arg(run);
-            const QList<QByteArray> acknowledged = killedRun(out, random.bounded(duration + duration / 10));
-            const QList<QByteArray> kept = logIn(out);
+            const auto acknowledged =
+                killedRun(command("unsigned.jsonl", out), random.bounded(events), random.bounded(2000));
+            const auto kept = logIn(out);
             QVERIFY2(acknowledged.size() <= kept.size(), "an acknowledged event is missing");
-            for (qsizetype i = 0; i < acknowledged.size(); ++i)
-                QCOMPARE(kept[i], acknowledged[i]);
+            QCOMPARE(acknowledged, kept.mid(0, acknowledged.size()));
             QCOMPARE(kept, whole.mid(0, kept.size()));
             cutShort += kept.size() < whole.size() ? 1 : 0;
 
-            const Ran finished = runAmbit(command(out));
+            const Ran finished = runAmbit(command("unsigned.jsonl", out));
             QVERIFY2(finished.code == 0, finished.err.constData());
             QCOMPARE(logIn(out), whole);
             QCOMPARE(identityIn(out), identity);
             QVERIFY(QDir(folder.filePath(out)).removeRecursively());
         }
         qInfo("%d of 300 runs were cut short", cutShort);
-        QVERIFY2(cutShort > 100, "the kills came too late to test anything");
+        QVERIFY2(cutShort > 200, "the kills came too late to test anything");
+    }
+
+    void whileSigningToo() {
+        write("oil.jpg", photo());
+        QCOMPARE(runAmbit({"key", "new", folder.filePath("key.pem"), "--name", "Robin Example"}).code, 0);
+        QRandomGenerator random(7);
+        std::string record;
+        for (int run = 0; run < 12; ++run) {
+            const QString out = QString("signed-%1").arg(run);
+            const QStringList sign = command("signed.jsonl", out) << "--key" << folder.filePath("key.pem");
+            killedRun(sign, static_cast<int>(whole.size()), random.bounded(150'000));
+            const Ran finished = runAmbit(sign);
+            QVERIFY2(finished.code == 0, finished.err.constData());
+            QFile file(folder.filePath(out + "/record.json"));
+            QVERIFY(file.open(QFile::ReadOnly));
+            const auto verified = record::verifyRecord(file.readAll().toStdString());
+            QVERIFY2(verified, verified ? "" : toText(verified.error()).c_str());
+            if (record.empty()) record = verified->sha256;
+            QCOMPARE(verified->sha256, record);
+            QCOMPARE(logIn(out).size(), whole.size() + 1);
+        }
     }
 
 private:
-    QStringList command(const QString& out) const {
-        return {"round",
-                "--airframe",
-                demo("helicopter/airframe.json"),
-                "--script",
-                folder.filePath("unsigned.jsonl"),
-                "--json",
-                "--out",
-                folder.filePath(out)};
+    static QString machine() { return QStringLiteral(AMBIT_ROOT "/tests/airframe/good.json"); }
+    static QByteArray photo() {
+        QFile file(demo("helicopter/photos/fairing-left-1.jpg"));
+        return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
     }
 
-    /// The whole lines it printed before it died.
-    QList<QByteArray> killedRun(const QString& out, int afterMicroseconds) const {
+    void write(const char* name, const QByteArray& bytes) const {
+        QFile file(folder.filePath(name));
+        QVERIFY(file.open(QFile::WriteOnly) && file.write(bytes) == bytes.size());
+    }
+
+    QStringList command(const char* script, const QString& out) const {
+        return {"round",  "--airframe", machine(),           "--script", folder.filePath(script),
+                "--json", "--out",      folder.filePath(out)};
+    }
+
+    /// Kills it that long after it acknowledged that many events. Gives the whole lines it printed before it
+    /// died.
+    static QList<QByteArray> killedRun(const QStringList& arguments, int afterEvents, int microseconds) {
         QProcess process;
-        process.start(QStringLiteral(AMBIT_PROGRAM), command(out));
+        auto environment = QProcessEnvironment::systemEnvironment();
+        environment.insert(QStringLiteral("AMBIT_PASSPHRASE"), QStringLiteral("a test passphrase"));
+        process.setProcessEnvironment(environment);
+        process.start(QStringLiteral(AMBIT_PROGRAM), arguments);
         process.waitForStarted();
-        QThread::usleep(static_cast<unsigned long>(afterMicroseconds));
+        QByteArray printed;
+        while (printed.count('\n') < afterEvents && process.waitForReadyRead(20'000))
+            printed += process.readAllStandardOutput();
+        QThread::usleep(static_cast<unsigned long>(microseconds));
         process.kill(); // SIGKILL
         process.waitForFinished();
-        QList<QByteArray> lines = process.readAllStandardOutput().split('\n');
+        printed += process.readAllStandardOutput();
+        QList<QByteArray> lines = printed.split('\n');
         lines.removeLast(); // empty, or cut off
         return lines;
     }
@@ -120,7 +164,6 @@ private:
     airframe::Airframe description;
     QList<QByteArray> whole;
     std::string identity;
-    int duration = 0; ///< of a whole run, us
 };
 
 QTEST_GUILESS_MAIN(TestKill)

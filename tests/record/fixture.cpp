@@ -3,14 +3,11 @@
 #include "airframe/read.hpp"
 #include "base/files.hpp"
 #include "base/hash.hpp"
+#include "record/qpdf.hpp"
 
 #include <cstdio>
 #include <cstdlib>
 #include <openssl/bn.h>
-#include <qpdf/Buffer.hh>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
 
 namespace ambit::test {
 
@@ -131,7 +128,8 @@ Json contentOf(bool fit, const std::vector<std::string>& previous) {
 }
 
 Json contentWith(const std::string& photoBytes) {
-    const round::Photo photo{sha256Hex(photoBytes), "image/jpeg", static_cast<std::int64_t>(photoBytes.size())};
+    const round::Photo photo{sha256Hex(photoBytes), "image/jpeg",
+                             static_cast<std::int64_t>(photoBytes.size())};
     return must(record::roundContent(machine(), walked(false, photo), {}));
 }
 
@@ -167,22 +165,26 @@ std::string twin(std::string signature) {
 }
 
 const std::string& photoBytes() {
-    static const std::string bytes = must(readFile(AMBIT_ROOT "/demo-aircraft/helicopter/photos/fairing-left-1.jpg"));
+    static const std::string bytes =
+        must(readFile(AMBIT_ROOT "/demo-aircraft/helicopter/photos/fairing-left-1.jpg"));
     return bytes;
 }
 
 record::DrawnPages pages(bool withPhoto) {
     QPDF pdf;
     pdf.emptyPDF();
-    const std::string content = "BT /F1 18 Tf 60 700 Td (Not fit) Tj ET " + std::string(withPhoto ? "/I1 Do" : "");
-    auto page = QPDFObjectHandle::parse(&pdf, "<< /Type /Page /MediaBox [0 0 595 842] /Resources << /Font << /F1 << /Type /Font"
-                                              " /Subtype /Type1 /BaseFont /Helvetica >> >> >> >>");
+    const std::string content =
+        "BT /F1 18 Tf 60 700 Td (Not fit) Tj ET " + std::string(withPhoto ? "/I1 Do" : "");
+    auto page = QPDFObjectHandle::parse(
+        &pdf, "<< /Type /Page /MediaBox [0 0 595 842] /Resources << /Font << /F1 << /Type /Font"
+              " /Subtype /Type1 /BaseFont /Helvetica >> >> >> >>");
     page.replaceKey("/Contents", pdf.newStream(content));
     record::DrawnPages drawn;
     if (withPhoto) {
         auto image = pdf.newStream(std::string("\xFF\x00\x00\x00\xFF\x00", 6));
-        image.replaceDict(QPDFObjectHandle::parse("<< /Type /XObject /Subtype /Image /Width 2 /Height 1 /BitsPerComponent 8"
-                                                  " /ColorSpace /DeviceRGB >>"));
+        image.replaceDict(
+            QPDFObjectHandle::parse("<< /Type /XObject /Subtype /Image /Width 2 /Height 1 /BitsPerComponent 8"
+                                    " /ColorSpace /DeviceRGB >>"));
         page.getKey("/Resources").replaceKey("/XObject", QPDFObjectHandle::parse("<< >>"));
         page.getKey("/Resources").getKey("/XObject").replaceKey("/I1", image);
         drawn.placeholders.push_back({2, 1, sha256Hex(photoBytes()), photoWidth, photoHeight, 3});

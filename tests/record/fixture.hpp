@@ -13,7 +13,8 @@ inline const std::string signerName = "Róbín “R” Example 例";
 
 [[nodiscard]] const airframe::Airframe& machine();
 
-/// Six points: a re-opened measurement, two findings (one with a photo), one not inspected. `fit`: all sound but the one not inspected.
+/// Six points: a re-opened measurement, two findings (one with a photo), one not inspected. `fit`: all sound
+/// but the one not inspected.
 [[nodiscard]] std::vector<round::Event> roundOf(bool fit);
 [[nodiscard]] Json contentOf(bool fit = false, const std::vector<std::string>& previous = {});
 /// The same, with the given photo in place of an invented one.

@@ -26,7 +26,7 @@ struct Change {
 };
 
 std::vector<Change> changes() {
-    const auto set = [](const char* pointer, Json value) {
+    const auto set = [](const char* pointer, const Json& value) {
         return [pointer, value](Json& content) { content[Json::json_pointer(pointer)] = value; };
     };
     const auto drop = [](const char* parent, const char* name) {
@@ -50,19 +50,24 @@ std::vector<Change> changes() {
         {"outcome", "/points/0/outcome", set("/points/0/outcome", "finding")},
         {"when settled", "/points/0/at", set("/points/0/at", "2026-06-20T05:30:00.000Z")},
         {"value", "/points/1/measured/value", set("/points/1/measured/value", "5.9")},
-        {"earlier value", "/points/1/earlier/0/measured/value", set("/points/1/earlier/0/measured/value", "5.9")},
+        {"earlier value", "/points/1/earlier/0/measured/value",
+         set("/points/1/earlier/0/measured/value", "5.9")},
         {"earlier dropped", "/points/1/earlier", drop("/points/1", "earlier")},
-        {"why re-opened", "/points/1/earlier/0/reopened/why", set("/points/1/earlier/0/reopened/why", "Nothing.")},
+        {"why re-opened", "/points/1/earlier/0/reopened/why",
+         set("/points/1/earlier/0/reopened/why", "Nothing.")},
         {"words", "/points/3/finding/words", set("/points/3/finding/words", "A scratch.")},
         {"class", "/points/3/finding/class", set("/points/3/finding/class", "assess")},
         {"photo of a point", "/points/3/finding/photos", set("/points/3/finding/photos", Json::array())},
         {"photo", "/photos/0/bytes", set("/photos/0/bytes", 6)},
         {"basis", "/points/5/notInspected/basis", set("/points/5/notInspected/basis", "None.")},
-        {"added finding", "/points/0/finding", set("/points/0/finding", {{"words", "x"}, {"class", "assess"}, {"photos", Json::array()}})},
+        {"added finding", "/points/0/finding",
+         set("/points/0/finding", {{"words", "x"}, {"class", "assess"}, {"photos", Json::array()}})},
         {"point dropped", "/points", [](Json& content) { at(content, "/points").erase(5); }},
-        {"points swapped", "/points/0/at", [](Json& content) { std::swap(at(content, "/points/0"), at(content, "/points/2")); }},
+        {"points swapped", "/points/0/at",
+         [](Json& content) { std::swap(at(content, "/points/0"), at(content, "/points/2")); }},
         {"event dropped", "/events event 5", [](Json& content) { at(content, "/events").erase(3); }},
-        {"conclusion dropped", "/events", [](Json& content) { at(content, "/events").erase(at(content, "/events").size() - 1); }},
+        {"conclusion dropped", "/events",
+         [](Json& content) { at(content, "/events").erase(at(content, "/events").size() - 1); }},
         {"event's word", "/events/2/kind", set("/events/2/kind", "guessed")},
         {"event's field", "/events/2/more", set("/events/2/more", 1)},
         {"unknown field", "/more", set("/more", 1)},
@@ -173,7 +178,8 @@ private slots:
         QCOMPARE(frame->height, 600);
         QCOMPARE(frame->channels, 3);
         for (std::size_t size = 0; size < 400; ++size)
-            (void)record::jpegFrame(std::string_view(test::photoBytes()).substr(0, size)); // must not read beyond
+            (void)record::jpegFrame(
+                std::string_view(test::photoBytes()).substr(0, size)); // must not read beyond
         QVERIFY(!record::jpegFrame("\x89PNG\r\n"));
         QVERIFY(!record::jpegFrame(""));
     }

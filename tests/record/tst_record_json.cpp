@@ -81,7 +81,8 @@ private slots:
         const auto text = record::signRecord(test::contentOf(), test::newSigner("Somebody Else"));
         QVERIFY(!text);
         QCOMPARE(text.error().code, ErrorCode::signature);
-        QVERIFY(record::signRecord(test::contentOf(), test::stranger())); // the same name is all that can be asked
+        QVERIFY(record::signRecord(test::contentOf(),
+                                   test::stranger())); // the same name is all that can be asked
         Json odd = test::contentOf();
         odd["more"] = 1;
         QVERIFY(!record::signRecord(odd, test::signer()));
@@ -97,7 +98,8 @@ private slots:
             for (const int mask : {0x01, 0x20, 0x80}) {
                 std::string changed = sound;
                 changed[i] = static_cast<char>(changed[i] ^ mask);
-                QVERIFY2(!record::verifyRecord(changed), qPrintable(QStringLiteral("byte %1, xor %2").arg(i).arg(mask)));
+                QVERIFY2(!record::verifyRecord(changed),
+                         qPrintable(QStringLiteral("byte %1, xor %2").arg(i).arg(mask)));
             }
             std::string shorter = sound;
             shorter.erase(i, 1);
@@ -138,10 +140,12 @@ private slots:
         QCOMPARE(whereOf(edited([](Json& r) { r["signatures"] = Json::array(); })), "/signatures"s);
         QVERIFY(!record::verifyRecord(edited([](Json& r) { r.erase("signatures"); })));
         QVERIFY(!record::verifyRecord(edited([](Json& r) { r["more"] = 1; })));
-        QCOMPARE(whereOf(edited([](Json& r) { r["signatures"][0]["header"] = Json::object(); })), "/signatures/0"s);
+        QCOMPARE(whereOf(edited([](Json& r) { r["signatures"][0]["header"] = Json::object(); })),
+                 "/signatures/0"s);
         QCOMPARE(whereOf(edited([](Json& r) { r["signatures"][0]["payload"] = ""; })), "/signatures/0"s);
         QCOMPARE(whereOf(edited([](Json& r) { r["signatures"][0]["signature"] = 1; })), "/signatures/0"s);
-        const auto two = record::verifyRecord(edited([](Json& r) { r["signatures"].push_back(r["signatures"][0]); }));
+        const auto two =
+            record::verifyRecord(edited([](Json& r) { r["signatures"].push_back(r["signatures"][0]); }));
         QCOMPARE(two.error().code, ErrorCode::unsupported);
     }
 
@@ -152,7 +156,9 @@ private slots:
                 text = how(text.get<std::string>());
             });
         };
-        const auto twin = [](const std::string& text) { return toBase64Url(test::twin(*fromBase64Url(text))); };
+        const auto twin = [](const std::string& text) {
+            return toBase64Url(test::twin(*fromBase64Url(text)));
+        };
         QCOMPARE(whereOf(change(twin)), "/signatures/0/signature"s);
         QVERIFY(record::verifyRecord(change(twin)).error().what.find("high S") != std::string::npos);
         for (const char* more : {"=", "==", "A", "AA", "\n"})
@@ -162,7 +168,8 @@ private slots:
             text.back() = text.back() == 'B' ? 'C' : 'B';
             return text;
         })));
-        QVERIFY(!record::verifyRecord(change([](const std::string& text) { return toBase64(*fromBase64Url(text)); })));
+        QVERIFY(!record::verifyRecord(
+            change([](const std::string& text) { return toBase64(*fromBase64Url(text)); })));
         QVERIFY(!record::verifyRecord(change([](const std::string&) { return ""s; })));
     }
 
@@ -174,7 +181,8 @@ private slots:
         QVERIFY(record::verifyRecord(foreign(header(), test::twin)));
         QVERIFY(record::verifyRecord(foreign(with(header(), "kid", "any"))));
         QVERIFY(record::verifyRecord(foreign(with(header(), "typ", "JOSE"))));
-        QVERIFY(record::verifyRecord(foreign(header({test::signer().certificate().der, test::stranger().certificate().der}))));
+        QVERIFY(record::verifyRecord(
+            foreign(header({test::signer().certificate().der, test::stranger().certificate().der}))));
     }
 
     void headersThatWontDo() {
@@ -184,11 +192,14 @@ private slots:
         for (const char* algorithm : {"none", "HS256", "ES384", "es256", ""})
             QVERIFY(!record::verifyRecord(foreign(with(header(), "alg", algorithm))));
         QVERIFY(!record::verifyRecord(foreign(with(header(), "crit", Json::array({"b64"})))));
-        QVERIFY(!record::verifyRecord(foreign(with(with(header(), "b64", false), "crit", Json::array({"b64"})))));
+        QVERIFY(
+            !record::verifyRecord(foreign(with(with(header(), "b64", false), "crit", Json::array({"b64"})))));
         QVERIFY(!record::verifyRecord(foreign(with(header(), "crit", Json::array()))));
         QVERIFY(!record::verifyRecord(foreign(header({}))));
-        QVERIFY(!record::verifyRecord(foreign(with(header(), "x5c", toBase64(test::signer().certificate().der)))));
-        QVERIFY(!record::verifyRecord(foreign(with(header(), "x5c", {toBase64Url(test::signer().certificate().der)}))));
+        QVERIFY(!record::verifyRecord(
+            foreign(with(header(), "x5c", toBase64(test::signer().certificate().der)))));
+        QVERIFY(!record::verifyRecord(
+            foreign(with(header(), "x5c", {toBase64Url(test::signer().certificate().der)}))));
         QVERIFY(!record::verifyRecord(foreign(header({"nonsense"}))));
         QVERIFY(!record::verifyRecord(foreign(header({test::stranger().certificate().der}))));
         QVERIFY(!record::verifyRecord(foreign(Json::array())));
@@ -199,8 +210,8 @@ private slots:
 
     void declaredHeadersHaveOneForm() {
         // The members as Ambit would never order them, declared as Ambit's.
-        const std::string text =
-            toBase64Url("{\"s\":\"low\",\"alg\":\"ES256\",\"x5c\":[\"" + toBase64(test::signer().certificate().der) + "\"]}");
+        const std::string text = toBase64Url("{\"s\":\"low\",\"alg\":\"ES256\",\"x5c\":[\"" +
+                                             toBase64(test::signer().certificate().der) + "\"]}");
         const Digest digest = sha256(text + '.' + toBase64Url(canonicalJson(test::contentOf())));
         const std::string signature =
             *test::signer().signDigest({reinterpret_cast<const char*>(digest.data()), digest.size()});
@@ -229,7 +240,8 @@ private slots:
         QVERIFY(!record::verifyRecord(""));
         QVERIFY(!record::verifyRecord(std::string(100'000, '[')));
         QVERIFY(!record::verifyRecord(std::string(17 << 20, ' ')));
-        QVERIFY(!record::verifyRecord("{\"content\":{\"signer\":1},\"signatures\":[{\"protected\":\"e30\",\"signature\":\"\"}]}"));
+        QVERIFY(!record::verifyRecord(
+            "{\"content\":{\"signer\":1},\"signatures\":[{\"protected\":\"e30\",\"signature\":\"\"}]}"));
         QVERIFY(!record::verifyRecord("{\"content\":{\"a\":1e400},\"signatures\":[]}"));
     }
 

@@ -1,0 +1,33 @@
+// The airframe's JSON Schema (2020-12), as npm ajv reads it: it takes the demo aircraft and refuses what is plainly wrong.
+import assert from 'node:assert/strict'
+import { readFileSync } from 'node:fs'
+import Ajv from 'ajv/dist/2020.js'
+
+const root = new URL('../../', import.meta.url)
+const json = (path) => JSON.parse(readFileSync(new URL(path, root), 'utf8'))
+
+const validate = new Ajv({ allErrors: true, strict: true, strictTypes: false, strictRequired: false }).compile(json('core/airframe/airframe.schema.json'))
+for (const aircraft of ['helicopter', 'aeroplane']) {
+    const airframe = json(`demo-aircraft/${aircraft}/airframe.json`)
+    assert.ok(validate(airframe), JSON.stringify(validate.errors, null, 1))
+
+    const wrong = {
+        'unknown field': (a) => { a.more = 1 },
+        'unknown field of a point': (a) => { a.points[0].more = 1 },
+        'no points': (a) => { delete a.points },
+        'no name of a stand': (a) => { delete a.stands[0].name },
+        'later version': (a) => { a.version = 2 },
+        'another format': (a) => { a.format = 'other' },
+        'unknown access': (a) => { a.stands[0].access = 'hover' },
+        'unknown how': (a) => { a.points[0].how = ['smell'] },
+        'a third hand': (a) => { a.stands[0].hands = 3 },
+        'text for a number': (a) => { a.stands[0].level = 'high' },
+        'an outline of two places': (a) => { a.zones[0].outline.length = 2 },
+    }
+    for (const [what, spoil] of Object.entries(wrong)) {
+        const spoiled = structuredClone(airframe)
+        spoil(spoiled)
+        assert.ok(!validate(spoiled), `${aircraft}: ${what} was taken`)
+    }
+}
+console.log('ajv and the demo aircraft agree.')

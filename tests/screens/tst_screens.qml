@@ -1,0 +1,182 @@
+// Every screen and sheet, phone and tablet, upright and on its side: it loads without a warning, each control has a name and is large
+// enough for gloves, nothing is written too small, and the broad keys lie within the window.
+import QtQuick
+import QtTest
+import Ambit
+import AmbitTest
+
+ScreenCase {
+    id: test
+
+    name: "Screens"
+
+    readonly property var sizes: [
+        {
+            tag: "phone",
+            width: 390,
+            height: 844
+        },
+        {
+            tag: "phone on its side",
+            width: 844,
+            height: 390
+        },
+        {
+            tag: "tablet",
+            width: 1180,
+            height: 820
+        },
+        {
+            tag: "tablet upright",
+            width: 768,
+            height: 1024
+        }
+    ]
+
+    function path(item) {
+        let text = "";
+        for (let up = item; up && text.length < 200; up = up.parent)
+            text += (up.objectName || up.text || "") + " < ";
+        return text;
+    }
+    function check() {
+        waitForRendering(main.contentItem);
+        for (const item of all(main.contentItem, touchable, [])) {
+            verify(item.width >= Theme.target - 0.5 && item.height >= Theme.target - 0.5, "large enough: " + path(item) + item.width + " × " + item.height);
+            verify(item.Accessible.name !== "", "named: " + path(item));
+            verify(item.Accessible.role !== Accessible.NoRole, "has a role: " + path(item));
+            if (item.broad && item.look !== undefined)
+                verify(item.height >= Theme.key - 0.5, "a key of 18 mm: " + path(item));
+        }
+        for (const item of all(main.contentItem, field, [])) {
+            verify(item.height >= Theme.target - 0.5, "large enough: " + path(item));
+            verify(item.Accessible.name !== "", "named: " + path(item));
+        }
+        for (const item of all(main.contentItem, one => one.font !== undefined && one.paintedHeight !== undefined && one.text !== "", []))
+            verify(item.font.pixelSize >= 14, "large enough to read: " + path(item));
+        for (const item of all(main.contentItem, one => one.broad === true && one.cut !== undefined && one.look === "solid", [])) {
+            const at = item.mapToItem(main.contentItem, 0, 0);
+            verify(at.x >= 0 && at.y >= 0 && at.x + item.width <= main.width + 0.5 && at.y + item.height <= main.height + 0.5, "in sight: " + path(item));
+        }
+    }
+    function sheet(key, name, close) {
+        touch(key);
+        see(name);
+        check();
+        touch(close);
+        tryVerify(() => seen(name) === null);
+    }
+    function test_each_data() {
+        return sizes;
+    }
+    function test_each(data) {
+        open(data.width, data.height);
+        see("screenAircraft");
+        check();
+        sheet("addAircraft", "sheetAddAircraft", "addAircraftCancel");
+        touch("aircraft.OX-DEMO");
+        see("screenBegin");
+        check();
+        touch("beginBack");
+        beginRound("OX-DEMO", "daily");
+        check();
+        verify(Stage.walkTo("oil-level"));
+        check();
+        touch("valueField");
+        see("pad.5");
+        check();
+        touch("pad.5");
+        touch("pad..");
+        touch("pad.2");
+        compare(see("valueField").text, "5.2");
+        touch("pad.Done");
+        sheet("keyFinding", "sheetFinding", "findingCancel");
+        sheet("linkNotInspected", "sheetNotInspected", "notInspectedCancel");
+        sheet("linkWhy", "sheetWhy", "whyClose");
+        sheet("moreKey", "sheetMore", "moreClose");
+        touch("moreKey");
+        sheet("noteKey", "sheetNote", "noteCancel");
+        touch("pauseKey");
+        check();
+        touch("resumeKey");
+        touch("moreKey");
+        touch("reviewKey");
+        see("screenReview");
+        check();
+        sheet("reviewRest", "sheetRest", "notInspectedCancel");
+        touch("reviewSettled");
+        check();
+        sheet("reopen.papers", "sheetReopen", "reopenCancel");
+        touch("reviewBack");
+        verify(Stage.walkTo(""));
+        check();
+        touch("keyReview");
+        touch("reviewConclude");
+        see("screenConclude");
+        check();
+        touch("concludeFit");
+        touch("concludeDone");
+        see("screenSign");
+        check();
+        touch("withdrawKey");
+        see("screenReview");
+        touch("reviewConclude");
+        touch("concludeNotFit");
+        type("concludeReasons", "Test.");
+        touch("concludeDone");
+        type("newKeyPassphrase", "round and round");
+        type("newKeyPassphraseAgain", "round and round");
+        touch("newKeyDone");
+        check();
+        type("signPassphrase", "wrong");
+        touch("signKey");
+        see("problemText");
+        touch("problemClose");
+        type("signPassphrase", "round and round");
+        touch("signKey");
+        see("screenFile");
+        check();
+        touch("record." + Stage.app.signing.recordId);
+        see("screenRecord");
+        check();
+    }
+    function test_night() {
+        open(390, 844);
+        touch("nightKey");
+        verify(Theme.night);
+        beginRound("OX-WING", "daily");
+        check();
+        touch("moreKey");
+        touch("nightKey");
+        verify(!Theme.night);
+    }
+    function test_largestText_data() {
+        return sizes;
+    }
+    function test_largestText(data) {
+        open(data.width, data.height);
+        for (let i = 0; i < 4; ++i) {
+            touch("textSizeKey");
+            waitForRendering(main.contentItem);
+        }
+        compare(Theme.scale, 2);
+        beginRound("OX-DEMO", "daily");
+        check();
+        verify(Stage.walkTo("fairing.left"));
+        check();
+        for (const item of all(main.contentItem, one => one.truncated === true, []))
+            fail("cut off: " + path(item));
+        touch("keyFinding");
+        check();
+    }
+    function test_cameraSaysSo() {
+        open(390, 844);
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo("papers"));
+        touch("linkPhoto");
+        see("cameraClose");
+        verify(!seen("cameraTake") || !seen("cameraTake").enabled);
+        touch("cameraClose");
+        touch("findingCancel");
+    }
+}

@@ -1,0 +1,249 @@
+// Scripts: read, refused by line, played, and played again over what is there already.
+#include "../archive/archives.hpp"
+#include "script/player.hpp"
+
+#include <QFile>
+#include <QTest>
+
+using namespace ambit;
+using namespace ambit::script;
+using test::House;
+
+namespace {
+
+const std::string open =
+    R"({"do":"open","aircraft":{"registration":"OX-ABC","serial":"0042"},"walk":"daily",)"
+    R"("who":{"name":"Robin Example","role":"pilot","certificate":""},"counters":{"hours":"12.5"},"at":"2026-06-20T07:30:00+02:00"})"
+    "\n";
+
+const std::string wholeDay = open + R"(
+{"do":"follow","until":"oil"}
+{"do":"sound","point":"oil","value":"4.5","after":20}
+{"do":"pause"}
+{"do":"note","words":"A visitor."}
+{"do":"resume","after":300}
+{"do":"zone","zone":"nose"}
+{"do":"follow","until":"last-look"}
+{"do":"reopen","point":"oil","why":"The visitor leant on it."}
+{"do":"go","stand":"left"}
+{"do":"made","opening":"cowl-left"}
+{"do":"finding","point":"oil","words":"Low.","class":"grounds","value":"3.9"}
+{"do":"closed","opening":"cowl-left"}
+{"do":"follow"}
+{"do":"conclude","result":"not fit","reasons":"Oil."}
+{"do":"sign"}
+)";
+
+std::vector<std::string> logOf(const archive::Archive& archive) {
+    std::vector<std::string> lines;
+    const auto rounds = archive.rounds();
+    if (!rounds || rounds->empty()) return lines;
+    const auto events = archive.events(rounds->front().id).value();
+    for (const auto& event : events)
+        lines.push_back(canonicalJson(toJson(event)));
+    return lines;
+}
+
+/// Plays the text in the house's archive; gives the log, or the error as text.
+Result<std::vector<std::string>> play(const House& house, const std::string& text) {
+    const auto script = readScript(text, {});
+    if (!script) return tl::unexpected(script.error());
+    auto archive = house.open();
+    auto round = walkScript(archive, house.machine, test::machineText(), *script, {});
+    if (!round) return tl::unexpected(round.error());
+    return logOf(archive);
+}
+
+} // namespace
+
+class TestScript : public QObject {
+    Q_OBJECT
+
+private slots:
+    void refusedByLine_data() {
+        QTest::addColumn<QByteArray>("line");
+        const auto row = [](const char* line) { QTest::newRow(line) << QByteArray(line); };
+        row(R"({"do":"fly"})");
+        row(R"({"go":"left"})");
+        row(R"({"do":"go"})");
+        row(R"({"do":"go","stand":1})");
+        row(R"({"do":"go","stand":"left","soon":true})");
+        row(R"({"do":"go","stand":"left","after":-1})");
+        row(R"({"do":"go","stand":"left","after":1.5})");
+        row(R"({"do":"go","stand":"left","after":"4"})");
+        row(R"({"do":"go","stand":"left"} {})");
+        row(R"({"do":"go","do":"go","stand":"left"})");
+        row(R"(go left)");
+        row(R"(["go"])");
+        row(R"({"do":"sound","point":"oil","value":4.5})");
+        row(R"({"do":"sound","point":"oil","words":"fine"})");
+        row(R"({"do":"finding","point":"oil","words":"Low."})");
+        row(R"({"do":"finding","point":"oil","words":"Low.","class":"bad"})");
+        row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["../secret.jpg"]})");
+        row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["/etc/passwd"]})");
+        row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":"a.jpg"})");
+        row(R"({"do":"not-inspected","point":"oil"})");
+        row(R"({"do":"conclude","result":"airworthy"})");
+        row(R"({"do":"follow","values":{"oil":4}})");
+        row(open.c_str());
+    }
+    void refusedByLine() {
+        QFETCH(QByteArray, line);
+        const auto script = readScript(open + "\n" + line.toStdString() + "\n{\"do\":\"pause\"}\n", {});
+        QVERIFY(!script);
+        QVERIFY2(script.error().where.starts_with("line 3"), script.error().where.c_str());
+    }
+
+    void openedFirstSignedLast() {
+        QVERIFY(!readScript("", {}));
+        QCOMPARE(readScript("{\"do\":\"pause\"}\n" + open, {}).error().where, std::string("line 1"));
+        QCOMPARE(readScript(open + "{\"do\":\"sign\"}\n{\"do\":\"pause\"}", {}).error().where,
+                 std::string("line 3"));
+        QVERIFY(readScript(open + "{\"do\":\"sign\"}", {}));
+        std::string late = open;
+        late.insert(late.size() - 2, ",\"after\":4");
+        QCOMPARE(readScript(late, {}).error().where, std::string("line 1"));
+    }
+
+    void againstTheRoundsRules_data() {
+        QTest::addColumn<QByteArray>("line");
+        const auto row = [](const char* line) { QTest::newRow(line) << QByteArray(line); };
+        row(R"({"do":"go","stand":"roof"})");
+        row(R"({"do":"zone","zone":"roof"})");
+        row(R"({"do":"set","setting":"rotor","to":"b-aft"})");
+        row(R"({"do":"sound","point":"oil","value":"5"})");
+        row(R"({"do":"follow","until":"propeller"})");
+        row(R"({"do":"follow","values":{"propeller":"4"}})");
+        row(R"({"do":"follow"})"); // the oil is measured and no value given
+        row(R"({"do":"conclude","result":"fit"})");
+        row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["none.jpg"]})");
+    }
+    void againstTheRoundsRules() {
+        QFETCH(QByteArray, line);
+        const House house;
+        const auto played = play(house, open + "{\"do\":\"note\",\"words\":\"x\"}\n" + line.toStdString());
+        QVERIFY(!played);
+        QVERIFY2(played.error().where.starts_with("line 3"), played.error().where.c_str());
+    }
+
+    void timeIsTheScriptsOwn() {
+        const House house;
+        const auto log = play(house, open + R"({"do":"go","stand":"left"}
+{"do":"sound","point":"arc-clear"}
+{"do":"set","setting":"rotor","to":"b-aft"}
+{"do":"note","words":"x","after":7})");
+        QVERIFY(log);
+        const char* times[] = {"05:30:00", "05:30:04", "05:30:14", "05:30:44", "05:30:51"};
+        QCOMPARE(log->size(), std::size(times));
+        for (std::size_t i = 0; i < log->size(); ++i)
+            QVERIFY2((*log)[i].find(times[i]) != std::string::npos, (*log)[i].c_str());
+    }
+
+    void theSameScriptGivesTheSameLog() {
+        const House house;
+        const House other;
+        const auto log = play(house, wholeDay);
+        QVERIFY2(log, log ? "" : toText(log.error()).c_str());
+        QVERIFY(log->size() > 30);
+        QVERIFY(log->back().find("\"not fit\"") != std::string::npos);
+        QVERIFY(*log == *play(other, wholeDay));
+    }
+
+    void overAnyPartOfItsOwnLogItGoesOn() {
+        const House whole;
+        const auto log = play(whole, wholeDay);
+        QVERIFY(log);
+        for (std::size_t count = 1; count <= log->size(); count += 5) {
+            const House house;
+            {
+                auto archive = house.open();
+                QVERIFY(house.addAircraft(archive));
+                const std::string id = whole.open().rounds()->front().id;
+                for (std::size_t i = 0; i < count; ++i)
+                    QVERIFY(archive.append(id, round::eventFrom(parseJson((*log)[i]).value()).value()));
+            }
+            const auto again = play(house, wholeDay);
+            QVERIFY2(again, again ? "" : toText(again.error()).c_str());
+            QVERIFY(*again == *log);
+        }
+    }
+
+    void anotherScriptOverTheSameRoundIsAConflict() {
+        const House house;
+        QVERIFY(play(house, open + R"({"do":"note","words":"one"})"));
+        const auto other = play(house, open + R"({"do":"note","words":"two"})");
+        QVERIFY(!other);
+        QCOMPARE(other.error().code, ErrorCode::conflict);
+        QCOMPARE(other.error().where, std::string("event 2"));
+        QVERIFY(play(house, open + "{\"do\":\"note\",\"words\":\"one\"}\n{\"do\":\"pause\"}"));
+    }
+
+    void committedIsSaidAfterTheCommit() {
+        const House house;
+        const auto script = readScript(wholeDay, {});
+        auto archive = house.open();
+        const auto reader = house.open();
+        std::size_t said = 0;
+        auto round =
+            walkScript(archive, house.machine, test::machineText(), *script, [&](const round::Event& event) {
+                const auto log = logOf(reader);
+                QCOMPARE(log.size(), ++said);
+                QCOMPARE(log.back(), canonicalJson(toJson(event)));
+            });
+        QVERIFY(round);
+        QVERIFY(said > 30);
+    }
+
+    void photosAreReadFromBesideTheScript() {
+        const House house;
+        QTemporaryDir folder;
+        QFile picture(folder.filePath("oil.jpg"));
+        QVERIFY(picture.open(QFile::WriteOnly) && picture.write("\xFF\xD8\xFF picture") > 0);
+        picture.close();
+        QFile text(folder.filePath("oil.txt"));
+        QVERIFY(text.open(QFile::WriteOnly) && text.write("not a picture") > 0);
+        text.close();
+        const auto play = [&](const std::string& photo) {
+            const Json line{{"do", "finding"},
+                            {"point", "arc-clear"},
+                            {"words", "A bird."},
+                            {"class", "assess"},
+                            {"photos", {photo}}};
+            const auto script = readScript(open + "{\"do\":\"go\",\"stand\":\"left\"}\n" + line.dump(),
+                                           folder.path().toStdString());
+            const House fresh;
+            auto archive = fresh.open();
+            auto round = walkScript(archive, fresh.machine, test::machineText(), script.value(), {});
+            if (!round) return round.error().where;
+            return archive.photo(sha256Hex("\xFF\xD8\xFF picture")) ? std::string("kept")
+                                                                    : std::string("lost");
+        };
+        QCOMPARE(play("oil.jpg"), std::string("kept"));
+        QVERIFY(play("oil.txt").find("oil.txt") != std::string::npos);
+        QVERIFY(play("none.jpg").find("none.jpg") != std::string::npos);
+    }
+
+    // As the app's recorded demo does it: one touch after the other.
+    void followIsTakenStepByStep() {
+        const House house;
+        auto archive = house.open();
+        QVERIFY(house.addAircraft(archive));
+        auto round = house.begin(archive);
+        const Follow follow{"last-look", {{"oil", "4.5"}}};
+        int steps = 0;
+        Player player(*round, {}, round->state().openedAt);
+        for (;; ++steps) {
+            const auto next = followStep(follow, round->state(), house.machine);
+            QVERIFY(next);
+            if (!*next) break;
+            QVERIFY(!std::holds_alternative<Follow>(**next));
+            QVERIFY(player.play({**next, std::nullopt, 1}));
+        }
+        QVERIFY(steps > 20);
+        QCOMPARE(round->state().points.at("oil").last()->what.value.value_or(""), std::string("4.5"));
+        QVERIFY(!round->state().points.at("last-look").settled);
+    }
+};
+
+QTEST_APPLESS_MAIN(TestScript)
+#include "tst_script.moc"
