@@ -19,39 +19,41 @@ GridView {
     currentIndex: -1
     keyNavigationEnabled: false
     cacheBuffer: 4000
-    highlightMoveDuration: 0
     onHeightChanged: settle.restart()
-    onCurrentIndexChanged: settle.restart()
+    Component.onCompleted: settle.restart()
 
+    Connections {
+        target: list.round
+        function onCardChanged() {
+            settle.restart();
+        }
+    }
     Timer {
-        // Once the rows have their places.
+        // Once the rows have their places, the one on the card is in sight.
         id: settle
         interval: 1
-        onTriggered: list.positionViewAtIndex(list.currentIndex, GridView.Contain)
+        onTriggered: {
+            for (let row = 0; row < list.count; ++row)
+                if (list.round.here.get(row).current)
+                    list.positionViewAtIndex(row, GridView.Center);
+        }
     }
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Points here")
 
     delegate: T.AbstractButton {
         id: row
-        required property int index
         required property string pointId
         required property string name
         required property string look
         required property bool current
         readonly property bool done: look !== "todo" && look !== "next"
 
-        function follow() {
-            if (row.current)
-                list.currentIndex = row.index;
-        }
         objectName: "here." + pointId
         width: list.cellWidth - 4
         height: list.cellHeight
         focusPolicy: Qt.StrongFocus
         onClicked: list.round.choosePoint(row.pointId)
-        onCurrentChanged: row.follow()
-        Component.onCompleted: row.follow()
         Keys.onReturnPressed: row.clicked()
         Keys.onEnterPressed: row.clicked()
         Accessible.role: Accessible.Button
