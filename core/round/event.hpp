@@ -44,7 +44,8 @@ struct Photo {
     friend bool operator==(const Photo&, const Photo&) = default;
 };
 
-// --- the events ------------------------------------------------------------------------------------------------------
+// --- the events
+// ------------------------------------------------------------------------------------------------------
 
 struct Opened { ///< "opened"
     std::string registration;
@@ -88,7 +89,8 @@ struct Settled { ///< "settled"
     std::string basis; ///< what allows flight without it; empty: none stated
 };
 
-struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the log
+struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the
+                  ///< log
     std::string point;
     std::string why;
 };
@@ -114,14 +116,14 @@ struct Withdrawn { ///< "withdrawn": the conclusion is taken back before signing
     std::string why;
 };
 
-struct Signed { ///< "signed": the round is sealed
+struct Signed {                    ///< "signed": the round is sealed
     std::string recordSha256;      ///< of the record's canonical content
     std::string certificateSha256; ///< of the signer's DER certificate
     std::string name;
 };
 
-using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade, OpeningClosed,
-                          Paused, Resumed, Note, Concluded, Withdrawn, Signed>;
+using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
+                          OpeningClosed, Paused, Resumed, Note, Concluded, Withdrawn, Signed>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
@@ -133,7 +135,8 @@ struct Event {
 [[nodiscard]] const char* kindOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);
-/// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON pointer.
+/// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON
+/// pointer.
 [[nodiscard]] Result<Event> eventFrom(const Json& json);
 
 [[nodiscard]] const char* toText(Outcome);

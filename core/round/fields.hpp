@@ -1,4 +1,5 @@
-// Reads one JSON object field by field and refuses what isn't wanted. The first thing wrong is kept; reading goes on with empty values.
+// Reads one JSON object field by field and refuses what isn't wanted. The first thing wrong is kept; reading
+// goes on with empty values.
 #pragma once
 
 #include "base/parse.hpp"
@@ -18,11 +19,11 @@ public:
     Fields(const Json& json, std::string pointer, std::optional<Error>& error);
 
     [[nodiscard]] bool has(const char* name) const { return object != nullptr && object->contains(name); }
-    std::string text(const char* name);         ///< plain text, 1 to 8192 bytes
-    std::string textOrEmpty(const char* name);  ///< the same, may be empty
-    std::string textIfThere(const char* name);  ///< the same, 1 byte at least if there; "" if not
-    std::string decimal(const char* name);      ///< a decimal string
-    std::string hash(const char* name);         ///< 64 lower-case hex digits
+    std::string text(const char* name);        ///< plain text, 1 to 8192 bytes
+    std::string textOrEmpty(const char* name); ///< the same, may be empty
+    std::string textIfThere(const char* name); ///< the same, 1 byte at least if there; "" if not
+    std::string decimal(const char* name);     ///< a decimal string
+    std::string hash(const char* name);        ///< 64 lower-case hex digits
     std::int64_t integer(const char* name, std::int64_t least, std::int64_t most);
     /// One of the words; gives its number.
     std::size_t word(const char* name, const std::vector<std::string_view>& words);

@@ -7,15 +7,20 @@ namespace ambit::round {
 
 /// May this happen now? The error (code refused) says why not and what to do. The rules:
 /// - events' numbers follow each other; time may run backwards (clocks are set), it is kept as told;
-/// - a sealed round takes nothing more; a concluded one only Withdrawn and Signed; a paused one only Resumed and Note;
+/// - a sealed round takes nothing more; a concluded one only Withdrawn and Signed; a paused one only Resumed
+/// and Note;
 /// - a stand exists; an `onlyFrom` stand is reached from one of those;
-/// - a setting is changed at one of the change's stands, from the state it is in, its `needs` in this walk settled sound;
-/// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk settled, what it looks through open;
+/// - a setting is changed at one of the change's stands, from the state it is in, its `needs` in this walk
+/// settled sound;
+/// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk
+/// settled, what it looks through open;
 ///   a measured point has a value, within its limit if sound;
-/// - a finding has words and is at least as severe as the airframe says; not inspected has a reason, and may be said anywhere;
+/// - a finding has words and is at least as severe as the airframe says; not inspected has a reason, and may
+/// be said anywhere;
 /// - an unsettled point can't be re-opened, a settled one must be re-opened before it is settled again;
 /// - an opening is made when it is not owed and closed when it is;
-/// - a conclusion needs every point of the walk settled and nothing owed; `fit` also no grounding finding and no not-inspected
+/// - a conclusion needs every point of the walk settled and nothing owed; `fit` also no grounding finding and
+/// no not-inspected
 ///   point without a stated basis;
 /// - a signature names the concluded round's signer.
 [[nodiscard]] Result<void> allowed(const State& state, const airframe::Airframe& airframe, const What& what);

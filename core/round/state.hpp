@@ -7,7 +7,8 @@
 
 namespace ambit::round {
 
-/// One point of the walk. Settlings are never erased: the last one counts unless the point was re-opened after it.
+/// One point of the walk. Settlings are never erased: the last one counts unless the point was re-opened
+/// after it.
 struct PointState {
     struct Settling {
         Settled what;
@@ -43,7 +44,7 @@ struct State {
     std::optional<std::string> stand;
     std::vector<std::string> standsReached; ///< in order, repeated ones too
     airframe::Settings settings;
-    std::map<std::string, PointState> points; ///< every point of the walk
+    std::map<std::string, PointState> points;     ///< every point of the walk
     std::map<std::string, OpeningState> openings; ///< every opening of the airframe
     std::vector<walk::Step> plan; ///< the latest, whole; what is done in it is seen in `points`
     std::optional<Concluded> conclusion;
@@ -53,13 +54,16 @@ struct State {
 
     [[nodiscard]] int settledCount() const;
     [[nodiscard]] int findingCount() const;
-    [[nodiscard]] std::vector<std::string> owed() const; ///< openings, listed order of the airframe not kept: by id
+    [[nodiscard]] std::vector<std::string>
+    owed() const; ///< openings, listed order of the airframe not kept: by id
 };
 
-/// The state after the first event, which is Opened. The event must name this airframe's hash and one of its walks.
+/// The state after the first event, which is Opened. The event must name this airframe's hash and one of its
+/// walks.
 [[nodiscard]] Result<State> begin(const airframe::Airframe& airframe, const Event& opened);
 
-/// The state after one more event. Refused (state untouched), with the reason in words, if the round's rules forbid it: rules.hpp.
+/// The state after one more event. Refused (state untouched), with the reason in words, if the round's rules
+/// forbid it: rules.hpp.
 [[nodiscard]] Result<void> apply(State& state, const airframe::Airframe& airframe, const Event& event);
 
 /// All events from the first.
@@ -68,7 +72,8 @@ struct State {
 /// What the planner needs to know to order what is left.
 [[nodiscard]] walk::Situation situation(const State& state, const airframe::Airframe& airframe);
 
-/// The next step of the plan that is not done yet: nullopt when all is settled. A Go that only leads to settled points is skipped.
+/// The next step of the plan that is not done yet: nullopt when all is settled. A Go that only leads to
+/// settled points is skipped.
 [[nodiscard]] std::optional<walk::Step> nextStep(const State& state, const airframe::Airframe& airframe);
 
 /// The steps of the plan not done yet, the next first.

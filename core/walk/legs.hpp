@@ -15,17 +15,23 @@ struct Leg {
     bool climb = false; ///< steps up from the ground
 };
 
-/// Stands are numbered as the airframe lists them; start() stands for the walk's start. Immutable; outlives the airframe.
+/// Stands are numbered as the airframe lists them; start() stands for the walk's start. Immutable; outlives
+/// the airframe.
 class Legs {
 public:
     Legs(const airframe::Airframe& airframe, const airframe::Walk& walk);
 
-    /// The legs of a walk, remembered by the airframe's hash for the next call (shortest ways take a while). Any thread.
-    [[nodiscard]] static std::shared_ptr<const Legs> of(const airframe::Airframe& airframe, const airframe::Walk& walk);
+    /// The legs of a walk, remembered by the airframe's hash for the next call (shortest ways take a while).
+    /// Any thread.
+    [[nodiscard]] static std::shared_ptr<const Legs> of(const airframe::Airframe& airframe,
+                                                        const airframe::Walk& walk);
 
     [[nodiscard]] std::size_t start() const { return legs.size() - 1; }
-    /// nullopt: one can't go there from here, for want of a way on foot or since it is reached from other stands only.
-    [[nodiscard]] const std::optional<Leg>& leg(std::size_t from, std::size_t to) const { return legs[from][to]; }
+    /// nullopt: one can't go there from here, for want of a way on foot or since it is reached from other
+    /// stands only.
+    [[nodiscard]] const std::optional<Leg>& leg(std::size_t from, std::size_t to) const {
+        return legs[from][to];
+    }
     /// To the walk's end; straight where there is no way.
     [[nodiscard]] const Leg& home(std::size_t from) const { return homes[from]; }
 

@@ -20,7 +20,7 @@ struct Task { ///< a point
     const airframe::Point* point = nullptr;
     Numbers stands; ///< those that aren't blocked
     std::vector<Wanted> when;
-    Numbers before; ///< in this walk
+    Numbers before;      ///< in this walk
     bool inZone = false; ///< in the zone that is wanted first
 };
 
@@ -49,7 +49,8 @@ struct Problem {
 };
 
 /// Error notFound: no such walk, stand, zone, setting or state.
-[[nodiscard]] Result<Problem> problemOf(const airframe::Airframe& airframe, const std::string& walkId, const Situation& now);
+[[nodiscard]] Result<Problem> problemOf(const airframe::Airframe& airframe, const std::string& walkId,
+                                        const Situation& now);
 
 /// In which order one goes about it greedily: what weighs beside seconds when the next stand is chosen.
 struct Taste {
@@ -61,13 +62,14 @@ struct Taste {
 
 struct Found {
     std::vector<Step> steps;
-    double seconds = 0;         ///< to the walk's end
+    double seconds = 0;        ///< to the walk's end
     std::vector<bool> settled; ///< what is settled when nothing more can be
     Numbers states;
     std::vector<bool> sound;
 };
 
-/// Goes on to what is nearest to one's taste until nothing more can be settled. Ends always: every move settles a point.
+/// Goes on to what is nearest to one's taste until nothing more can be settled. Ends always: every move
+/// settles a point.
 [[nodiscard]] Found nearestNext(const Problem& problem, const Taste& taste);
 
 } // namespace ambit::walk

@@ -20,7 +20,8 @@ public:
 
     /// nullopt: there is no way.
     [[nodiscard]] std::optional<Way> way(airframe::Place from, airframe::Place to) const;
-    /// Metres of the way from each place to each, much faster than one by one; infinite where there is no way.
+    /// Metres of the way from each place to each, much faster than one by one; infinite where there is no
+    /// way.
     [[nodiscard]] std::vector<std::vector<double>> metres(const std::vector<airframe::Place>& places) const;
 
 private:

@@ -16,7 +16,7 @@ inline QString demo(const char* file) {
 }
 
 inline Ran runAmbit(const QStringList& arguments,
-                 const QString& passphrase = QStringLiteral("a test passphrase")) {
+                    const QString& passphrase = QStringLiteral("a test passphrase")) {
     QProcess process;
     auto environment = QProcessEnvironment::systemEnvironment();
     environment.insert(QStringLiteral("AMBIT_PASSPHRASE"), passphrase);

@@ -126,7 +126,7 @@ private slots:
         QCOMPARE(runAmbit({"key", "new", other, "--name", "Somebody Else"}).code, 0);
         const Ran ran =
             runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
-                   demo("helicopter/round.jsonl"), "--key", other, "--out", folder.filePath("other")});
+                      demo("helicopter/round.jsonl"), "--key", other, "--out", folder.filePath("other")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("Somebody Else"), ran.err.constData());
     }
@@ -135,7 +135,8 @@ private slots:
         QByteArray json = read(folder.filePath("first/record.json"));
         const auto at = json.indexOf("Robin");
         json[at] = 'r';
-        const Ran ran = runAmbit({"verify", write("changed.json", json), folder.filePath("first/record.json")});
+        const Ran ran =
+            runAmbit({"verify", write("changed.json", json), folder.filePath("first/record.json")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("changed.json"), ran.err.constData());
         QVERIFY2(ran.out.contains("first/record.json"), "the good file is still reported");
@@ -158,7 +159,7 @@ private slots:
         const QByteArray open = read(demo("helicopter/round.jsonl")).split('\n').first();
         const QString script = write("wrong.jsonl", open + '\n' + (line.isEmpty() ? open : line) + '\n');
         const Ran ran = runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script", script,
-                               "--out", folder.filePath("wrong")});
+                                  "--out", folder.filePath("wrong")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("line 2") && ran.err.contains(word), ran.err.constData());
     }
@@ -168,7 +169,7 @@ private slots:
         script.replace("{\"do\": \"pause\"",
                        "{\"do\":\"note\",\"words\":\"Another thing.\"}\n{\"do\": \"pause\"");
         const Ran ran = runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
-                               writeBeside(script), "--key", key(), "--out", folder.filePath("first")});
+                                  writeBeside(script), "--key", key(), "--out", folder.filePath("first")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("event "), ran.err.constData());
     }
