@@ -184,7 +184,7 @@ Result<std::string> sign(std::string file, std::size_t room, const Signer& signe
     file.replace(range, text.size(), text);
 
     const Digest digest = sha256(std::string(pdf::before(file, gap)).append(pdf::after(file, gap)));
-    const auto cms = signCms({reinterpret_cast<const char*>(digest.data()), digest.size()}, signer);
+    auto cms = signCms({reinterpret_cast<const char*>(digest.data()), digest.size()}, signer);
     if (!cms) return cms;
     const std::string hex = toHex({reinterpret_cast<const std::uint8_t*>(cms->data()), cms->size()});
     file.replace(gap.begin + 1, hex.size(), hex);

@@ -8,6 +8,7 @@ namespace ambit::round {
 namespace {
 
 template<class... Cases> struct Overloaded : Cases... { using Cases::operator()...; };
+template<class... Cases> Overloaded(Cases...) -> Overloaded<Cases...>; // clang 14 needs it
 
 Json toJson(const walk::Step& step) {
     return std::visit(Overloaded{

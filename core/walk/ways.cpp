@@ -212,6 +212,7 @@ std::optional<Ground::Way> Ground::way(Place from, Place to) const {
 std::vector<std::vector<double>> Ground::metres(const std::vector<Place>& places) const {
     const std::size_t count = places.size();
     std::vector<std::vector<double>> sights;
+    sights.reserve(count);
     for (const Place place : places)
         sights.push_back(sightOf(place));
     std::vector<std::vector<double>> metres(count, std::vector<double>(count, infinite));

@@ -66,10 +66,14 @@ std::vector<Error> planAll(const airframe::Airframe& airframe, Json& walks) {
             continue;
         }
         for (const auto& [point, why] : plan->unreachable)
-            errors.push_back(
-                {ErrorCode::invalid,
-                 "No order of the walk '" + walk.id + "' can settle the point '" + point + "': " + why, point,
-                 "Look at its stands, its 'when' and what comes before it."});
+            errors.push_back({ErrorCode::invalid,
+                              std::string("No order of the walk '")
+                                  .append(walk.id)
+                                  .append("' can settle the point '")
+                                  .append(point)
+                                  .append("': ")
+                                  .append(why),
+                              point, "Look at its stands, its 'when' and what comes before it."});
         walks.push_back({{"id", walk.id}, {"points", walk.points.size()}, {"cost", toJson(plan->cost)}});
     }
     return errors;

@@ -150,7 +150,8 @@ Result<Action> readLine(std::string_view text, int number) {
     } else {
         action.what = std::move(*doing);
     }
-    if (fields.has("after")) action.after = static_cast<int>(fields.integer("after", 0, 30 * 86400));
+    if (fields.has("after"))
+        action.after = static_cast<int>(fields.integer("after", 0, std::int64_t{30} * 86400));
     if (auto done = fields.finish(); !done) return tl::unexpected(done.error());
     return action;
 }

@@ -55,7 +55,7 @@ inline std::optional<Result<void>> step(archive::OpenRound& round) {
 inline std::string sealed(archive::OpenRound& round, const std::vector<std::string>& previous, char mark) {
     while (step(round)) {
     }
-    const std::string hash(64, mark);
+    std::string hash(64, mark);
     const Instant at = round.state().lastAt;
     if (!round.act(round::Concluded{true, ""}, at)) qFatal("not concluded");
     const Json record{{"content", {{"previous", previous}}}, {"signatures", Json::array()}};

@@ -109,7 +109,7 @@ private slots:
             for (const auto& [name, value] : json.items()) {
                 for (const Json& other : {Json(nullptr), Json(true), Json(1.5), Json(Json::array({1})),
                                           Json(Json::object()), Json("\x01"), Json("")}) {
-                    if (name == "certificate" && other == "") continue;
+                    if (name == "certificate" && other == Json("")) continue;
                     const auto event = changed(json, '/' + name, other);
                     QVERIFY2(!event,
                              (std::string(kindOf(what)) + ' ' + name + " as " + other.dump()).c_str());

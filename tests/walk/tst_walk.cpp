@@ -136,7 +136,7 @@ private slots:
     void theJudgeRefuses_data() {
         using Steps = std::vector<Step>;
         QTest::addColumn<Steps>("steps");
-        const auto row = [](const char* name, Steps steps) { QTest::newRow(name) << steps; };
+        const auto row = [](const char* name, const Steps& steps) { QTest::newRow(name) << steps; };
         row("no such stand", {Go{"roof"}});
         row("onlyFrom from the ground", {Go{"mast"}});
         row("onlyFrom from another", {Go{"left"}, Go{"mast"}});
