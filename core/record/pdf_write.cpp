@@ -184,8 +184,8 @@ Result<std::string> sign(std::string file, std::size_t room, const Signer& signe
     file.replace(range, text.size(), text);
 
     const Digest digest = sha256(std::string(pdf::before(file, gap)).append(pdf::after(file, gap)));
-    auto cms = signCms({reinterpret_cast<const char*>(digest.data()), digest.size()}, signer);
-    if (!cms) return cms;
+    const auto cms = signCms({reinterpret_cast<const char*>(digest.data()), digest.size()}, signer);
+    if (!cms) return tl::unexpected(cms.error());
     const std::string hex = toHex({reinterpret_cast<const std::uint8_t*>(cms->data()), cms->size()});
     file.replace(gap.begin + 1, hex.size(), hex);
     return file;
