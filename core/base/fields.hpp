@@ -1,4 +1,5 @@
-// Takes the members of one JSON object one by one, and refuses what was not asked for.
+// Reads one JSON object field by field and refuses what isn't wanted. The first thing wrong is kept; reading
+// goes on with empty values.
 #pragma once
 
 #include "base/parse.hpp"
@@ -8,99 +9,45 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace ambit {
 
-/// Ask for every field, then finish(): the first thing wrong on the way is the error, at its pointer. Values
-/// asked for after an error are empty. The JSON must outlive this.
 class Fields {
 public:
-    explicit Fields(const Json& object, std::string pointer = {}) : json(object), at(std::move(pointer)) {
-        if (!json.is_object()) wrong(nullptr, "This must be an object.");
-    }
+    /// `json` must outlive this; `pointer` is where it stands.
+    Fields(const Json& json, std::string pointer, std::optional<Error>& error);
 
-    /// Plain text (isPlainText) of 1 to `most` bytes.
-    std::string text(const char* name, std::size_t most = 2000) { return textOf(name, true, false, most); }
-    std::string textOrEmpty(const char* name, std::size_t most = 2000) {
-        return textOf(name, true, true, most);
+    [[nodiscard]] bool has(const char* name) const { return object != nullptr && object->contains(name); }
+    std::string text(const char* name);        ///< plain text, 1 to 8192 bytes
+    std::string textOrEmpty(const char* name); ///< the same, may be empty
+    std::string textIfThere(const char* name); ///< the same, 1 byte at least if there; "" if not
+    std::string decimal(const char* name);     ///< a decimal string
+    std::string hash(const char* name);        ///< 64 lower-case hex digits
+    std::int64_t integer(const char* name, std::int64_t least, std::int64_t most);
+    /// One of the words; gives its number.
+    std::size_t word(const char* name, const std::vector<std::string_view>& words);
+    Fields inner(const char* name);
+    /// The elements of an array of objects, at most `most`.
+    std::vector<Fields> list(const char* name, std::size_t most);
+    /// Any value, for the caller to look into; nullptr if it isn't there.
+    [[nodiscard]] const Json* any(const char* name);
+    [[nodiscard]] std::string at(const char* name) const {
+        return pointerTo(pointer, std::string_view(name));
     }
-    std::optional<std::string> optionalText(const char* name, std::size_t most = 2000) {
-        if (!has(name)) return std::nullopt;
-        return text(name, most);
-    }
-    std::int64_t integer(const char* name, std::int64_t least, std::int64_t most) {
-        const Json* value = take(name, true);
-        if (value == nullptr) return 0;
-        const bool fits =
-            value->is_number_integer() &&
-            (!value->is_number_unsigned() || value->get<std::uint64_t>() <= std::uint64_t{INT64_MAX});
-        if (!fits || value->get<std::int64_t>() < least || value->get<std::int64_t>() > most) {
-            wrong(name, "This must be a whole number from " + std::to_string(least) + " to " +
-                            std::to_string(most) + ".");
-            return 0;
-        }
-        return value->get<std::int64_t>();
-    }
-    bool boolean(const char* name) {
-        const Json* value = take(name, true);
-        if (value == nullptr) return false;
-        if (!value->is_boolean()) wrong(name, "This must be true or false.");
-        return value->is_boolean() && value->get<bool>();
-    }
-    /// Any value; nullptr where it is missing (an error if `required`).
-    const Json* value(const char* name, bool required = true) { return take(name, required); }
-    [[nodiscard]] bool has(const char* name) const { return json.is_object() && json.contains(name); }
-    [[nodiscard]] std::string pointer(const char* name) const { return pointerTo(at, name); }
-
-    /// Says that a field's value is wrong for a reason only the caller knows.
-    void wrong(const char* name, std::string what) {
-        if (error) return;
-        error = Error{ErrorCode::invalid, std::move(what), name != nullptr ? pointer(name) : at, {}};
-    }
-    void wrong(std::nullptr_t, std::string what) {
-        wrong(static_cast<const char*>(nullptr), std::move(what));
-    }
-
-    [[nodiscard]] Result<void> finish() {
-        if (!error && json.is_object())
-            for (const auto& [name, unused] : json.items())
-                if (!asked.contains(name)) {
-                    wrong(name.c_str(), "Unknown field.");
-                    break;
-                }
-        if (error) return tl::unexpected(*error);
-        return {};
-    }
+    /// Every field must have been read by now.
+    void end();
+    void fail(const std::string& what, const std::string& name);
 
 private:
-    const Json* take(const char* name, bool required) {
-        asked.insert(name);
-        if (error) return nullptr;
-        const auto found = json.find(name);
-        if (found != json.end()) return &*found;
-        if (required) wrong(name, "This field is missing.");
-        return nullptr;
-    }
-    std::string textOf(const char* name, bool required, bool mayBeEmpty, std::size_t most) {
-        const Json* value = take(name, required);
-        if (value == nullptr) return {};
-        if (!value->is_string()) {
-            wrong(name, "This must be a text.");
-            return {};
-        }
-        const auto& text = value->get_ref<const std::string&>();
-        if ((text.empty() && !mayBeEmpty) || text.size() > most || !isPlainText(text)) {
-            wrong(name, "This must be plain text of " + std::string(mayBeEmpty ? "0" : "1") + " to " +
-                            std::to_string(most) + " bytes, without control characters.");
-            return {};
-        }
-        return text;
-    }
+    const Json* find(const char* name);
+    std::string text(const char* name, bool mayBeEmpty);
 
-    const Json& json;
-    std::string at;
-    std::set<std::string> asked;
-    std::optional<Error> error;
+    const Json* object = nullptr; ///< none: not an object
+    std::string pointer;
+    std::optional<Error>* error;
+    std::set<std::string, std::less<>> read;
 };
 
 } // namespace ambit

@@ -1,8 +1,8 @@
 // Events from JSON; EVENT.md is the format. What is accepted here is written back exactly the same.
 #include "base/decimal.hpp"
+#include "base/fields.hpp"
 #include "base/pointer.hpp"
 #include "round/event.hpp"
-#include "round/fields.hpp"
 
 namespace ambit::round {
 

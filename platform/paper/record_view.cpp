@@ -1,6 +1,6 @@
 #include "paper/record_view.hpp"
 
-#include "base/fields.hpp"
+#include "base/pointer.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,5 @@
 #include "script/script.hpp"
 
-#include "base/decimal.hpp"
 #include "base/fields.hpp"
 #include "base/files.hpp"
 
@@ -10,29 +9,15 @@ namespace ambit::script {
 
 namespace {
 
-std::string decimal(Fields& fields, const char* name) {
-    std::string text = fields.text(name, 32);
-    if (!text.empty() && !Decimal::parse(text))
-        fields.wrong(name, "This must be a decimal number as text, such as \"24.5\".");
-    return text;
-}
-
-/// {name: decimal text, …}
-std::map<std::string, std::string> decimals(Fields& fields, const char* name, bool required) {
+/// {name: decimal text, …}; empty where it isn't there.
+std::map<std::string, std::string> decimals(Fields& fields, const char* name) {
     std::map<std::string, std::string> values;
-    const Json* json = fields.value(name, required);
-    if (json == nullptr) return values;
-    if (!json->is_object()) {
-        fields.wrong(name, "This must be an object of decimal numbers as text.");
-        return values;
-    }
-    for (const auto& [key, value] : json->items()) {
-        if (!value.is_string() || !Decimal::parse(value.get<std::string>()))
-            fields.wrong(name,
-                         "The value of '" + key + "' must be a decimal number as text, such as \"24.5\".");
-        else
-            values.emplace(key, value.get<std::string>());
-    }
+    if (!fields.has(name)) return values;
+    Fields inner = fields.inner(name);
+    const Json& json = *fields.any(name);
+    if (!json.is_object()) return values;
+    for (const auto& [key, value] : json.items())
+        values.emplace(key, inner.decimal(key.c_str()));
     return values;
 }
 
@@ -42,96 +27,96 @@ bool isBeside(const std::filesystem::path& path) {
 
 std::vector<std::string> photoPaths(Fields& fields, const char* name) {
     std::vector<std::string> list;
-    const Json* json = fields.value(name, false);
+    const Json* json = fields.any(name);
     if (json == nullptr) return list;
-    if (!json->is_array()) {
-        fields.wrong(name, "This must be a list of paths beside the script.");
-        return list;
-    }
-    for (const Json& item : *json) {
-        if (!item.is_string() || !isBeside(item.get<std::string>()))
-            fields.wrong(name, "This must be a list of paths beside the script.");
-        else
+    const bool paths = json->is_array() && std::all_of(json->begin(), json->end(), [](const Json& item) {
+                           return item.is_string() && isBeside(item.get<std::string>());
+                       });
+    if (!paths)
+        fields.fail("A list of paths beside the script is expected here.", name);
+    else
+        for (const Json& item : *json)
             list.push_back(item.get<std::string>());
-    }
     return list;
 }
 
-/// A member object read with its own Fields; what is wrong in it is wrong here.
-template<class Read> void within(Fields& fields, const char* name, bool required, Read read) {
-    const Json* json = fields.value(name, required);
-    if (json == nullptr) return;
-    Fields inner(*json, fields.pointer(name));
-    read(inner);
-    if (auto done = inner.finish(); !done)
-        fields.wrong(name, done.error().what + " (" + done.error().where + ")");
+round::Person readPerson(Fields who) {
+    round::Person person{who.text("name"), who.text("role"), who.textOrEmpty("certificate")};
+    who.end();
+    return person;
+}
+
+round::Position readPlace(Fields place) {
+    round::Position position{place.decimal("latitude"), place.decimal("longitude")};
+    place.end();
+    return position;
 }
 
 Open readOpen(Fields& fields) {
     Open open;
-    within(fields, "aircraft", true, [&](Fields& aircraft) {
-        open.registration = aircraft.text("registration", 20);
-        open.serial = aircraft.text("serial", 40);
-    });
-    open.walk = fields.text("walk", 48);
-    within(fields, "who", true, [&](Fields& who) {
-        open.who = {who.text("name", 100), who.text("role", 20), who.textOrEmpty("certificate", 60)};
-    });
-    for (auto& [id, value] : decimals(fields, "counters", true))
+    Fields aircraft = fields.inner("aircraft");
+    open.registration = aircraft.text("registration");
+    open.serial = aircraft.text("serial");
+    aircraft.end();
+    open.walk = fields.text("walk");
+    open.who = readPerson(fields.inner("who"));
+    if (!fields.has("counters")) fields.fail("This field is missing.", "counters");
+    for (auto& [id, value] : decimals(fields, "counters"))
         open.counters.push_back({id, value});
-    const std::string at = fields.text("at", 40);
-    if (auto time = parseLocalInstant(at))
+    if (auto time = parseLocalInstant(fields.text("at")))
         open.at = *time;
     else
-        fields.wrong("at", "This must be a time with its offset, such as 2026-06-20T07:30:00+02:00.");
-    within(fields, "place", false, [&](Fields& place) {
-        open.position = {decimal(place, "latitude"), decimal(place, "longitude")};
-    });
+        fields.fail("A time with its offset is expected here, such as 2026-06-20T07:30:00+02:00.", "at");
+    if (fields.has("place")) open.position = readPlace(fields.inner("place"));
     return open;
 }
 
 Settle readSettle(Fields& fields, round::Outcome outcome) {
     Settle settle;
     settle.what.outcome = outcome;
-    settle.what.point = fields.text("point", 100);
+    settle.what.point = fields.text("point");
     if (outcome != round::Outcome::notInspected && fields.has("value"))
-        settle.what.value = decimal(fields, "value");
+        settle.what.value = fields.decimal("value");
     if (outcome == round::Outcome::finding) {
         settle.what.words = fields.text("words");
-        const auto severity = airframe::severityFrom(fields.text("class", 20));
-        if (!severity) fields.wrong("class", "This must be 'grounds' or 'assess'.");
-        settle.what.severity = severity.value_or(airframe::Severity::assess);
+        settle.what.severity = fields.word("class", {"assess", "grounds"}) == 1 ? airframe::Severity::grounds
+                                                                                : airframe::Severity::assess;
         settle.photos = photoPaths(fields, "photos");
     }
     if (outcome == round::Outcome::notInspected) {
         settle.what.why = fields.text("why");
-        settle.what.basis = fields.optionalText("basis").value_or("");
+        settle.what.basis = fields.textIfThere("basis");
     }
     return settle;
 }
 
 Conclude readConclude(Fields& fields) {
-    const std::string result = fields.text("result", 20);
-    if (result != "fit" && result != "not fit") fields.wrong("result", "This must be 'fit' or 'not fit'.");
-    return {result == "fit", fields.optionalText("reasons").value_or("")};
+    return {fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
+}
+
+Follow readFollow(Fields& fields) {
+    Follow follow;
+    if (fields.has("until")) follow.until = fields.text("until");
+    follow.values = decimals(fields, "values");
+    return follow;
 }
 
 std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
     using round::Outcome;
     if (word == "open") return readOpen(fields);
-    if (word == "go") return Go{fields.text("stand", 48)};
-    if (word == "zone") return TapZone{fields.text("zone", 48)};
-    if (word == "set") return Change{fields.text("setting", 48), fields.text("to", 48)};
+    if (word == "go") return Go{fields.text("stand")};
+    if (word == "zone") return TapZone{fields.text("zone")};
+    if (word == "set") return Change{fields.text("setting"), fields.text("to")};
     if (word == "sound") return readSettle(fields, Outcome::sound);
     if (word == "finding") return readSettle(fields, Outcome::finding);
     if (word == "not-inspected") return readSettle(fields, Outcome::notInspected);
-    if (word == "reopen") return Reopen{fields.text("point", 100), fields.text("why")};
-    if (word == "made") return Made{fields.text("opening", 48)};
-    if (word == "closed") return Closed{fields.text("opening", 48)};
+    if (word == "reopen") return Reopen{fields.text("point"), fields.text("why")};
+    if (word == "made") return Made{fields.text("opening")};
+    if (word == "closed") return Closed{fields.text("opening")};
     if (word == "pause") return Pause{};
     if (word == "resume") return Resume{};
     if (word == "note") return Note{fields.text("words")};
-    if (word == "follow") return Follow{fields.optionalText("until", 100), decimals(fields, "values", false)};
+    if (word == "follow") return readFollow(fields);
     if (word == "conclude") return readConclude(fields);
     if (word == "sign") return Sign{};
     return std::nullopt;
@@ -140,19 +125,21 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
 Result<Action> readLine(std::string_view text, int number) {
     auto json = parseJson(text, {.bytes = 64 << 10, .depth = 6});
     if (!json) return tl::unexpected(json.error());
-    Fields fields(*json);
+    std::optional<Error> wrong;
+    Fields fields(*json, {}, wrong);
     Action action;
     action.line = number;
-    const std::string word = fields.text("do", 20);
+    const std::string word = fields.text("do");
     auto doing = readDoing(word, fields);
     if (!doing) {
-        if (!word.empty()) fields.wrong("do", "There is no action '" + word + "'.");
+        if (!word.empty()) fields.fail("There is no action '" + word + "'.", "do");
     } else {
         action.what = std::move(*doing);
     }
     if (fields.has("after"))
         action.after = static_cast<int>(fields.integer("after", 0, std::int64_t{30} * 86400));
-    if (auto done = fields.finish(); !done) return tl::unexpected(done.error());
+    fields.end();
+    if (wrong) return tl::unexpected(*wrong);
     return action;
 }
 

@@ -1,11 +1,10 @@
-#include "round/fields.hpp"
+#include "base/fields.hpp"
 
 #include "base/decimal.hpp"
-#include "base/pointer.hpp"
 
 #include <algorithm>
 
-namespace ambit::round {
+namespace ambit {
 
 namespace {
 
@@ -119,10 +118,14 @@ std::vector<Fields> Fields::list(const char* name, std::size_t most) {
     return all;
 }
 
+const Json* Fields::any(const char* name) {
+    return has(name) ? find(name) : nullptr;
+}
+
 void Fields::end() {
     if (object == nullptr) return;
     for (const auto& [name, value] : object->items())
         if (!read.contains(name)) fail("This field is not known.", name);
 }
 
-} // namespace ambit::round
+} // namespace ambit
