@@ -148,6 +148,9 @@ struct Costs {
     double paceMetresPerSecond = 1.1;
     double climbSeconds = 15; ///< up and down again
     double kneelSeconds = 4;
+    double clearanceMetres = 0.25;  ///< room a body needs beside what it walks round
+    double climbWeightSeconds = 30; ///< what a climb weighs as a risk, beyond its time
+    double turnWeightSeconds = 60;  ///< the same for a change of a setting
 };
 
 struct Airframe {

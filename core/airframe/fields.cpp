@@ -180,8 +180,8 @@ std::vector<std::string> Fields::references(const std::string& field, Presence p
     return list;
 }
 
-std::optional<double> Fields::number(const std::string& field, double least, double most) {
-    const Json* value = get(field);
+std::optional<double> Fields::number(const std::string& field, double least, double most, Presence presence) {
+    const Json* value = get(field, presence);
     return value ? numberOf(*value, at(field), least, most) : std::nullopt;
 }
 

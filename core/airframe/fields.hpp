@@ -66,7 +66,8 @@ public:
     /// Ids of other things, none twice; "" stands for one that can't be read, so that indices stay those of
     /// the file.
     std::vector<std::string> references(const std::string& field, Presence presence, std::size_t least);
-    std::optional<double> number(const std::string& field, double least, double most);
+    std::optional<double> number(const std::string& field, double least, double most,
+                                 Presence presence = Presence::required);
     std::optional<int> integer(const std::string& field, int least, int most);
     bool boolean(const std::string& field, Presence presence);
     Place place(const std::string& field);

@@ -226,6 +226,12 @@ Costs takeCosts(Fields& fields) {
         fields.number("paceMetresPerSecond", 0.3, 3).value_or(costs.paceMetresPerSecond);
     costs.climbSeconds = fields.number("climbSeconds", 0, 300).value_or(costs.climbSeconds);
     costs.kneelSeconds = fields.number("kneelSeconds", 0, 60).value_or(costs.kneelSeconds);
+    const auto maybe = [&](const char* field, double most, double otherwise) {
+        return fields.number(field, 0, most, Presence::optional).value_or(otherwise);
+    };
+    costs.clearanceMetres = maybe("clearanceMetres", 1, costs.clearanceMetres);
+    costs.climbWeightSeconds = maybe("climbWeightSeconds", 3600, costs.climbWeightSeconds);
+    costs.turnWeightSeconds = maybe("turnWeightSeconds", 3600, costs.turnWeightSeconds);
     return costs;
 }
 

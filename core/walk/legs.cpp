@@ -19,8 +19,9 @@ bool contains(const std::vector<std::string>& list, const std::string& id) {
     return std::find(list.begin(), list.end(), id) != list.end();
 }
 
+/// By sqrt, which rounds the same on every machine; hypot need not.
 double straight(Place a, Place b) {
-    return std::hypot(a.x - b.x, a.y - b.y);
+    return std::sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
 }
 
 std::optional<Leg> legBetween(const Airframe& airframe, const Stand* from, const Stand& to, double onFoot) {
@@ -30,9 +31,10 @@ std::optional<Leg> legBetween(const Airframe& airframe, const Stand* from, const
     leg.metres = across ? straight(from->at, to.at) : onFoot;
     if (!std::isfinite(leg.metres)) return std::nullopt;
     leg.climb = to.raised() && !across;
-    leg.seconds = leg.metres / airframe.costs.paceMetresPerSecond +
-                  (leg.climb ? airframe.costs.climbSeconds : 0) +
-                  (to.access == airframe::Access::kneel ? airframe.costs.kneelSeconds : 0);
+    const airframe::Costs& costs = airframe.costs;
+    leg.ms = milliseconds(leg.metres / costs.paceMetresPerSecond + (leg.climb ? costs.climbSeconds : 0) +
+                          (to.access == airframe::Access::kneel ? costs.kneelSeconds : 0));
+    leg.weighsMs = leg.ms + (leg.climb ? milliseconds(costs.climbWeightSeconds) : 0);
     return leg;
 }
 
@@ -48,8 +50,13 @@ std::vector<Place> placesOf(const Airframe& airframe, const airframe::Walk& walk
 
 } // namespace
 
-Legs::Legs(const Airframe& airframe, const airframe::Walk& walk) {
-    const auto metres = Ground(airframe).metres(placesOf(airframe, walk));
+std::int64_t milliseconds(double seconds) {
+    return static_cast<std::int64_t>(std::floor(seconds * 1000 + 0.5));
+}
+
+Legs::Legs(const Airframe& airframe, const airframe::Walk& walk,
+           const std::vector<airframe::Outline>& marked) {
+    const auto metres = Ground(airframe, marked).metres(placesOf(airframe, walk));
     const std::size_t stands = airframe.stands.size();
     for (std::size_t from = 0; from <= stands; ++from) {
         const Stand* here = from < stands ? &airframe.stands[from] : nullptr;
@@ -59,15 +66,18 @@ Legs::Legs(const Airframe& airframe, const airframe::Walk& walk) {
         const double home = metres[from][stands + 1];
         const double length =
             std::isfinite(home) ? home : straight(here != nullptr ? here->at : walk.start, walk.end);
-        homes.push_back({length, length / airframe.costs.paceMetresPerSecond, false});
+        const std::int64_t ms = milliseconds(length / airframe.costs.paceMetresPerSecond);
+        homes.push_back({length, ms, ms, false});
     }
 }
 
-std::shared_ptr<const Legs> Legs::of(const Airframe& airframe, const airframe::Walk& walk) {
-    if (airframe.sha256.empty()) return std::make_shared<const Legs>(airframe, walk);
+std::shared_ptr<const Legs> Legs::of(const Airframe& airframe, const airframe::Walk& walk,
+                                     const std::vector<airframe::Outline>& marked) {
+    if (airframe.sha256.empty()) return std::make_shared<const Legs>(airframe, walk, marked);
     struct Known {
         std::string airframe;
         std::vector<Place> places;
+        std::vector<airframe::Outline> marked;
         std::shared_ptr<const Legs> legs;
     };
     static std::mutex guard;
@@ -76,8 +86,9 @@ std::shared_ptr<const Legs> Legs::of(const Airframe& airframe, const airframe::W
     auto places = placesOf(airframe, walk);
     const std::scoped_lock lock(guard);
     for (const Known& one : known)
-        if (one.airframe == airframe.sha256 && one.places == places) return one.legs;
-    known.push_front({airframe.sha256, std::move(places), std::make_shared<const Legs>(airframe, walk)});
+        if (one.airframe == airframe.sha256 && one.places == places && one.marked == marked) return one.legs;
+    known.push_front(
+        {airframe.sha256, std::move(places), marked, std::make_shared<const Legs>(airframe, walk, marked)});
     if (known.size() > most) known.pop_back();
     return known.front().legs;
 }

@@ -3,6 +3,7 @@
 
 #include "airframe/airframe.hpp"
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -11,20 +12,24 @@ namespace ambit::walk {
 
 struct Leg {
     double metres = 0;
-    double seconds = 0; ///< walking, climbing (up and down again), kneeling
-    bool climb = false; ///< steps up from the ground
+    std::int64_t ms = 0;       ///< walking, climbing (up and down again), kneeling; rounded once, here
+    std::int64_t weighsMs = 0; ///< and what the airframe adds for a climb
+    bool climb = false;        ///< steps up from the ground
 };
 
 /// Stands are numbered as the airframe lists them; start() stands for the walk's start. Immutable; outlives
 /// the airframe.
 class Legs {
 public:
-    Legs(const airframe::Airframe& airframe, const airframe::Walk& walk);
+    /// `marked`: what else is in the way.
+    Legs(const airframe::Airframe& airframe, const airframe::Walk& walk,
+         const std::vector<airframe::Outline>& marked);
 
     /// The legs of a walk, remembered by the airframe's hash for the next call (shortest ways take a while).
     /// Any thread.
     [[nodiscard]] static std::shared_ptr<const Legs> of(const airframe::Airframe& airframe,
-                                                        const airframe::Walk& walk);
+                                                        const airframe::Walk& walk,
+                                                        const std::vector<airframe::Outline>& marked);
 
     [[nodiscard]] std::size_t start() const { return legs.size() - 1; }
     /// nullopt: one can't go there from here, for want of a way on foot or since it is reached from other
@@ -39,5 +44,8 @@ private:
     std::vector<std::vector<std::optional<Leg>>> legs;
     std::vector<Leg> homes;
 };
+
+/// Rounded to the nearest, halves up.
+[[nodiscard]] std::int64_t milliseconds(double seconds);
 
 } // namespace ambit::walk

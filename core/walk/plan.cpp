@@ -79,13 +79,25 @@ Result<Plan> makePlan(const airframe::Airframe& airframe, const std::string& wal
     }
     auto cost = walkThrough(airframe, walkId, now, best->steps);
     if (!cost) return tl::unexpected(cost.error());
-    Plan plan{std::move(best->steps), *cost, {}};
+    Plan plan{std::move(best->steps), *cost, {}, 0, false, 0};
     for (std::size_t i = 0; i < problem->tasks.size(); ++i) {
         const Task& task = problem->tasks[i];
         if (!best->settled[i])
             plan.unreachable.emplace_back(task.point->id, whyUnreachable(*problem, *best, task));
     }
     return plan;
+}
+
+// Still to come: until the solver is there these answer with the plan that is.
+Result<Plan> listedPlan(const airframe::Airframe& airframe, const std::string& walkId, const Situation& now) {
+    return makePlan(airframe, walkId, now);
+}
+Result<Plan> keepingTo(const std::vector<Step>&, const airframe::Airframe& airframe,
+                       const std::string& walkId, const Situation& now) {
+    return makePlan(airframe, walkId, now);
+}
+Result<std::vector<Constraint>> dearest(const airframe::Airframe&, const std::string&, std::size_t) {
+    return std::vector<Constraint>{};
 }
 
 } // namespace ambit::walk

@@ -88,7 +88,7 @@ Result<Problem> problemOf(const Airframe& airframe, const std::string& walkId, c
     if (walk == nullptr) return unknown("walk", walkId);
     Problem problem;
     problem.airframe = &airframe;
-    problem.legs = Legs::of(airframe, *walk);
+    problem.legs = Legs::of(airframe, *walk, now.marked);
 
     std::map<std::string, std::size_t> stands;
     for (std::size_t i = 0; i < airframe.stands.size(); ++i) {

@@ -29,7 +29,8 @@ public:
         for (std::size_t a = 0; a <= stands; ++a) {
             for (std::size_t b = 0; b < stands; ++b) {
                 const auto& leg = problem.legs->leg(a, b);
-                if (leg && !problem.blocked[b]) costs[a][b] = leg->seconds + (leg->climb ? climb : 0);
+                if (leg && !problem.blocked[b])
+                    costs[a][b] = static_cast<double>(leg->ms) / 1000 + (leg->climb ? climb : 0);
             }
             if (a < stands) costs[a][a] = 0;
         }
@@ -96,7 +97,7 @@ public:
         settleHere();
         while (const auto next = best())
             follow(next->first, next->second);
-        found.seconds += problem.legs->home(stand).seconds;
+        found.seconds += static_cast<double>(problem.legs->home(stand).ms) / 1000;
         return std::move(found);
     }
 
@@ -131,7 +132,7 @@ private:
     void go(std::size_t to) {
         const auto& leg = problem.legs->leg(stand, to);
         found.steps.emplace_back(Go{problem.airframe->stands[to].id});
-        found.seconds += leg->seconds;
+        found.seconds += static_cast<double>(leg->ms) / 1000;
         stand = to;
         settleHere();
     }

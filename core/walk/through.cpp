@@ -18,7 +18,7 @@ bool contains(const std::vector<std::string>& list, const std::string& id) {
 class Walker {
 public:
     Walker(const Airframe& described, const airframe::Walk& its, Situation from)
-        : airframe(described), walk(its), now(std::move(from)), legs(Legs::of(described, its)) {
+        : airframe(described), walk(its), now(std::move(from)), legs(Legs::of(described, its, now.marked)) {
         for (const auto& [setting, state] : airframe.initialSettings())
             now.settings.try_emplace(setting, state);
     }
@@ -31,7 +31,9 @@ public:
     Cost end() {
         const Leg& home = legs->home(here());
         cost.metres += home.metres;
-        cost.seconds += home.seconds;
+        ms += home.ms;
+        cost.seconds = static_cast<double>(ms) / 1000;
+        cost.weighs = static_cast<double>(ms + riskMs) / 1000;
         return cost;
     }
 
@@ -43,7 +45,8 @@ private:
         const auto& leg = legs->leg(here(), static_cast<std::size_t>(stand - airframe.stands.data()));
         if (!leg) return "one can't get to " + go.stand + " from " + now.stand.value_or("the start");
         cost.metres += leg->metres;
-        cost.seconds += leg->seconds;
+        ms += leg->ms;
+        riskMs += leg->weighsMs - leg->ms;
         cost.climbs += leg->climb ? 1 : 0;
         now.stand = go.stand;
         return {};
@@ -60,7 +63,8 @@ private:
             if (contains(walk.points, need) && !now.soundPoints.contains(need))
                 return need + " has to be sound before";
         }
-        cost.seconds += change->seconds;
+        ms += milliseconds(change->seconds);
+        riskMs += milliseconds(airframe.costs.turnWeightSeconds);
         ++cost.turns;
         now.settings[set.setting] = set.to;
         return {};
@@ -77,7 +81,7 @@ private:
             if (contains(walk.points, earlier) && !now.settled.contains(earlier))
                 return earlier + " comes before " + settle.point;
         }
-        cost.seconds += point->seconds;
+        ms += milliseconds(point->seconds);
         now.settled.insert(settle.point);
         now.soundPoints.insert(settle.point);
         return {};
@@ -97,6 +101,8 @@ private:
     Situation now;
     std::shared_ptr<const Legs> legs;
     Cost cost;
+    std::int64_t ms = 0;     ///< in whole milliseconds: sums of them don't depend on their order
+    std::int64_t riskMs = 0; ///< what climbs and turns weigh beyond their time
 };
 
 } // namespace

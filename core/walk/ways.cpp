@@ -82,7 +82,7 @@ bool addMeetings(std::vector<double>& shares, Place a, Place along, Place p, Pla
 
 } // namespace
 
-Ground::Ground(const airframe::Airframe& airframe) {
+Ground::Ground(const airframe::Airframe& airframe, const std::vector<Outline>& marked) {
     const auto add = [this](const Outline& outline) {
         Obstacle obstacle{outline, {infinite, infinite}, {-infinite, -infinite}};
         for (const Place corner : outline) {
@@ -95,6 +95,8 @@ Ground::Ground(const airframe::Airframe& airframe) {
         if (part.solid) add(part.outline);
     for (const auto& area : airframe.keepOut)
         add(area.outline);
+    for (const Outline& outline : marked)
+        add(outline);
 
     for (const Obstacle& obstacle : obstacles) {
         const Outline& outline = obstacle.outline;

@@ -8,10 +8,11 @@
 
 namespace ambit::walk {
 
-/// The ground round one airframe: its solid parts and keep-out areas. Built once, asked often; immutable.
+/// The ground round one airframe: its solid parts and keep-out areas, and what else is marked as in the way.
+/// Built once, asked often; immutable.
 class Ground {
 public:
-    explicit Ground(const airframe::Airframe& airframe);
+    explicit Ground(const airframe::Airframe& airframe, const std::vector<airframe::Outline>& marked = {});
 
     struct Way {
         std::vector<airframe::Place> places; ///< corners on the way, both ends included
