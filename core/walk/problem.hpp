@@ -1,75 +1,107 @@
-// One walk as the planner works on it: everything by number, so that looking up costs nothing.
+// One walk as the planner works on it: everything by number, what can be got to from where, and the
+// sequential ordering problem that comes of it.
 #pragma once
 
+#include "sop/problem.hpp"
 #include "walk/legs.hpp"
 #include "walk/plan.hpp"
 
+#include <functional>
+
 namespace ambit::walk {
 
-/// Lists of numbers: points as the walk lists them, stands, settings and states as the airframe lists them.
-using Numbers = std::vector<std::size_t>;
-
-/// A setting and one of its states.
-struct Wanted {
-    std::size_t setting = 0;
-    std::size_t state = 0;
-    friend auto operator<=>(const Wanted&, const Wanted&) = default;
-};
-
-struct Task { ///< a point
+/// A point that can still be settled.
+struct Task {
     const airframe::Point* point = nullptr;
-    Numbers stands; ///< those that aren't blocked
-    std::vector<Wanted> when;
-    Numbers before;      ///< in this walk
-    bool inZone = false; ///< in the zone that is wanted first
+    std::vector<std::size_t> stands;                         ///< those that aren't blocked
+    std::vector<std::pair<std::size_t, std::size_t>> wanted; ///< relevant setting, state
+    std::vector<std::size_t> before;                         ///< tasks
 };
 
-struct Turn { ///< a change of a setting
-    std::size_t setting = 0;
-    std::size_t from = 0;
-    std::size_t to = 0;
-    Numbers stands; ///< those that aren't blocked
-    double seconds = 0;
-    Numbers needs; ///< in this walk
-};
+/// Where one is and how things are set: a node of the graph of all that.
+using Spot = std::size_t;
 
-struct Problem {
+/// Settings that no unsettled point asks for are left as they are. Spots are stand times combination of
+/// states.
+class Model {
+public:
+    /// `order`: ids of points, those first that are known to come first; the rest as listed. `among`: only
+    /// points for which it says so. notFound: no such walk, stand, zone, setting or state; unsupported: more
+    /// spots than can be planned with.
+    static Result<Model> of(const airframe::Airframe& airframe, const std::string& walkId,
+                            const Situation& now, const std::vector<std::string>& order = {},
+                            const std::function<bool(const airframe::Point&)>& among = {});
+
+    [[nodiscard]] const std::vector<Task>& tasks() const { return all; }
+    /// Points that no order can settle from here, with the reason in words.
+    [[nodiscard]] const std::vector<std::pair<std::string, std::string>>& unreachable() const { return out; }
+
+    /// Of all tasks; places are the spots where something can be settled, and the start.
+    [[nodiscard]] const sop::Problem& problem() const { return made; }
+    /// The steps of a walk of that problem. Whatever may be settled where one comes by is settled.
+    [[nodiscard]] std::vector<Step> steps(const sop::Walk& walk) const;
+    /// The places of a walk that takes these steps, as far as they can be taken.
+    [[nodiscard]] sop::Walk walkOf(const std::vector<Step>& steps) const;
+    /// The walk down the list: walk::listedPlan.
+    [[nodiscard]] std::vector<Step> listed() const;
+    /// What settling all tasks takes.
+    [[nodiscard]] std::int64_t settlingMs() const;
+
+private:
+    struct Turn {
+        std::size_t setting = 0; ///< among the relevant ones
+        std::size_t from = 0;
+        std::size_t to = 0;
+        std::vector<std::size_t> stands;
+        std::int64_t weighsMs = 0;
+        std::vector<std::size_t> needs; ///< tasks
+        std::size_t gate = 0;           ///< number + 1; 0: always open
+        const airframe::SettingChange* change = nullptr;
+    };
+    struct Relevant {
+        const airframe::Setting* setting = nullptr;
+        std::size_t now = 0;    ///< state
+        std::size_t stride = 0; ///< of its states in a combination's number
+    };
+    /// From one spot: the cheapest way to each, and the spot before it.
+    struct Tree {
+        std::vector<sop::Cost> cost;
+        std::vector<Spot> via;
+    };
+    class Walker;
+
+    void addTasks(const airframe::Walk& walk, const Situation& now, const std::vector<std::string>& order,
+                  const std::function<bool(const airframe::Point&)>& among);
+    Result<void> addSettings(const Situation& now);
+    void addTurns(const airframe::Walk& walk, const Situation& now);
+    void dropUnreachable(const Situation& now, const airframe::Walk& walk);
+    void addGates();
+    Result<void> makeProblem();
+
+    [[nodiscard]] Spot spot(std::size_t stand, std::size_t combination) const {
+        return stand * combinations + combination;
+    }
+    [[nodiscard]] std::size_t standOf(Spot spot) const { return spot / combinations; }
+    [[nodiscard]] std::size_t stateOf(Spot spot, std::size_t relevant) const {
+        return spot % combinations / settings[relevant].stride % settings[relevant].setting->states.size();
+    }
+    [[nodiscard]] bool offers(Spot spot, const Task& task) const;
+    [[nodiscard]] Tree treeFrom(Spot from, const std::function<bool(const Turn&)>& open) const;
+    [[nodiscard]] std::string whyOut(const Task& task, const std::vector<bool>& reached,
+                                     const std::vector<bool>& done) const;
+
     const airframe::Airframe* airframe = nullptr;
     std::shared_ptr<const Legs> legs;
-    std::vector<Task> tasks;
-    std::vector<Turn> turns;
     std::vector<bool> blocked; ///< by stand
-    // Where the walk stands
-    std::size_t stand = 0; ///< Legs::start() if none
-    Numbers states;        ///< by setting
-    std::vector<bool> settled;
-    std::vector<bool> sound;
-
-    [[nodiscard]] bool settingsHold(const Task& task, const Numbers& now) const;
+    std::vector<Task> all;
+    std::vector<std::pair<std::string, std::string>> out;
+    std::vector<Relevant> settings;
+    std::size_t combinations = 1;
+    std::vector<Turn> turns;
+    std::vector<std::vector<std::size_t>> gates;
+    Spot start = 0;
+    std::vector<Spot> places; ///< of the problem, the start last
+    sop::Problem made;
 };
-
-/// Error notFound: no such walk, stand, zone, setting or state.
-[[nodiscard]] Result<Problem> problemOf(const airframe::Airframe& airframe, const std::string& walkId,
-                                        const Situation& now);
-
-/// In which order one goes about it greedily: what weighs beside seconds when the next stand is chosen.
-struct Taste {
-    double turn = 0;   ///< seconds that a change of setting seems to cost more
-    double climb = 0;  ///< seconds that a step up seems to cost more
-    double unripe = 0; ///< seconds for each point at a stand that would have to be left for later
-    double habit = 0;  ///< seconds for each place further down the list
-};
-
-struct Found {
-    std::vector<Step> steps;
-    double seconds = 0;        ///< to the walk's end
-    std::vector<bool> settled; ///< what is settled when nothing more can be
-    Numbers states;
-    std::vector<bool> sound;
-};
-
-/// Goes on to what is nearest to one's taste until nothing more can be settled. Ends always: every move
-/// settles a point.
-[[nodiscard]] Found nearestNext(const Problem& problem, const Taste& taste);
 
 } // namespace ambit::walk

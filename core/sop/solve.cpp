@@ -1,0 +1,328 @@
+#include "sop/solve.hpp"
+
+#include "sop/exchange.hpp"
+#include "sop/search.hpp"
+
+#include <algorithm>
+#include <deque>
+
+namespace ambit::sop {
+
+namespace {
+
+/// What the start itself offers is done before anything else; the rest is a problem of its own.
+Problem withoutTheStart(const Problem& whole) {
+    const auto first = walked(whole, {});
+    Problem rest = whole;
+    if (!first || first->order.empty()) return rest;
+    std::vector<bool> done(whole.tasks.size(), false);
+    for (const Number t : first->order)
+        done[t] = true;
+    Numbers number(whole.tasks.size(), 0);
+    rest.tasks.clear();
+    for (Number t = 0; t < whole.tasks.size(); ++t) {
+        if (done[t]) continue;
+        number[t] = static_cast<Number>(rest.tasks.size());
+        rest.tasks.push_back(whole.tasks[t]);
+    }
+    const auto renumber = [&](Numbers& tasks) {
+        std::erase_if(tasks, [&](Number t) { return done[t]; });
+        for (Number& t : tasks)
+            t = number[t];
+    };
+    for (Task& task : rest.tasks)
+        renumber(task.before);
+    for (Numbers& gate : rest.gates)
+        renumber(gate);
+    return rest;
+}
+
+class Solving {
+public:
+    Solving(const Problem& whole, Work& its)
+        : original(whole), problem(reduced(withoutTheStart(whole)).problem), before(allBefore(problem)),
+          work(its) {
+        relaxations.emplace_back(problem,
+                                 Position{problem.start, std::vector<bool>(problem.tasks.size(), false), 0});
+    }
+
+    void take(const Walk& walk) {
+        const auto done = walked(original, walk);
+        if (!done || !done->whole) return;
+        if (solution && (done->cost > solution->cost ||
+                         (done->cost == solution->cost && done->inversions >= solution->inversions)))
+            return;
+        Solution better;
+        if (solution) better = *solution;
+        better.walk = walk;
+        better.cost = done->cost;
+        better.inversions = done->inversions;
+        solution = better;
+    }
+
+    Result<Solution> run() {
+        Relaxation& root = relaxations.front();
+        if (root.impossible()) return fail(ErrorCode::notFound, "No walk does all tasks.");
+        choosePart(std::min<std::uint64_t>(6'000'000, work.left() / 3));
+        root.raise(root.bound() + root.bound() / 2 + 1, 30, work);
+        beam(4);
+        // Pieces ever larger of each: where to look better, what can't be better, and looking.
+        std::size_t width = 16;
+        bool idle = false; // the last exchanges found nothing
+        for (std::uint64_t piece = 1'000'000; !hopeless && !proven() && !work.over(); piece *= 2) {
+            if (solution) {
+                const Cost before = solution->cost;
+                exchange(idle ? piece / 4 : piece);
+                idle = solution->cost == before;
+                raiseAll(piece / 2);
+                if (piece >= 8'000'000) choosePart(piece / 2);
+            }
+            const std::uint64_t start = work.done();
+            do {
+                beam(width);
+                width *= 2;
+            } while (!hopeless && !proven() && !work.over() && work.done() - start < piece / 2);
+        }
+        if (!solution)
+            return fail(ErrorCode::notFound, hopeless ? "No walk does all tasks." : "No walk was found.");
+        if (proven()) habit();
+        return finished();
+    }
+
+    /// Beams that weigh an inversion ever less, until one keeps within the cost.
+    Walk nearest(const Walk& known, Cost most) {
+        const auto before = walked(original, known);
+        if (!before || !before->whole) return known;
+        Walk nearest = known;
+        std::int64_t fewest = before->inversions;
+        relaxations.front().raise(before->cost, 20, work);
+        const Cost dearest = std::max<Cost>(most, 1) * parts;
+        for (const Cost part : {1, 30, 300, 3000, 30000}) {
+            Limits limits;
+            limits.width = 40;
+            limits.better = most;
+            limits.fewer = std::numeric_limits<std::int64_t>::max();
+            limits.perInversion = dearest / part;
+            const Found found = look(limits);
+            const auto after = found.walk ? walked(original, *found.walk) : before;
+            if (!after || !after->whole || after->cost > most || after->inversions >= fewest) continue;
+            fewest = after->inversions;
+            nearest = *found.walk;
+        }
+        return nearest;
+    }
+
+private:
+    [[nodiscard]] bool proven() const { return solution && bound >= solution->cost; }
+
+    Solution finished() {
+        Solution end = *solution;
+        end.bound = std::min(bound, end.cost);
+        end.proven = end.bound == end.cost;
+        end.states = states;
+        return end;
+    }
+
+    bool raise(Relaxation& relaxation, Cost enough, std::uint64_t piece) {
+        Work its(work, piece);
+        const Cost before = relaxation.bound();
+        const std::uint64_t rounds = piece / (relaxation.roundWork() + 1);
+        if (rounds < 10) return false;
+        relaxation.raise(enough, static_cast<int>(std::min<std::uint64_t>(rounds, 400)), its);
+        bound = std::max(bound, relaxations.front().bound());
+        return relaxation.bound() > before + before / 500;
+    }
+
+    void raiseAll(std::uint64_t piece) {
+        if (rising) rising = raise(relaxations.front(), solution->cost, piece) || piece < 4'000'000;
+        if (piece >= 2'000'000) raiseOnTheWay(piece);
+    }
+
+    /// Prices made for the middle of the best walk bound better there.
+    void raiseOnTheWay(std::uint64_t piece) {
+        if ((onTheWay == solution->walk && piece < 4 * raisedWith) || problem.tasks.size() < 12) return;
+        onTheWay = solution->walk;
+        raisedWith = piece;
+        while (relaxations.size() > 1)
+            relaxations.pop_back();
+        for (std::size_t part = 1; part < mostRelaxations; ++part) {
+            const auto at = static_cast<std::ptrdiff_t>(onTheWay.size() * part / mostRelaxations);
+            const Walk begun(onTheWay.begin(), onTheWay.begin() + at);
+            Position position{begun.empty() ? problem.start : begun.back(),
+                              std::vector<bool>(problem.tasks.size(), false), 0};
+            const auto done = walkedTo(begun);
+            for (const Number t : done.order)
+                position.settled[t] = true;
+            position.count = done.order.size();
+            relaxations.emplace_back(problem, std::move(position));
+            raise(relaxations.back(), std::max<Cost>(1, solution->cost - done.cost), piece / mostRelaxations);
+        }
+    }
+
+    [[nodiscard]] Walked walkedTo(const Walk& begun) const {
+        Problem open = problem;
+        for (Cost& home : open.home)
+            home = 0;
+        const auto done = walked(open, begun);
+        return done ? *done : Walked{};
+    }
+
+    void exchange(std::uint64_t piece) {
+        Work its(work, piece);
+        take(exchanged(problem, solution->walk, ++seed, its));
+    }
+
+    void beam(std::size_t width) {
+        Limits limits;
+        limits.width = width;
+        if (solution) limits.better = solution->cost;
+        const Found found = look(limits);
+        if (found.walk) take(*found.walk);
+        if (!found.cut && !found.walk && !solution) hopeless = true;
+        if (solution)
+            bound = std::max({bound, std::min(found.bound, solution->cost), relaxations.front().bound()});
+    }
+
+    /// Chooses tasks to see exactly, one by one, those that the cheapest walk of the chosen would still leave
+    /// and that lie furthest off it; until none is left, and that walk is the best, or it takes too long
+    /// (decremental state-space relaxation: Righini and Salani, Networks 51, 2008).
+    void choosePart(std::uint64_t most) {
+        if (problem.places() > 150 || problem.tasks.empty()) return;
+        if (moves.empty()) moves = closed(problem.moves);
+        Work its(work, most);
+        if (chosen.empty())
+            for (const Numbers& gate : problem.gates)
+                for (const Number t : gate)
+                    if (chosen.size() < 6 && std::find(chosen.begin(), chosen.end(), t) == chosen.end())
+                        chosen.push_back(t);
+        for (;;) {
+            Work one(its, most / 2);
+            Part next(problem, moves, chosen, one);
+            if (!next.isWhole()) return;
+            part.emplace(std::move(next));
+            bound = std::max(bound, part->rest(0, problem.start));
+            const Walk walk = part->best();
+            const Numbers left = leftBy(walk);
+            if (left.empty()) take(walk);
+            if (left.empty() || proven()) return;
+            for (int more = chosen.size() < 8 ? 2 : 1; more > 0; --more)
+                if (const auto far = furthest(walk, left)) chosen.push_back(*far);
+            if (chosen.size() > Part::mostTasks || chosen == part->tasks()) return;
+        }
+    }
+
+    [[nodiscard]] Numbers leftBy(const Walk& walk) const {
+        std::vector<bool> done(problem.tasks.size(), false);
+        for (const Number t : walkedTo(walk).order)
+            done[t] = true;
+        Numbers left;
+        for (Number t = 0; t < problem.tasks.size(); ++t)
+            if (!done[t]) left.push_back(t);
+        return left;
+    }
+
+    /// The task whose place is the longest way round from the walk, where what is chosen lets it be done.
+    [[nodiscard]] std::optional<Number> furthest(const Walk& walk, const Numbers& left) const {
+        const Moves& step = moves.back();
+        const auto comesBefore = [&](Number one, Number other) {
+            return (before[other][one / 64] >> (one % 64) & 1) != 0;
+        };
+        // Which stop of the walk each chosen task is done at.
+        std::vector<std::size_t> stop(problem.tasks.size(), walk.size());
+        for (std::size_t i = 0; i < walk.size(); ++i) {
+            for (bool more = true; more;) {
+                more = false;
+                for (const Number t : part->tasks()) {
+                    const auto& places = problem.tasks[t].places;
+                    if (stop[t] < walk.size() ||
+                        std::find(places.begin(), places.end(), walk[i]) == places.end() ||
+                        std::any_of(part->tasks().begin(), part->tasks().end(),
+                                    [&](Number e) { return comesBefore(e, t) && stop[e] == walk.size(); }))
+                        continue;
+                    stop[t] = i;
+                    more = true;
+                }
+            }
+        }
+        std::optional<Number> far;
+        Cost most = -1;
+        for (const Number t : left) {
+            if (std::find(chosen.begin(), chosen.end(), t) != chosen.end()) continue;
+            std::size_t first = 0; // it is done between these stops
+            std::size_t last = walk.size();
+            for (const Number c : part->tasks()) {
+                if (comesBefore(c, t)) first = std::max(first, std::min(stop[c] + 1, walk.size()));
+                if (comesBefore(t, c)) last = std::min(last, stop[c]);
+            }
+            Cost least = never;
+            for (const Number place : problem.tasks[t].places) {
+                for (std::size_t i = std::min(first, last); i <= last; ++i) {
+                    const Number from = i == 0 ? problem.start : walk[i - 1];
+                    const Cost there = step[from][place];
+                    least =
+                        std::min(least, i < walk.size() ? there + step[place][walk[i]] - step[from][walk[i]]
+                                                        : there + problem.home[place] - problem.home[from]);
+                }
+            }
+            if (least <= most) continue;
+            most = least;
+            far = t;
+        }
+        return far;
+    }
+
+    Found look(const Limits& limits) {
+        Bounds bounds;
+        for (const Relaxation& one : relaxations)
+            bounds.relaxations.push_back(&one);
+        if (part) bounds.parts.push_back(&*part);
+        Found found = search(problem, bounds, limits, work);
+        states += found.states;
+        return found;
+    }
+
+    /// Among equals the one nearest the customary order.
+    void habit() {
+        Limits limits;
+        limits.width = 20'000;
+        limits.better = solution->cost;
+        limits.fewer = std::numeric_limits<std::int64_t>::max();
+        Work its(work, habitWork);
+        const Found found = look(limits);
+        if (found.walk) take(*found.walk);
+    }
+
+    static constexpr std::uint64_t habitWork = 30'000'000;
+
+    const Problem& original;
+    Problem problem;
+    Rows before;
+    Work& work;
+    std::deque<Relaxation> relaxations; ///< the first made for the start
+    std::vector<Moves> moves;           ///< closed
+    std::optional<Part> part;
+    Numbers chosen; ///< for the next part
+    Walk onTheWay;  ///< the walk the others were made for
+    std::optional<Solution> solution;
+    Cost bound = 0;
+    std::uint64_t states = 0;
+    std::uint64_t seed = 0;
+    std::uint64_t raisedWith = 0;
+    bool rising = true; ///< the root's bound still
+    bool hopeless = false;
+};
+
+} // namespace
+
+Result<Solution> solve(const Problem& problem, Work& work, const Walk& known) {
+    if (auto valid = validate(problem); !valid) return tl::unexpected(valid.error());
+    Solving solving(problem, work);
+    solving.take(known);
+    return solving.run();
+}
+
+Walk nearest(const Problem& problem, const Walk& known, Cost most, Work& work) {
+    return Solving(problem, work).nearest(known, most);
+}
+
+} // namespace ambit::sop
