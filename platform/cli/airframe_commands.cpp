@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/files.hpp"
+#include "cli/plan_svg.hpp"
 #include "cli/talk.hpp"
 #include "walk/plan.hpp"
 
@@ -111,8 +112,13 @@ int plan(const PlanOptions& options) {
     const auto airframe = airframe::readFrom(options.airframe);
     if (!airframe) return complain(airframe.error());
     const std::string walkId = options.walk.empty() ? airframe->walks.front().id : options.walk;
-    const auto plan = walk::makePlan(*airframe, walkId, walk::startOf(*airframe));
+    const walk::Situation now = walk::startOf(*airframe);
+    const auto plan = walk::makePlan(*airframe, walkId, now);
     if (!plan) return complain(plan.error());
+    if (!options.svg.empty()) {
+        const auto written = writeFile(options.svg, planSvg(*airframe, walkId, now, *plan));
+        if (!written) return complain(written.error());
+    }
     if (options.json) {
         Json out{{"walk", walkId}, {"cost", toJson(plan->cost)}, {"steps", Json::array()}};
         for (const walk::Step& step : plan->steps)

@@ -21,6 +21,7 @@ struct CheckOptions {
 struct PlanOptions {
     std::string airframe;
     std::string walk; ///< empty: the first
+    std::string svg;  ///< file to draw the plan into; empty: none
     bool json = false;
 };
 struct KeyOptions {

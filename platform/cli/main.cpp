@@ -18,6 +18,7 @@ void addPlan(CLI::App& app, PlanOptions& options) {
     auto* command = app.add_subcommand("plan", "Print the order of a walk and what it costs");
     command->add_option("airframe", options.airframe, "airframe.json")->required();
     command->add_option("--walk", options.walk, "the walk's id (the first if not given)");
+    command->add_option("--svg", options.svg, "also draw the way round into this file, to scale");
     command->add_flag("--json", options.json, "for programs: {\"walk\", \"cost\", \"steps\"}");
 }
 
