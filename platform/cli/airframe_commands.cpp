@@ -116,8 +116,11 @@ int plan(const PlanOptions& options) {
     const auto plan = walk::makePlan(*airframe, walkId, now);
     if (!plan) return complain(plan.error());
     if (!options.svg.empty()) {
-        const auto written = writeFile(options.svg, planSvg(*airframe, walkId, now, *plan));
-        if (!written) return complain(written.error());
+        auto written = writeFile(options.svg, planSvg(*airframe, walkId, now, *plan));
+        if (!written) {
+            written.error().remedy = "Name a file in a folder that is there and may be written to.";
+            return complain(written.error());
+        }
     }
     if (options.json) {
         Json out{{"walk", walkId}, {"cost", toJson(plan->cost)}, {"steps", Json::array()}};

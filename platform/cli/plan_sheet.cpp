@@ -80,6 +80,10 @@ void Sheet::beginFigure() {
 }
 
 void Sheet::endFigure() {
+    for (const Label& label : labels)
+        drawLeader(label);
+    for (const Label& label : labels)
+        drawLabel(label);
     out += "</g>\n";
 }
 
@@ -124,14 +128,8 @@ void Sheet::arrow(const std::vector<Place>& places) {
 
 void Sheet::tag(Place place, const std::string& text, Tag kind) {
     const double wide = mm(std::max(tagHeight, static_cast<double>(svg::letters(text)) * letterWidth + 1.6));
-    const Box box{roomFor(place, wide, mm(tagHeight)), wide, mm(tagHeight)};
-    if (box.middle != place) {
-        line({place, box.middle}, 0.2);
-        dot(place, 0.5, "black");
-    }
-    tagShape(box, kind);
-    words({box.middle.x, box.middle.y - mm(fontSize) * 0.36}, text,
-          attribute("text-anchor", "middle") + attribute("fill", kind == Tag::diamond ? "white" : "black"));
+    const double high = mm(tagHeight);
+    labels.push_back({text, kind, place, roomFor(place, wide, high), wide, high});
 }
 
 void Sheet::legend(std::vector<std::string> lines) {
@@ -172,28 +170,41 @@ void Sheet::words(Place at, const std::string& text, const std::string& style) {
            escaped(text) + "</text>\n";
 }
 
-/// The nearest of some places round it where no tag is yet.
-Place Sheet::roomFor(Place place, double wide, double high) {
+/// The nearest of some places round it where no label is yet.
+Place Sheet::roomFor(Place place, double wide, double high) const {
     constexpr std::pair<int, int> ways[] = {{1, 0}, {-1, 0}, {0, 1},  {0, -1},
                                             {1, 1}, {-1, 1}, {1, -1}, {-1, -1}};
     for (int ring = 0; ring <= 8; ++ring) {
         for (const auto& [x, y] : ways) {
             const Place middle{place.x + x * ring * mm(2.6), place.y + y * ring * mm(2.6)};
-            const auto overlaps = [&](const Box& box) {
-                return std::fabs(box.middle.x - middle.x) < (box.wide + wide) / 2 + mm(0.4) &&
-                       std::fabs(box.middle.y - middle.y) < (box.high + high) / 2 + mm(0.4);
+            const auto overlaps = [&](const Label& label) {
+                return std::fabs(label.middle.x - middle.x) < (label.wide + wide) / 2 + mm(0.4) &&
+                       std::fabs(label.middle.y - middle.y) < (label.high + high) / 2 + mm(0.4);
             };
-            if (std::any_of(taken.begin(), taken.end(), overlaps)) continue;
-            taken.push_back({middle, wide, high});
-            return middle;
+            if (std::none_of(labels.begin(), labels.end(), overlaps)) return middle;
         }
     }
     return place;
 }
 
-void Sheet::tagShape(const Box& box, Tag kind) {
-    const auto& [middle, wide, high] = box;
-    if (kind == Tag::diamond) {
+void Sheet::drawLeader(const Label& label) {
+    if (label.middle == label.place) return;
+    line({label.place, label.middle}, 0.2);
+    dot(label.place, 0.5, "black");
+}
+
+void Sheet::drawLabel(const Label& label) {
+    drawShape(label);
+    words({label.middle.x, label.middle.y - mm(fontSize) * 0.36}, label.text,
+          attribute("text-anchor", "middle") +
+              attribute("fill", label.kind == Tag::diamond ? "white" : "black"));
+}
+
+void Sheet::drawShape(const Label& label) {
+    const double wide = label.wide;
+    const double high = label.high;
+    const Place middle = label.middle;
+    if (label.kind == Tag::diamond) {
         const double half = std::max(wide, high) * 0.62;
         area({{middle.x - half, middle.y},
               {middle.x, middle.y + half},
@@ -202,12 +213,12 @@ void Sheet::tagShape(const Box& box, Tag kind) {
              "black", 0.2);
         return;
     }
-    const double corner = kind == Tag::round || kind == Tag::kneeling ? high / 2 : 0;
+    const double corner = label.kind == Tag::round || label.kind == Tag::kneeling ? high / 2 : 0;
     const std::string style = attribute("rx", number(corner)) + attribute("fill", "white");
     rect(middle.x - wide / 2, middle.y + high / 2, wide, high,
-         kind == Tag::bare ? style : style + stroke(kind == Tag::square ? 0.7 : 0.4, false));
+         label.kind == Tag::bare ? style : style + stroke(label.kind == Tag::square ? 0.7 : 0.4, false));
     const double foot = middle.y - high / 2;
-    if (kind == Tag::kneeling) line({{middle.x - wide / 3, foot}, {middle.x + wide / 3, foot}}, 1.1);
+    if (label.kind == Tag::kneeling) line({{middle.x - wide / 3, foot}, {middle.x + wide / 3, foot}}, 1.1);
 }
 
 } // namespace ambit::cli

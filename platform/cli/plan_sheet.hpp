@@ -32,15 +32,19 @@ public:
     void dot(airframe::Place place, double radius, const char* fill);
     /// A head in the middle of the way, where the way is long enough on paper.
     void arrow(const std::vector<airframe::Place>& places);
-    /// A text in a shape of its own at the place, or beside it where there is one already.
+    /// A text in a shape of its own at the place, or beside it where there is one already; drawn above all
+    /// else.
     void tag(airframe::Place place, const std::string& text, Tag kind);
     void legend(std::vector<std::string> lines); ///< the first is the heading
 
     [[nodiscard]] std::string close();
 
 private:
-    struct Box {
-        airframe::Place middle;
+    struct Label {
+        std::string text;
+        Tag kind;
+        airframe::Place place;  ///< what it names
+        airframe::Place middle; ///< where there was room for it
         double wide, high;
     };
 
@@ -50,12 +54,14 @@ private:
     [[nodiscard]] std::string stroke(double width, bool dashed) const;
     void rect(double left, double top, double wide, double high, const std::string& style);
     void words(airframe::Place at, const std::string& text, const std::string& style);
-    airframe::Place roomFor(airframe::Place place, double wide, double high);
-    void tagShape(const Box& box, Tag kind);
+    [[nodiscard]] airframe::Place roomFor(airframe::Place place, double wide, double high) const;
+    void drawLeader(const Label& label);
+    void drawLabel(const Label& label);
+    void drawShape(const Label& label);
 
     double scale = 1;
     double left = 0, top = 0, figureHeight = 0; ///< m
-    std::vector<Box> taken;                     ///< by tags
+    std::vector<Label> labels;
     std::string out;
 };
 

@@ -53,6 +53,10 @@ std::string join(const std::vector<int>& numbers) {
     return text;
 }
 
+std::string counted(int count, const char* one) {
+    return std::to_string(count) + ' ' + one + (count == 1 ? "" : "s");
+}
+
 class Walker {
 public:
     Walker(const airframe::Airframe& machine, const airframe::Walk& aWalk, const walk::Situation& now)
@@ -110,8 +114,8 @@ std::vector<std::string> legendOf(const airframe::Airframe& airframe, const airf
                                   const walk::Plan& plan, const Tour& tour, bool hasMarked) {
     const walk::Cost& cost = plan.cost;
     std::vector<std::string> texts{airframe.name + ": " + walk.name,
-                                   number(cost.metres, 0) + " m on foot, " + std::to_string(cost.climbs) +
-                                       " climbs, " + std::to_string(cost.turns) + " turns, about " +
+                                   number(cost.metres, 0) + " m on foot, " + counted(cost.climbs, "climb") +
+                                       ", " + counted(cost.turns, "turn") + ", about " +
                                        number(std::ceil(cost.seconds / 60), 0) + " min"};
     for (const std::string& id : tour.order) {
         const Stand& stand = *airframe.stand(id);

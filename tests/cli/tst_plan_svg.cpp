@@ -97,7 +97,7 @@ private slots:
         for (int visit = 1; visit <= visits; ++visit)
             QVERIFY2(numbers.contains(visit), qPrintable(QString::number(visit)));
         QCOMPARE(drawing.texts.filter(QRegularExpression("^[a-z]$")).size(), changes);
-        const QString cost = QString("%1 m on foot, %2 climbs, %3 turns")
+        const QString cost = QString("%1 m on foot, %2 climbs, %3 turn")
                                  .arg(plan.cost.metres, 0, 'f', 0)
                                  .arg(plan.cost.climbs)
                                  .arg(plan.cost.turns);
