@@ -113,10 +113,10 @@ private:
 std::vector<std::string> legendOf(const airframe::Airframe& airframe, const airframe::Walk& walk,
                                   const walk::Plan& plan, const Tour& tour, bool hasMarked) {
     const walk::Cost& cost = plan.cost;
-    std::vector<std::string> texts{airframe.name + ": " + walk.name,
-                                   number(cost.metres, 0) + " m on foot, " + counted(cost.climbs, "climb") +
-                                       ", " + counted(cost.turns, "turn") + ", about " +
-                                       number(std::ceil(cost.seconds / 60), 0) + " min"};
+    std::string costs = number(cost.metres, 0) + " m on foot, ";
+    costs.append(counted(cost.climbs, "climb")).append(", ").append(counted(cost.turns, "turn"));
+    costs.append(", about ").append(number(std::ceil(cost.seconds / 60), 0)).append(" min");
+    std::vector<std::string> texts{airframe.name + ": " + walk.name, costs};
     for (const std::string& id : tour.order) {
         const Stand& stand = *airframe.stand(id);
         const bool plain = stand.access == airframe::Access::ground;
