@@ -158,6 +158,34 @@ private slots:
         QVERIFY(Judge(touching, {{-0.5, 0.5}, {0.5, -0.5}}).metres()[1] > 2.1);
     }
 
+    // On whole metres nearly everything touches or lies on one line.
+    void boxesThatTouch() {
+        Scenes scenes(77);
+        int judgedWays = 0;
+        for (int scene = 0; scene < 300; ++scene) {
+            std::vector<Outline> boxes;
+            for (int i = 0; i < 14; ++i)
+                boxes.push_back(scenes.box());
+            const walk::Ground ground(boxes);
+            std::vector<Place> places;
+            while (places.size() < 6) {
+                const Place place{std::floor(scenes.number(-8, 8)) + 0.5,
+                                  std::floor(scenes.number(-8, 8)) + 0.5};
+                if (isOpen(ground.obstacles(), place)) places.push_back(place);
+            }
+            const auto judged = Judge(ground.obstacles(), places).metres();
+            const auto ours = ground.metres(places).front();
+            for (std::size_t i = 1; i < places.size(); ++i) {
+                QCOMPARE(std::isinf(ours[i]), judged[i] < 0);
+                judgedWays += judged[i] >= 0;
+                QVERIFY2(
+                    judged[i] < 0 || std::fabs(ours[i] - judged[i]) < 1e-9,
+                    qPrintable(QString("scene %1: %2, judged %3").arg(scene).arg(ours[i]).arg(judged[i])));
+            }
+        }
+        QVERIFY(judgedWays > 1000);
+    }
+
     void aThousandScenes() {
         Scenes scenes(20261125);
         int bent = 0;
