@@ -43,6 +43,7 @@ public:
         for (const Outline& outline : obstacles)
             fence(outline);
         std::vector<Triangles::Vertex_handle> stands;
+        stands.reserve(places.size());
         for (const Place place : places)
             stands.push_back(triangles.insert({place.x, place.y}));
         countCrossed();
@@ -164,6 +165,7 @@ private slots:
         int judgedWays = 0;
         for (int scene = 0; scene < 300; ++scene) {
             std::vector<Outline> boxes;
+            boxes.reserve(14);
             for (int i = 0; i < 14; ++i)
                 boxes.push_back(scenes.box());
             const walk::Ground ground(boxes);
