@@ -126,7 +126,7 @@ std::vector<std::string> legendOf(const airframe::Airframe& airframe, const airf
     for (const Change& change : tour.changes)
         texts.push_back(change.words);
     for (const auto& [point, why] : plan.unreachable)
-        texts.push_back("Not reached: " + point + ": " + why);
+        texts.push_back(std::string("Not reached: ").append(point).append(": ").append(why));
     texts.push_back(
         std::string("Round: on the ground; heavy foot: kneeling; square: raised; diamond: a setting is "
                     "changed; hatched: keep out") +
