@@ -71,9 +71,9 @@ public:
         bool idle = false; // the last exchanges found nothing
         for (std::uint64_t piece = 1'000'000; !hopeless && !proven() && !work.over(); piece *= 2) {
             if (solution) {
-                const Cost before = solution->cost;
+                const Cost known = solution->cost;
                 exchange(idle ? piece / 4 : piece);
-                idle = solution->cost == before;
+                idle = solution->cost == known;
                 raiseAll(piece / 2);
                 if (piece >= 8'000'000) choosePart(piece / 2);
             }
@@ -91,20 +91,20 @@ public:
 
     /// Beams that weigh an inversion ever less, until one keeps within the cost.
     Walk nearest(const Walk& known, Cost most) {
-        const auto before = walked(original, known);
-        if (!before || !before->whole) return known;
+        const auto first = walked(original, known);
+        if (!first || !first->whole) return known;
         Walk nearest = known;
-        std::int64_t fewest = before->inversions;
-        relaxations.front().raise(before->cost, 20, work);
+        std::int64_t fewest = first->inversions;
+        relaxations.front().raise(first->cost, 20, work);
         const Cost dearest = std::max<Cost>(most, 1) * parts;
-        for (const Cost part : {1, 30, 300, 3000, 30000}) {
+        for (const Cost share : {1, 30, 300, 3000, 30000}) {
             Limits limits;
             limits.width = 40;
             limits.better = most;
             limits.fewer = std::numeric_limits<std::int64_t>::max();
-            limits.perInversion = dearest / part;
+            limits.perInversion = dearest / share;
             const Found found = look(limits);
-            const auto after = found.walk ? walked(original, *found.walk) : before;
+            const auto after = found.walk ? walked(original, *found.walk) : first;
             if (!after || !after->whole || after->cost > most || after->inversions >= fewest) continue;
             fewest = after->inversions;
             nearest = *found.walk;
@@ -125,12 +125,12 @@ private:
 
     bool raise(Relaxation& relaxation, Cost enough, std::uint64_t piece) {
         Work its(work, piece);
-        const Cost before = relaxation.bound();
+        const Cost low = relaxation.bound();
         const std::uint64_t rounds = piece / (relaxation.roundWork() + 1);
         if (rounds < 10) return false;
         relaxation.raise(enough, static_cast<int>(std::min<std::uint64_t>(rounds, 400)), its);
         bound = std::max(bound, relaxations.front().bound());
-        return relaxation.bound() > before + before / 500;
+        return relaxation.bound() > low + low / 500;
     }
 
     void raiseAll(std::uint64_t piece) {
@@ -145,8 +145,8 @@ private:
         raisedWith = piece;
         while (relaxations.size() > 1)
             relaxations.pop_back();
-        for (std::size_t part = 1; part < mostRelaxations; ++part) {
-            const auto at = static_cast<std::ptrdiff_t>(onTheWay.size() * part / mostRelaxations);
+        for (std::size_t quarter = 1; quarter < mostRelaxations; ++quarter) {
+            const auto at = static_cast<std::ptrdiff_t>(onTheWay.size() * quarter / mostRelaxations);
             const Walk begun(onTheWay.begin(), onTheWay.begin() + at);
             Position position{begun.empty() ? problem.start : begun.back(),
                               std::vector<bool>(problem.tasks.size(), false), 0};

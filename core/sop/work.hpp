@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <functional>
+#include <limits>
 
 namespace ambit::sop {
 
@@ -11,6 +12,8 @@ namespace ambit::sop {
 /// answer on every machine. `stop` is for who would rather have a limit in time.
 class Work {
 public:
+    static constexpr std::uint64_t endless = std::numeric_limits<std::uint64_t>::max() / 2;
+
     explicit Work(std::uint64_t most, std::function<bool()> stop = {}) : limit(most), told(std::move(stop)) {}
     /// A part of another's, no more than is left of that.
     Work(Work& whole, std::uint64_t most) : limit(std::min(most, whole.left())), parent(&whole) {}

@@ -11,7 +11,7 @@ namespace {
 using airframe::Airframe;
 using sop::never;
 
-constexpr std::size_t mostSpots = 6000;
+constexpr std::size_t mostNodes = 6000;
 constexpr std::size_t mostMoves = 8'000'000; ///< entries of all tables of moves
 
 template<class List> std::optional<std::size_t> numberOf(const List& list, const std::string& id) {
@@ -51,7 +51,7 @@ Result<Model> Model::of(const Airframe& airframe, const std::string& walkId, con
     std::size_t combination = 0;
     for (const Relevant& one : model.settings)
         combination += one.stride * one.now;
-    model.start = model.spot(stand, combination);
+    model.start = model.nodeOf(stand, combination);
     model.dropUnreachable(now, *walk);
     model.addGates();
     if (auto done = model.makeProblem(); !done) return tl::unexpected(done.error());
@@ -100,7 +100,7 @@ Result<void> Model::addSettings(const Situation& now) {
         number[s] = settings.size();
         settings.push_back({&setting, *state, combinations});
         combinations *= setting.states.size();
-        if (combinations * (airframe->stands.size() + 1) > mostSpots)
+        if (combinations * (airframe->stands.size() + 1) > mostNodes)
             return fail(ErrorCode::unsupported, "There are too many combinations of settings to plan with.",
                         setting.id, "Let fewer points ask for settings.");
     }
@@ -143,21 +143,21 @@ void Model::addTurns(const airframe::Walk& walk, const Situation& now) {
     }
 }
 
-bool Model::offers(Spot spot, const Task& task) const {
-    return contains(task.stands, standOf(spot)) &&
+bool Model::offers(Node node, const Task& task) const {
+    return contains(task.stands, standOf(node)) &&
            std::all_of(task.wanted.begin(), task.wanted.end(),
-                       [&](const auto& one) { return stateOf(spot, one.first) == one.second; });
+                       [&](const auto& one) { return stateOf(node, one.first) == one.second; });
 }
 
-Model::Tree Model::treeFrom(Spot from, const std::function<bool(const Turn&)>& open) const {
+Model::Tree Model::treeFrom(Node from, const std::function<bool(const Turn&)>& open) const {
     const std::size_t stands = airframe->stands.size();
     const std::size_t count = (stands + 1) * combinations;
-    Tree tree{std::vector<sop::Cost>(count, never), std::vector<Spot>(count, count)};
-    using Entry = std::pair<sop::Cost, Spot>;
+    Tree tree{std::vector<sop::Cost>(count, never), std::vector<Node>(count, count)};
+    using Entry = std::pair<sop::Cost, Node>;
     std::priority_queue<Entry, std::vector<Entry>, std::greater<>> queue;
     tree.cost[from] = 0;
     queue.emplace(0, from);
-    const auto reach = [&](Spot to, Spot via, sop::Cost cost) {
+    const auto reach = [&](Node to, Node via, sop::Cost cost) {
         if (cost >= tree.cost[to]) return;
         tree.cost[to] = cost;
         tree.via[to] = via;
@@ -174,12 +174,13 @@ Model::Tree Model::treeFrom(Spot from, const std::function<bool(const Turn&)>& o
                           airframe->stands[stand].raised() || !airframe->stands[stand].stepTo.empty();
         for (std::size_t to = 0; to < stands && more; ++to) {
             const auto& leg = legs->leg(stand, to);
-            if (leg && to != stand && !blocked[to]) reach(spot(to, combination), here, cost + leg->weighsMs);
+            if (leg && to != stand && !blocked[to])
+                reach(nodeOf(to, combination), here, cost + leg->weighsMs);
         }
         for (const Turn& turn : turns) {
             if (stateOf(here, turn.setting) != turn.from || !contains(turn.stands, stand) || !open(turn))
                 continue;
-            const Spot to =
+            const Node to =
                 here + turn.to * settings[turn.setting].stride - turn.from * settings[turn.setting].stride;
             reach(to, here, cost + turn.weighsMs);
         }
@@ -195,7 +196,7 @@ std::string Model::whyOut(const Task& task, const std::vector<bool>& reached,
     if (task.stands.empty()) return "Every stand it is settled from is blocked.";
     const bool near = std::any_of(task.stands.begin(), task.stands.end(), [&](std::size_t stand) {
         for (std::size_t c = 0; c < combinations; ++c)
-            if (reached[spot(stand, c)]) return true;
+            if (reached[nodeOf(stand, c)]) return true;
         return false;
     });
     if (!near) return "There is no way to a stand it is settled from.";
@@ -230,7 +231,7 @@ void Model::dropUnreachable(const Situation&, const airframe::Walk&) {
             return std::all_of(turn.needs.begin(), turn.needs.end(), [&](std::size_t n) { return done[n]; });
         });
         reached.assign(tree.cost.size(), false);
-        for (Spot s = 0; s < tree.cost.size(); ++s)
+        for (Node s = 0; s < tree.cost.size(); ++s)
             reached[s] = tree.cost[s] < never;
         for (std::size_t t = 0; t < all.size(); ++t) {
             if (done[t] || !std::all_of(all[t].before.begin(), all[t].before.end(),
@@ -238,7 +239,7 @@ void Model::dropUnreachable(const Situation&, const airframe::Walk&) {
                 continue;
             for (const std::size_t stand : all[t].stands)
                 for (std::size_t c = 0; c < combinations && !done[t]; ++c)
-                    if (reached[spot(stand, c)] && offers(spot(stand, c), all[t])) done[t] = more = true;
+                    if (reached[nodeOf(stand, c)] && offers(nodeOf(stand, c), all[t])) done[t] = more = true;
         }
     }
     std::vector<std::size_t> number(all.size(), 0);
@@ -275,7 +276,7 @@ void Model::addGates() {
 Result<void> Model::makeProblem() {
     const std::size_t count = (airframe->stands.size() + 1) * combinations;
     std::vector<std::size_t> number(count, count);
-    for (Spot s = 0; s < count; ++s) {
+    for (Node s = 0; s < count; ++s) {
         const bool used =
             std::any_of(all.begin(), all.end(), [&](const Task& task) { return offers(s, task); });
         if (!used || s == start) continue;
@@ -300,15 +301,15 @@ Result<void> Model::makeProblem() {
         made.gates.emplace_back(gate.begin(), gate.end());
     for (std::size_t open = 0; open < std::size_t{1} << gates.size(); ++open) {
         sop::Moves& moves = made.moves.emplace_back();
-        for (const Spot from : places) {
+        for (const Node from : places) {
             const Tree tree = treeFrom(
                 from, [&](const Turn& turn) { return turn.gate == 0 || (open >> (turn.gate - 1) & 1) != 0; });
             auto& row = moves.emplace_back();
-            for (const Spot to : places)
+            for (const Node to : places)
                 row.push_back(tree.cost[to]);
         }
     }
-    for (const Spot place : places)
+    for (const Node place : places)
         made.home.push_back(legs->home(standOf(place)).ms);
     return {};
 }
@@ -337,27 +338,27 @@ public:
         });
     }
     /// Would anything be settled there?
-    [[nodiscard]] bool useful(Spot spot) const {
+    [[nodiscard]] bool useful(Node node) const {
         for (std::size_t t = 0; t < done.size(); ++t)
-            if (!done[t] && ready(model.all[t]) && model.offers(spot, model.all[t])) return true;
+            if (!done[t] && ready(model.all[t]) && model.offers(node, model.all[t])) return true;
         return false;
     }
 
-    void go(Spot to) { go(to, tree()); }
-    void go(Spot to, const Tree& tree) {
+    void go(Node to) { go(to, tree()); }
+    void go(Node to, const Tree& tree) {
         if (tree.cost[to] >= never) return;
-        std::vector<Spot> way;
-        for (Spot s = to; s != here; s = tree.via[s])
+        std::vector<Node> way;
+        for (Node s = to; s != here; s = tree.via[s])
             way.push_back(s);
         for (auto s = way.rbegin(); s != way.rend(); ++s)
             step(*s);
     }
-    [[nodiscard]] Spot at() const { return here; }
+    [[nodiscard]] Node at() const { return here; }
 
     std::vector<Step> steps;
 
 private:
-    void step(Spot to) {
+    void step(Node to) {
         const airframe::Airframe& airframe = *model.airframe;
         if (model.standOf(to) != model.standOf(here)) {
             steps.emplace_back(Go{airframe.stands[model.standOf(to)].id});
@@ -384,7 +385,7 @@ private:
     }
 
     const Model& model;
-    Spot here;
+    Node here;
     std::vector<bool> done;
 };
 
@@ -398,12 +399,12 @@ std::vector<Step> Model::steps(const sop::Walk& walk) const {
 sop::Walk Model::walkOf(const std::vector<Step>& known) const {
     Walker walker(*this);
     sop::Walk walk;
-    Spot here = start;
+    Node here = start;
     for (const Step& step : known) {
         if (const auto* go = std::get_if<Go>(&step)) {
             const auto stand = numberOf(airframe->stands, go->stand);
             if (!stand) break;
-            here = spot(*stand, here % combinations);
+            here = nodeOf(*stand, here % combinations);
         } else if (const auto* set = std::get_if<Set>(&step)) {
             for (std::size_t s = 0; s < settings.size(); ++s) {
                 if (settings[s].setting->id != set->setting) continue;
@@ -427,12 +428,12 @@ std::vector<Step> Model::listed() const {
     for (;;) {
         const Tree tree = walker.tree();
         // Down the list from here, once round it: first what may be done as things are set, then anything.
-        std::optional<Spot> next;
+        std::optional<Node> next;
         for (const bool asSet : {true, false}) {
             for (std::size_t i = 0; i < all.size() && !next; ++i) {
                 const std::size_t t = (at + i) % all.size();
                 if (walker.isDone(t) || !walker.ready(all[t])) continue;
-                for (Spot s = 0; s < tree.cost.size(); ++s) {
+                for (Node s = 0; s < tree.cost.size(); ++s) {
                     if (tree.cost[s] >= never || !offers(s, all[t])) continue;
                     if (asSet && s % combinations != walker.at() % combinations) continue;
                     if (!next || tree.cost[s] < tree.cost[*next]) next = s;

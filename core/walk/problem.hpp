@@ -19,7 +19,7 @@ struct Task {
 };
 
 /// Where one is and how things are set: a node of the graph of all that.
-using Spot = std::size_t;
+using Node = std::size_t;
 
 /// Settings that no unsettled point asks for are left as they are. Spots are stand times combination of
 /// states.
@@ -63,10 +63,10 @@ private:
         std::size_t now = 0;    ///< state
         std::size_t stride = 0; ///< of its states in a combination's number
     };
-    /// From one spot: the cheapest way to each, and the spot before it.
+    /// From one node: the cheapest way to each, and the node before it.
     struct Tree {
         std::vector<sop::Cost> cost;
-        std::vector<Spot> via;
+        std::vector<Node> via;
     };
     class Walker;
 
@@ -78,15 +78,15 @@ private:
     void addGates();
     Result<void> makeProblem();
 
-    [[nodiscard]] Spot spot(std::size_t stand, std::size_t combination) const {
+    [[nodiscard]] Node nodeOf(std::size_t stand, std::size_t combination) const {
         return stand * combinations + combination;
     }
-    [[nodiscard]] std::size_t standOf(Spot spot) const { return spot / combinations; }
-    [[nodiscard]] std::size_t stateOf(Spot spot, std::size_t relevant) const {
-        return spot % combinations / settings[relevant].stride % settings[relevant].setting->states.size();
+    [[nodiscard]] std::size_t standOf(Node node) const { return node / combinations; }
+    [[nodiscard]] std::size_t stateOf(Node node, std::size_t relevant) const {
+        return node % combinations / settings[relevant].stride % settings[relevant].setting->states.size();
     }
-    [[nodiscard]] bool offers(Spot spot, const Task& task) const;
-    [[nodiscard]] Tree treeFrom(Spot from, const std::function<bool(const Turn&)>& open) const;
+    [[nodiscard]] bool offers(Node node, const Task& task) const;
+    [[nodiscard]] Tree treeFrom(Node from, const std::function<bool(const Turn&)>& open) const;
     [[nodiscard]] std::string whyOut(const Task& task, const std::vector<bool>& reached,
                                      const std::vector<bool>& done) const;
 
@@ -99,8 +99,8 @@ private:
     std::size_t combinations = 1;
     std::vector<Turn> turns;
     std::vector<std::vector<std::size_t>> gates;
-    Spot start = 0;
-    std::vector<Spot> places; ///< of the problem, the start last
+    Node start = 0;
+    std::vector<Node> places; ///< of the problem, the start last
     sop::Problem made;
 };
 

@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/files.hpp"
+#include "cli/plan_svg.hpp"
 #include "cli/talk.hpp"
 #include "walk/plan.hpp"
 
@@ -24,7 +25,8 @@ Json toJson(const walk::Cost& cost) {
     return {{"metres", fixed(cost.metres, 1)},
             {"seconds", fixed(cost.seconds, 0)},
             {"climbs", cost.climbs},
-            {"turns", cost.turns}};
+            {"turns", cost.turns},
+            {"weighs", fixed(cost.weighs, 3)}};
 }
 
 Json toJson(const walk::Step& step) {
@@ -54,6 +56,35 @@ void printSteps(const airframe::Airframe& airframe, const walk::Plan& plan) {
             std::cout << "     - " << airframe.point(std::get<walk::Settle>(step).point)->name << '\n';
         }
     }
+}
+
+std::string proofText(const walk::Plan& plan) {
+    const std::string states = " (" + std::to_string(plan.states) + " states looked at)";
+    if (plan.proven) return "No better walk exists" + states + '.';
+    // Rounded up: never less than it may be.
+    const double percent = std::ceil((plan.cost.weighs / std::max(plan.bound, 0.001) - 1) * 1000) / 10;
+    return "At most " + fixed(percent, 1) + " % above the best there can be" + states + '.';
+}
+
+void print(const std::vector<walk::Constraint>& dearest) {
+    std::cout << "\nWhat the order costs most, in seconds as the airframe weighs them:\n";
+    if (dearest.empty()) std::cout << "  No rule of it costs anything.\n";
+    for (const walk::Constraint& one : dearest)
+        std::cout << std::setw(7) << fixed(one.seconds, 1) << "  " << one.words << '\n';
+}
+
+Json toJson(const std::string& walkId, const walk::Plan& plan, const walk::Plan& listed,
+            const std::vector<walk::Constraint>* dearest) {
+    Json out{{"walk", walkId},        {"cost", toJson(plan.cost)}, {"bound", fixed(plan.bound, 3)},
+             {"proven", plan.proven}, {"states", plan.states},     {"listed", toJson(listed.cost)},
+             {"steps", Json::array()}};
+    for (const walk::Step& step : plan.steps)
+        out["steps"].push_back(toJson(step));
+    if (dearest == nullptr) return out;
+    out["explain"] = Json::array();
+    for (const walk::Constraint& one : *dearest)
+        out["explain"].push_back({{"rule", one.words}, {"seconds", fixed(one.seconds, 3)}});
+    return out;
 }
 
 /// Every walk's plan; points that no order can settle become errors.
@@ -111,17 +142,33 @@ int plan(const PlanOptions& options) {
     const auto airframe = airframe::readFrom(options.airframe);
     if (!airframe) return complain(airframe.error());
     const std::string walkId = options.walk.empty() ? airframe->walks.front().id : options.walk;
-    const auto plan = walk::makePlan(*airframe, walkId, walk::startOf(*airframe));
+    const walk::Situation now = walk::startOf(*airframe);
+    const auto plan = walk::makePlan(*airframe, walkId, now);
     if (!plan) return complain(plan.error());
+    if (!options.svg.empty()) {
+        auto written = writeFile(options.svg, planSvg(*airframe, walkId, now, *plan));
+        if (!written) {
+            written.error().remedy = "Name a file in a folder that is there and may be written to.";
+            return complain(written.error());
+        }
+    }
+    const auto listed = walk::listedPlan(*airframe, walkId, now);
+    if (!listed) return complain(listed.error());
+    std::vector<walk::Constraint> dearest;
+    if (options.explain) {
+        auto found = walk::dearest(*airframe, walkId);
+        if (!found) return complain(found.error());
+        dearest = std::move(*found);
+    }
     if (options.json) {
-        Json out{{"walk", walkId}, {"cost", toJson(plan->cost)}, {"steps", Json::array()}};
-        for (const walk::Step& step : plan->steps)
-            out["steps"].push_back(toJson(step));
-        std::cout << out.dump() << '\n';
+        std::cout << toJson(walkId, *plan, *listed, options.explain ? &dearest : nullptr).dump() << '\n';
     } else {
         std::cout << airframe->name << ": " << airframe->walk(walkId)->name << '\n'
-                  << costText(plan->cost) << "\n\n";
+                  << costText(plan->cost) << '\n'
+                  << "As listed: " << costText(listed->cost) << '\n'
+                  << proofText(*plan) << "\n\n";
         printSteps(*airframe, *plan);
+        if (options.explain) print(dearest);
     }
     for (const auto& [point, why] : plan->unreachable)
         std::cerr << "ambit: can't be reached: " << point << ": " << why << '\n';

@@ -21,6 +21,13 @@ struct CheckOptions {
 struct PlanOptions {
     std::string airframe;
     std::string walk; ///< empty: the first
+    std::string svg;  ///< file to draw the plan into; empty: none
+    bool explain = false;
+    bool json = false;
+};
+struct SolveOptions {
+    std::string file;
+    double seconds = 10; ///< at most about this long
     bool json = false;
 };
 struct KeyOptions {
@@ -44,6 +51,7 @@ struct VerifyOptions {
 
 [[nodiscard]] int check(const CheckOptions& options);
 [[nodiscard]] int plan(const PlanOptions& options);
+[[nodiscard]] int solve(const SolveOptions& options);
 [[nodiscard]] int keyNew(const KeyOptions& options);
 [[nodiscard]] int keyShow(const KeyOptions& options);
 [[nodiscard]] int round(const RoundOptions& options);

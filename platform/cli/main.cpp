@@ -18,7 +18,21 @@ void addPlan(CLI::App& app, PlanOptions& options) {
     auto* command = app.add_subcommand("plan", "Print the order of a walk and what it costs");
     command->add_option("airframe", options.airframe, "airframe.json")->required();
     command->add_option("--walk", options.walk, "the walk's id (the first if not given)");
-    command->add_flag("--json", options.json, "for programs: {\"walk\", \"cost\", \"steps\"}");
+    command->add_option("--svg", options.svg, "also draw the way round into this file, to scale");
+    command->add_flag("--explain", options.explain,
+                      "also name the three rules of the airframe that cost most");
+    command->add_flag("--json", options.json,
+                      "for programs: {\"walk\", \"cost\", \"bound\", \"proven\", \"listed\", \"steps\", …}");
+}
+
+void addSolve(CLI::App& app, SolveOptions& options) {
+    auto* command = app.add_subcommand(
+        "solve", "Solve a sequential ordering problem (TSPLIB, type SOP) with the planner's own solver");
+    command->add_option("file", options.file, "an instance, NAME.sop")->required();
+    command->add_option("--seconds", options.seconds, "time it may take (10 if not given)")
+        ->check(CLI::Range(0.001, 86400.0));
+    command->add_flag("--json", options.json,
+                      "for programs: {\"cost\", \"bound\", \"proven\", \"order\", \"seconds\", \"states\"}");
 }
 
 void addKey(CLI::App& app, KeyOptions& options) {
@@ -70,11 +84,13 @@ int main(int argc, char** argv) {
                "3 a file or the archive could not be read or written, or a key not unlocked.");
     CheckOptions checkOptions;
     PlanOptions planOptions;
+    SolveOptions solveOptions;
     KeyOptions keyOptions;
     RoundOptions roundOptions;
     VerifyOptions verifyOptions;
     addCheck(app, checkOptions);
     addPlan(app, planOptions);
+    addSolve(app, solveOptions);
     addKey(app, keyOptions);
     addRound(app, roundOptions);
     addVerify(app, verifyOptions);
@@ -85,6 +101,7 @@ int main(int argc, char** argv) {
     }
     if (app.got_subcommand("check")) return check(checkOptions);
     if (app.got_subcommand("plan")) return plan(planOptions);
+    if (app.got_subcommand("solve")) return solve(solveOptions);
     if (app.got_subcommand("key"))
         return app.get_subcommand("key")->got_subcommand("new") ? keyNew(keyOptions) : keyShow(keyOptions);
     if (app.got_subcommand("round")) return round(roundOptions);

@@ -81,6 +81,19 @@ private slots:
         QCOMPARE(runAmbit({"plan", demo("helicopter/airframe.json"), "--walk", "nowhere"}).code, 1);
     }
 
+    void planDraws() {
+        const QString file = folder.filePath("plan.svg");
+        QCOMPARE(runAmbit({"plan", demo("helicopter/airframe.json"), "--svg", file}).code, 0);
+        QVERIFY(read(file).startsWith("<?xml"));
+        QVERIFY(read(file).endsWith("</svg>\n"));
+        const QString nowhere = folder.filePath("no such folder/plan.svg");
+        const Ran ran = runAmbit({"plan", demo("helicopter/airframe.json"), "--svg", nowhere});
+        QCOMPARE(ran.code, 3);
+        QVERIFY2(ran.err.contains("no such folder/plan.svg"), ran.err.constData());
+        QVERIFY2(ran.err.contains("Name a file"), ran.err.constData());
+        QVERIFY(!QFile::exists(nowhere));
+    }
+
     void aKeyIsNeverOverwritten() {
         const QByteArray before = read(key());
         const Ran ran = runAmbit({"key", "new", key(), "--name", "Somebody Else"});

@@ -121,16 +121,19 @@ private slots:
     void costsAreAsTheAirframeSays() {
         // Start [0, 5] to the tread at [-1.3, 0.5] past the cabin's corner, up, to the mast without stepping
         // down, and home.
-        const auto cost = walk::walkThrough(machine, "daily", start, {Go{"tread"}, Go{"mast"}});
+        airframe::Airframe thin = machine;
+        thin.costs.clearanceMetres = 0;
+        thin.sha256.clear(); // it is another machine now
+        const auto cost = walk::walkThrough(thin, "daily", start, {Go{"tread"}, Go{"mast"}});
         QVERIFY(cost);
         QCOMPARE(cost->climbs, 1);
         const double out = std::hypot(1, 2) + std::hypot(0.3, 2.5);
         const double home = std::hypot(0.3, 2.8) + std::hypot(1, 3);
         QVERIFY(std::fabs(cost->metres - (out + 0.3 + home)) < 1e-9);
-        QVERIFY(std::fabs(cost->seconds - (out + 0.3 + home + 14)) < 1e-9);
+        QVERIFY(std::fabs(cost->seconds - (out + 0.3 + home + 14)) <= 0.0015); // three legs, each to the ms
         const auto kneeling =
             walk::walkThrough(machine, "daily", start, {Go{"right"}, Settle{"cowl-open.right"}});
-        QVERIFY(std::fabs(kneeling->seconds - kneeling->metres - 4 - 10) < 1e-9);
+        QVERIFY(std::fabs(kneeling->seconds - kneeling->metres - 4 - 10) <= 0.001);
     }
 
     void theJudgeRefuses_data() {
