@@ -134,8 +134,9 @@ Result<void> checkKind(const Json& content) {
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     const Json version = content.value("version", Json());
     if ((version != 1 && version != 2) || content.value("kind", Json()) != "round")
-        return fail(ErrorCode::unsupported, "This Ambit knows records of version 1 and 2 and kind “round” only.",
-                    "/version", "Use a newer Ambit.");
+        return fail(ErrorCode::unsupported,
+                    "This Ambit knows records of version 1 and 2 and kind “round” only.", "/version",
+                    "Use a newer Ambit.");
     return {};
 }
 

@@ -158,9 +158,7 @@ private:
     }
 
     /// What differs lasts until it is said that it doesn't any more. False: it did already.
-    bool begin(const std::string& what) {
-        return lasting.emplace(what, differences.size()).second;
-    }
+    bool begin(const std::string& what) { return lasting.emplace(what, differences.size()).second; }
     /// False: it didn't.
     bool end(const Event& event, const std::string& what) {
         const auto found = lasting.find(what);

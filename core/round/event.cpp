@@ -204,7 +204,8 @@ Json toJson(const Event& event) {
 
 namespace {
 
-/// Metres with two decimals, by whole centimetres: what a float would print may differ from machine to machine.
+/// Metres with two decimals, by whole centimetres: what a float would print may differ from machine to
+/// machine.
 std::string metres(double value) {
     const long long centimetres = std::llround(value * 100);
     const long long size = std::llabs(centimetres);

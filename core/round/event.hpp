@@ -151,8 +151,8 @@ struct Signed {                    ///< "signed": the round is sealed
 };
 
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
-                          OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked, AreaCleared,
-                          Light, Concluded, Withdrawn, Signed>;
+                          OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
+                          AreaCleared, Light, Concluded, Withdrawn, Signed>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap

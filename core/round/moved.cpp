@@ -145,8 +145,7 @@ public:
                 ++k;
                 continue;
             }
-            const std::string place =
-                k == 0 ? "first" : "after " + standName(airframe, after[k - 1]);
+            const std::string place = k == 0 ? "first" : "after " + standName(airframe, after[k - 1]);
             const bool moved = takeFrom(loose, after[k]);
             Names run{standName(airframe, after[k])};
             for (++k; k < after.size() && !kept.anew[k] && isIn(loose, after[k]) == moved; ++k) {
@@ -165,11 +164,10 @@ public:
 
 private:
     void add(Names names, const std::string& predicate) {
-        names.erase(std::remove_if(names.begin(), names.end(),
-                                   [&](const std::string& name) {
-                                       return cause.find(name) != std::string::npos;
-                                   }),
-                    names.end());
+        names.erase(
+            std::remove_if(names.begin(), names.end(),
+                           [&](const std::string& name) { return cause.find(name) != std::string::npos; }),
+            names.end());
         if (!names.empty()) clauses.push_back({listed(names) + ' ' + predicate, names.size()});
     }
     [[nodiscard]] bool isBlocked(const std::string& stand) const {
@@ -208,9 +206,7 @@ public:
     std::string operator()(const StandFree& what) const {
         return standName(airframe, what.stand) + " can be used again";
     }
-    std::string operator()(const AreaMarked& what) const {
-        return areaName(what.why) + " is in the way";
-    }
+    std::string operator()(const AreaMarked& what) const { return areaName(what.why) + " is in the way"; }
     std::string operator()(const AreaCleared& what) const {
         const auto area = state.marked.find(what.area);
         if (area == state.marked.end()) return {};

@@ -1,5 +1,5 @@
-// What a new order of the rest changes against the one the pilot knew, in words: the screen shows them, the log
-// keeps them. Inside core/round only.
+// What a new order of the rest changes against the one the pilot knew, in words: the screen shows them, the
+// log keeps them. Inside core/round only.
 #pragma once
 
 #include "round/state.hpp"

@@ -71,8 +71,7 @@ std::string causeOf(const State& before, const Airframe& airframe, const What& w
 
 bool holdsStill(const State& state, const Airframe& airframe) {
     const auto left = remaining(state, airframe);
-    const std::ptrdiff_t unsettled =
-        static_cast<std::ptrdiff_t>(state.points.size()) - state.settledCount();
+    const std::ptrdiff_t unsettled = static_cast<std::ptrdiff_t>(state.points.size()) - state.settledCount();
     return settlings(left) == unsettled &&
            walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), left);
 }

@@ -106,9 +106,10 @@ private:
         view.differences.push_back({kind, id, why, at, std::nullopt, {}});
     }
     void end(Kind kind, Instant at, const std::string& id) {
-        const auto found = std::find_if(
-            view.differences.rbegin(), view.differences.rend(),
-            [&](const DifferenceView& one) { return one.kind == kind && one.id == id && !one.until; });
+        const auto found =
+            std::find_if(view.differences.rbegin(), view.differences.rend(), [&](const DifferenceView& one) {
+                return one.kind == kind && one.id == id && !one.until;
+            });
         if (found != view.differences.rend()) found->until = at;
     }
 

@@ -70,11 +70,13 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
     case Kind::planned:
         return {QStringLiteral("New order"), shown(entry.words)};
     case Kind::blocked:
-        return {QStringLiteral("Blocked"), standName(view, entry.id) + QStringLiteral(": ") + shown(entry.words)};
+        return {QStringLiteral("Blocked"),
+                standName(view, entry.id) + QStringLiteral(": ") + shown(entry.words)};
     case Kind::usable:
         return {QStringLiteral("Free again"), standName(view, entry.id)};
     case Kind::marked:
-        return {QStringLiteral("In the way"), areaWords(entry.id) + QStringLiteral(": ") + shown(entry.words)};
+        return {QStringLiteral("In the way"),
+                areaWords(entry.id) + QStringLiteral(": ") + shown(entry.words)};
     case Kind::cleared:
         return {QStringLiteral("Out of the way"), areaWords(entry.id)};
     case Kind::light:

@@ -128,34 +128,34 @@ Result<void> Player::playSingle(const Action& action) {
         return fail(ErrorCode::invalid, "This action has no place here.", "",
                     "A round is opened first and signed last.");
     };
-    auto done = std::visit(
-        Overloaded{[&](const Go& a) { return anew(round::StandReached{a.stand}); },
-                   [&](const TapZone& a) { return round->goToZone(a.zone, at); },
-                   [&](const Change& a) {
-                       return act(round::SettingChanged{a.setting, a.to});
-                   },
-                   [&](const Settle& a) { return settle(a); },
-                   [&](const Reopen& a) {
-                       return anew(round::Reopened{a.point, a.why});
-                   },
-                   [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
-                   [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
-                   [&](const Pause&) { return act(round::Paused{}); },
-                   [&](const Resume&) { return act(round::Resumed{}); },
-                   [&](const Note& a) { return act(round::Note{a.words}); },
-                   [&](const Block& a) {
-                       return anew(round::StandBlocked{a.stand, a.why});
-                   },
-                   [&](const Free& a) { return anew(round::StandFree{a.stand}); },
-                   [&](const Mark& a) { return mark(a); },
-                   [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
-                   [&](const Lighting& a) { return anew(round::Light{a.low}); },
-                   [&](const Conclude& a) {
-                       return act(round::Concluded{a.fit, a.reasons});
-                   },
-                   [&](const Follow& a) { return notHere(a); }, [&](const Open& a) { return notHere(a); },
-                   [&](const Sign& a) { return notHere(a); }},
-        action.what);
+    auto done = std::visit(Overloaded{[&](const Go& a) { return anew(round::StandReached{a.stand}); },
+                                      [&](const TapZone& a) { return round->goToZone(a.zone, at); },
+                                      [&](const Change& a) {
+                                          return act(round::SettingChanged{a.setting, a.to});
+                                      },
+                                      [&](const Settle& a) { return settle(a); },
+                                      [&](const Reopen& a) {
+                                          return anew(round::Reopened{a.point, a.why});
+                                      },
+                                      [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
+                                      [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
+                                      [&](const Pause&) { return act(round::Paused{}); },
+                                      [&](const Resume&) { return act(round::Resumed{}); },
+                                      [&](const Note& a) { return act(round::Note{a.words}); },
+                                      [&](const Block& a) {
+                                          return anew(round::StandBlocked{a.stand, a.why});
+                                      },
+                                      [&](const Free& a) { return anew(round::StandFree{a.stand}); },
+                                      [&](const Mark& a) { return mark(a); },
+                                      [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
+                                      [&](const Lighting& a) { return anew(round::Light{a.low}); },
+                                      [&](const Conclude& a) {
+                                          return act(round::Concluded{a.fit, a.reasons});
+                                      },
+                                      [&](const Follow& a) { return notHere(a); },
+                                      [&](const Open& a) { return notHere(a); },
+                                      [&](const Sign& a) { return notHere(a); }},
+                           action.what);
     if (done) now = at;
     return done;
 }

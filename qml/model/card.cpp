@@ -85,8 +85,9 @@ Card makeCard(const round::State& state, const airframe::Airframe& airframe,
         if (open > 0) {
             card.title = open == 1 ? Words::tr("1 point can't be settled now")
                                    : Words::tr("%1 points can't be settled now").arg(open);
-            card.how = Words::tr("No way leads on from here. Say what can be used again, or settle what is left as "
-                                 "not inspected.");
+            card.how =
+                Words::tr("No way leads on from here. Say what can be used again, or settle what is left as "
+                          "not inspected.");
         }
         return card;
     }

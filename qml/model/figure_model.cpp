@@ -286,8 +286,9 @@ QVariant StandsModel::data(const QModelIndex& at, int role) const {
 }
 
 QHash<int, QByteArray> StandsModel::roleNames() const {
-    return {{StandIdRole, "standId"}, {NameRole, "name"},     {NumberRole, "number"}, {PlaceXRole, "placeX"},
-            {PlaceYRole, "placeY"},   {RaisedRole, "raised"}, {LookRole, "look"}, {BlockedRole, "blocked"}};
+    return {{StandIdRole, "standId"}, {NameRole, "name"},      {NumberRole, "number"},
+            {PlaceXRole, "placeX"},   {PlaceYRole, "placeY"},  {RaisedRole, "raised"},
+            {LookRole, "look"},       {BlockedRole, "blocked"}};
 }
 
 } // namespace ambit::view

@@ -66,18 +66,23 @@ std::vector<walk::Step> PlanComparison::steps(const std::string& airframeSha256,
 
 QVariantList PlanComparison::rows() const {
     const Plans* plans = find();
-    if (plans == nullptr) return {};
-    const walk::Cost& planned = plans->planned.cost;
-    const walk::Cost& listed = plans->listed.cost;
-    QVariantList list{row(tr("Metres walked"), whole(planned.metres), whole(listed.metres)),
-                      row(tr("Climbs"), QString::number(planned.climbs), QString::number(listed.climbs))};
-    if (planned.turns > 0 || listed.turns > 0) {
+    if (plans == nullptr && !pending()) return {};
+    // Until they are there the figures have their places already.
+    const auto figures = [&](const QString& what, auto figureOf) {
+        const QString none = QStringLiteral("…");
+        return plans == nullptr
+                   ? row(what, none, none)
+                   : row(what, whole(figureOf(plans->planned.cost)), whole(figureOf(plans->listed.cost)));
+    };
+    QVariantList list{figures(tr("Metres walked"), [](const walk::Cost& cost) { return cost.metres; }),
+                      figures(tr("Climbs"), [](const walk::Cost& cost) { return cost.climbs; })};
+    if (!airframe->settings.empty()) {
         const QString what = airframe->settings.size() == 1
                                  ? tr("Changes of %1").arg(quoted(text(airframe->settings.front().name)))
                                  : tr("Changes of settings");
-        list << row(what, QString::number(planned.turns), QString::number(listed.turns));
+        list << figures(what, [](const walk::Cost& cost) { return cost.turns; });
     }
-    list << row(tr("Minutes"), whole(planned.seconds / 60), whole(listed.seconds / 60));
+    list << figures(tr("Minutes"), [](const walk::Cost& cost) { return cost.seconds / 60; });
     return list;
 }
 

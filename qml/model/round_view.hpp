@@ -266,9 +266,9 @@ private:
     std::int64_t plannedAt = 0; ///< number of the event that made the plan
     QString planWords;
     QString orderWords;
-    std::int64_t keptAt = 0;      ///< number of the event that might have changed the order and didn't
-    QString keptWords;            ///< its words
-    std::int64_t differsSeq = 0;  ///< of the last event by which reality differs
+    std::int64_t keptAt = 0;     ///< number of the event that might have changed the order and didn't
+    QString keptWords;           ///< its words
+    std::int64_t differsSeq = 0; ///< of the last event by which reality differs
     FigureModel* figureModel;
     StandPointsModel hereRows;
     OwedModel owedRows;

@@ -1,5 +1,5 @@
-// Where reality differs from the airframe's description: a stand that can't be used, something in the way, the
-// light; and what that did to the order.
+// Where reality differs from the airframe's description: a stand that can't be used, something in the way,
+// the light; and what that did to the order.
 #include "model/round_view.hpp"
 #include "model/words.hpp"
 #include "round/order.hpp"
@@ -9,9 +9,10 @@ namespace ambit::view {
 namespace {
 
 bool isDifference(const round::What& what) {
-    return std::holds_alternative<round::StandBlocked>(what) || std::holds_alternative<round::StandFree>(what) ||
-           std::holds_alternative<round::AreaMarked>(what) || std::holds_alternative<round::AreaCleared>(what) ||
-           std::holds_alternative<round::Light>(what);
+    return std::holds_alternative<round::StandBlocked>(what) ||
+           std::holds_alternative<round::StandFree>(what) ||
+           std::holds_alternative<round::AreaMarked>(what) ||
+           std::holds_alternative<round::AreaCleared>(what) || std::holds_alternative<round::Light>(what);
 }
 
 /// Nobody goes anywhere by it: what was told last still holds.
@@ -80,23 +81,22 @@ QVariantList RoundView::blockedStands() const {
     QVariantList list;
     for (const auto& stand : airframe->stands)
         if (const auto blocked = state().blocked.find(stand.id); blocked != state().blocked.end())
-            list << QVariantMap{{QStringLiteral("id"), text(stand.id)},
-                                {QStringLiteral("name"), text(stand.name)},
-                                {QStringLiteral("why"), text(blocked->second.why)},
-                                {QStringLiteral("sinceText"),
-                                 tr("since %1").arg(clockText(blocked->second.since,
-                                                              state().opened.offsetMinutes))}};
+            list << QVariantMap{
+                {QStringLiteral("id"), text(stand.id)},
+                {QStringLiteral("name"), text(stand.name)},
+                {QStringLiteral("why"), text(blocked->second.why)},
+                {QStringLiteral("sinceText"),
+                 tr("since %1").arg(clockText(blocked->second.since, state().opened.offsetMinutes))}};
     return list;
 }
 
 QVariantList RoundView::markedAreas() const {
     QVariantList list;
     for (const auto& [number, area] : state().marked)
-        list << QVariantMap{
-            {QStringLiteral("area"), static_cast<int>(number)},
-            {QStringLiteral("why"), text(area.why)},
-            {QStringLiteral("sinceText"),
-             tr("since %1").arg(clockText(area.since, state().opened.offsetMinutes))}};
+        list << QVariantMap{{QStringLiteral("area"), static_cast<int>(number)},
+                            {QStringLiteral("why"), text(area.why)},
+                            {QStringLiteral("sinceText"),
+                             tr("since %1").arg(clockText(area.since, state().opened.offsetMinutes))}};
     return list;
 }
 

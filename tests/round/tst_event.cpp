@@ -93,15 +93,14 @@ private slots:
         QCOMPARE(canonicalJson(jsonOf(StandBlocked{"left", "Ice."})),
                  std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"stand blocked","seq":7,)"
                              R"("stand":"left","why":"Ice."})"));
-        QCOMPARE(canonicalJson(jsonOf(StandFree{"left"})),
-                 std::string(
-                     R"({"at":"2025-06-15T15:06:40.123Z","kind":"stand free","seq":7,"stand":"left"})"));
+        QCOMPARE(
+            canonicalJson(jsonOf(StandFree{"left"})),
+            std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"stand free","seq":7,"stand":"left"})"));
         QCOMPARE(canonicalJson(jsonOf(AreaMarked{1, {{"0", "0"}, {"2.5", "0"}, {"0", "-1"}}, "Wall"})),
                  std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area marked",)"
                              R"("outline":[["0","0"],["2.5","0"],["0","-1"]],"seq":7,"why":"Wall"})"));
-        QCOMPARE(
-            canonicalJson(jsonOf(AreaCleared{1})),
-            std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area cleared","seq":7})"));
+        QCOMPARE(canonicalJson(jsonOf(AreaCleared{1})),
+                 std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area cleared","seq":7})"));
         QCOMPARE(canonicalJson(jsonOf(Light{true})),
                  std::string(R"({"at":"2025-06-15T15:06:40.123Z","is":"low","kind":"light","seq":7})"));
     }

@@ -35,21 +35,25 @@ private slots:
             QTest::addRow("%s", name) << QByteArray(known) << QByteArray(anew) << QByteArray(words);
         };
         row("nothing", "front left right", "front left right", "It rains.");
-        row("other points, same way", "front/arc-clear/tie-down-off", "front/tie-down-off/arc-clear", "It rains.");
+        row("other points, same way", "front/arc-clear/tie-down-off", "front/tie-down-off/arc-clear",
+            "It rains.");
         row("one moved", "front right left tread mast", "front left tread mast right",
             "It rains: “Right side” now comes after “At the mast”.");
-        row("to the front", "front left right", "right front left", "It rains: “Right side” now comes first.");
+        row("to the front", "front left right", "right front left",
+            "It rains: “Right side” now comes first.");
         row("two that moved together", "front tread mast left right", "front left right tread mast",
             "It rains: “Left tread” and “At the mast” now come after “Right side”.");
         row("one more visit", "front left right", "front left right left",
             "It rains: “Left side” is added after “Right side”.");
-        row("one visit less", "front left right left", "front left right", "It rains: “Left side” is left out.");
+        row("one visit less", "front left right left", "front left right",
+            "It rains: “Left side” is left out.");
         row("a point is lost", "front/arc-clear left/oil right", "front/arc-clear right",
             "It rains: “Oil level” can't be settled now. “Left side” is left out.");
         row("a point is there again", "front right", "front left/oil right",
             "It rains: “Oil level” can be settled again. “Left side” is added after “In front”.");
         row("the rest is counted", "front/tie-down-off left/oil right", "tread mast front right",
-            "It rains: “Tie-down off” and “Oil level” can't be settled now. “Left tread” and “At the mast” are added "
+            "It rains: “Tie-down off” and “Oil level” can't be settled now. “Left tread” and “At the mast” "
+            "are added "
             "first, and 1 more.");
     }
     void words() {
@@ -57,9 +61,9 @@ private slots:
         QFETCH(QByteArray, anew);
         QFETCH(QByteArray, words);
         const test::Round round(machine);
-        QCOMPARE(QByteArray::fromStdString(
-                     whatMoved("It rains", steps(known), steps(anew), round.state, machine)),
-                 words);
+        QCOMPARE(
+            QByteArray::fromStdString(whatMoved("It rains", steps(known), steps(anew), round.state, machine)),
+            words);
     }
 
     void whatTheCauseNamesIsNotToldAgain() {

@@ -488,13 +488,20 @@ private:
         return {std::string(64, '1'), std::string(64, '2'), name};
     }
     static std::vector<What> anything() {
-        return {StandReached{"left"},         SettingChanged{"rotor", "b-aft"},
-                sound("arc-clear"),           notInspected("arc-clear"),
-                Reopened{"arc-clear", "why"}, OpeningMade{"cowl-left"},
-                OpeningClosed{"tie-down"},    Planned{"why", {}},
-                StandBlocked{"left", "Ice."}, StandFree{"left"},
-                test::area(1, 3, 0, 5, 2),    AreaCleared{1},
-                Light{true},                  Light{false}};
+        return {StandReached{"left"},
+                SettingChanged{"rotor", "b-aft"},
+                sound("arc-clear"),
+                notInspected("arc-clear"),
+                Reopened{"arc-clear", "why"},
+                OpeningMade{"cowl-left"},
+                OpeningClosed{"tie-down"},
+                Planned{"why", {}},
+                StandBlocked{"left", "Ice."},
+                StandFree{"left"},
+                test::area(1, 3, 0, 5, 2),
+                AreaCleared{1},
+                Light{true},
+                Light{false}};
     }
 
     /// Refused with words, and the state as it was.

@@ -214,9 +214,10 @@ private slots:
         QVERIFY(anew && *anew);
         for (const walk::Step& step : (*anew)->plan)
             QVERIFY((step != walk::Step{walk::Go{"right"}}));
-        QVERIFY2((*anew)->why.starts_with("“Right side” can't be used: “Cowl open, right side”, “Engine, right "
-                                          "side” and 1 more can't be settled now"),
-                 (*anew)->why.c_str());
+        QVERIFY2(
+            (*anew)->why.starts_with("“Right side” can't be used: “Cowl open, right side”, “Engine, right "
+                                     "side” and 1 more can't be settled now"),
+            (*anew)->why.c_str());
         QVERIFY(round.act(**anew));
         const auto cost = walk::walkThrough(machine, "daily", situation(round.state, machine),
                                             remaining(round.state, machine));
@@ -265,7 +266,8 @@ private slots:
         const std::string name = machine.stand(other)->name;
         QCOMPARE(causeOf(round.state, machine, StandReached{other}, false),
                  "“" + name + "” was reached out of turn");
-        QCOMPARE(causeOf(round.state, machine, StandReached{other}, true), "The round goes on at “" + name + "”");
+        QCOMPARE(causeOf(round.state, machine, StandReached{other}, true),
+                 "The round goes on at “" + name + "”");
         QCOMPARE(causeOf(round.state, machine, Note{"words"}, false), std::string());
         QCOMPARE(causeOf(round.state, machine, test::sound("oil"), false), std::string());
         QCOMPARE(causeOf(round.state, machine, Light{true}, false),
