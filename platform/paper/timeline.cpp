@@ -3,6 +3,7 @@
 #include "paper/sections.hpp"
 
 #include <QStringList>
+#include <algorithm>
 
 namespace ambit::paper {
 
@@ -130,12 +131,24 @@ void addOpenings(const Context& context) {
     }
 }
 
+/// Where it was, roughly: the outline itself is in the record.
+QString extentWords(const airframe::Outline& outline) {
+    const auto [left, right] = std::minmax_element(outline.begin(), outline.end(),
+                                                   [](const auto& a, const auto& b) { return a.x < b.x; });
+    const auto [aft, forward] = std::minmax_element(outline.begin(), outline.end(),
+                                                    [](const auto& a, const auto& b) { return a.y < b.y; });
+    const auto metres = [](double value) { return QString::number(value, 'f', 1); };
+    return QStringLiteral("x %1 to %2 m, y %3 to %4 m on the figure")
+        .arg(metres(left->x), metres(right->x), metres(aft->y), metres(forward->y));
+}
+
 QString differenceWords(const RecordView& view, const DifferenceView& one) {
     switch (one.kind) {
     case Kind::blocked:
         return standName(view, one.id) + QStringLiteral(": ") + shown(one.why);
     case Kind::marked:
-        return QStringLiteral("In the way, ") + areaWords(one.id) + QStringLiteral(": ") + shown(one.why);
+        return QStringLiteral("In the way, ") + areaWords(one.id) + QStringLiteral(": ") + shown(one.why) +
+               QStringLiteral(" (") + extentWords(one.outline) + QStringLiteral(")");
     default:
         return QStringLiteral("Low light");
     }

@@ -1,5 +1,7 @@
 // A stand: a numbered circle; filled = been there, heavy = here, thin = ahead; a bar beneath where one stands raised; crossed out
 // where it can't be used.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Ambit
 

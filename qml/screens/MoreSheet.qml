@@ -52,7 +52,7 @@ Sheet {
         objectName: "standBlockedKey"
         width: parent.width
         visible: sheet.standId !== ""
-        enabled: sheet.walking && !sheet.round.blockedStands.some(one => one.id === sheet.standId)
+        enabled: sheet.walking && !Array.from(sheet.round.blockedStands).some(one => one.id === sheet.standId)
         text: qsTr("“%1” can't be used").arg(sheet.standName)
         about: sheet.ahead ? qsTr("The next stand") : qsTr("Where you are")
         onClicked: sheet.sheetAsked("BlockedSheet.qml", {
