@@ -200,6 +200,9 @@ public:
     std::string operator()(const Reopened& what) const {
         return pointName(airframe, what.point) + " is to be settled again";
     }
+    std::string operator()(const Settled& what) const {
+        return pointName(airframe, what.point) + " is " + toText(what.outcome);
+    }
     std::string operator()(const StandBlocked& what) const {
         return standName(airframe, what.stand) + " can't be used";
     }

@@ -15,6 +15,12 @@ std::ptrdiff_t settlings(const std::vector<walk::Step>& steps) {
                          [](const walk::Step& step) { return std::holds_alternative<walk::Settle>(step); });
 }
 
+/// Does the plan settle less than is left?
+bool leavesOut(const State& state, const Airframe& airframe) {
+    const auto unsettled = static_cast<std::ptrdiff_t>(state.points.size()) - state.settledCount();
+    return settlings(remaining(state, airframe)) < unsettled;
+}
+
 /// Goes where the plan says, or there is none left to depart from.
 bool isInTurn(const State& state, const Airframe& airframe, const StandReached& reached) {
     const auto next = nextStep(state, airframe);
@@ -66,14 +72,17 @@ Result<std::optional<Planned>> reordered(const State& state, const Airframe& air
 std::string causeOf(const State& before, const Airframe& airframe, const What& what, bool resumed) {
     const auto* reached = std::get_if<StandReached>(&what);
     if (reached != nullptr && isInTurn(before, airframe, *reached)) return {};
+    // What waited for a point that can't be reached may go on once that is said.
+    const auto* settled = std::get_if<Settled>(&what);
+    if (settled != nullptr && (settled->outcome != Outcome::notInspected || !leavesOut(before, airframe)))
+        return {};
     return because(before, airframe, what, resumed);
 }
 
 bool holdsStill(const State& state, const Airframe& airframe) {
+    if (leavesOut(state, airframe)) return false;
     const auto left = remaining(state, airframe);
-    const std::ptrdiff_t unsettled = static_cast<std::ptrdiff_t>(state.points.size()) - state.settledCount();
-    return settlings(left) == unsettled &&
-           walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), left);
+    return walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), left).has_value();
 }
 
 } // namespace ambit::round

@@ -110,6 +110,7 @@ Result<void> DemoWalk::act(const script::Open& what) {
     AMBIT_TRY(hand.touch(named("aircraft", what.registration)));
     AMBIT_TRY(hand.see(QStringLiteral("screenBegin")));
     AMBIT_TRY(hand.touch(named("walk", what.walk)));
+    AMBIT_TRY(shots.take(QStringLiteral("begin-walk")));
     AMBIT_TRY(hand.type(QStringLiteral("beginName"), words(what.who.name)));
     AMBIT_TRY(hand.touch(named("role", what.who.role)));
     AMBIT_TRY(hand.type(QStringLiteral("beginCertificate"), words(what.who.certificate)));

@@ -118,6 +118,8 @@ Result<void> Player::playSingle(const Action& action) {
             settled.photos.push_back(photo->photo);
             photos.push_back(std::move(*photo));
         }
+        if (settled.outcome == round::Outcome::notInspected)
+            return round->actAndReplan(std::move(settled), at);
         return act(std::move(settled), photos);
     };
     const auto anew = [&](round::What what) { return round->actAndReplan(std::move(what), at); };

@@ -161,6 +161,7 @@ FocusScope {
             required property var modelData
             outline: modelData.outline
             why: modelData.why
+            seen: Qt.size(view.width, view.height)
             perMetre: view.perMetre
             origin: view.origin
             visible: view.shows(x, y, width, height)

@@ -12,6 +12,8 @@ Item {
     /// Pixels a metre, and the figure's origin in the parent.
     property real perMetre: 1
     property point origin
+    /// What of the parent is seen: the word stays within it.
+    property size seen: Qt.size(Infinity, Infinity)
     readonly property rect box: Geometry.bounds(outline)
     readonly property var local: Geometry.scaled(outline, perMetre, -box.x * perMetre, -box.y * perMetre)
 
@@ -43,7 +45,8 @@ Item {
         }
     }
     Rectangle {
-        anchors.centerIn: parent
+        x: Math.max(4 - mark.x, Math.min((mark.width - width) / 2, mark.seen.width - mark.x - width - 4))
+        y: Math.max(4 - mark.y, Math.min((mark.height - height) / 2, mark.seen.height - mark.y - height - 4))
         visible: mark.why !== "" && width < mark.width + 40
         width: word.implicitWidth + 12
         height: word.implicitHeight + 4

@@ -76,7 +76,8 @@ bool RoundView::changeSetting() {
 bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos) {
     if (card.point == nullptr) return committed(noPoint());
     what.point = card.point->id;
-    auto done = act(std::move(what), photos);
+    const bool unseen = what.outcome == round::Outcome::notInspected;
+    auto done = unseen ? round.actAndReplan(std::move(what), now()) : act(std::move(what), photos);
     if (done) chosen = nullptr;
     return committed(done);
 }

@@ -15,7 +15,8 @@ FocusScope {
     /// How many corners are there: 0, 1, 2.
     property int corners: 0
     readonly property bool whole: corners === 2 && first.x !== second.x && first.y !== second.y
-    readonly property var outline: whole ? [first, Qt.point(second.x, first.y), second, Qt.point(first.x, second.y)] : []
+    /// Copies: a point read from a property would go on following it.
+    readonly property var outline: whole ? [Qt.point(first.x, first.y), Qt.point(second.x, first.y), Qt.point(second.x, second.y), Qt.point(first.x, second.y)] : []
     readonly property string sizeText: whole ? qsTr("%1 × %2 m").arg(Math.abs(second.x - first.x).toFixed(1)).arg(Math.abs(second.y - first.y).toFixed(1)) : ""
     /// Where the keyboard is.
     property point at: Qt.point(figure.bounds.x, figure.bounds.y)

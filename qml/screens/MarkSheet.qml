@@ -42,7 +42,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         width: sheet.beside ? Math.max(Theme.mm(52), parent.width * 0.42) : parent.width
-        height: sheet.beside ? parent.height : Math.round(parent.height * 0.46)
+        height: sheet.beside ? parent.height : Math.round(parent.height * 0.49)
         columnWidth: width - 2 * Theme.margin
         ground: Theme.panel
         title: qsTr("Something is in the way")

@@ -237,6 +237,30 @@ private slots:
         QVERIFY(round.act(Concluded{true, ""}));
     }
 
+    // What comes after a point that can't be reached can be settled once that is said.
+    void whatWaitedGoesOnWhenItIsSaid() {
+        Round round(machine);
+        QVERIFY(round.act(StandBlocked{"tread", "Ice."}));
+        QVERIFY(round.act(**reordered(round.state, machine, "“Left tread” can't be used")));
+        round.toTheEnd();
+        const auto left = [&] { return round.state.points.size() - std::size_t(round.state.settledCount()); };
+        const std::size_t before = left();
+        QVERIFY(before > 2);
+        for (const char* point : {"pitch-link.a", "pitch-link.b"}) {
+            const What said = notInspected(point);
+            const std::string cause = causeOf(round.state, machine, said, false);
+            QVERIFY2(cause.ends_with("is not inspected"), cause.c_str());
+            QVERIFY(round.act(said));
+            const auto anew = reordered(round.state, machine, cause);
+            QVERIFY(anew);
+            if (*anew) QVERIFY(round.act(**anew));
+        }
+        QVERIFY(nextStep(round.state, machine));
+        round.toTheEnd();
+        QCOMPARE(left(), std::size_t{0});
+        QVERIFY(round.act(Concluded{false, "Ice on the tread."}));
+    }
+
     void somethingFarFromTheWayChangesNothing() {
         Round round(machine);
         QVERIFY(round.act(test::area(1, 30, 0, 31, 1)));

@@ -46,7 +46,6 @@ ScreenCase {
     /// To a card “go” behind the first stand.
     function goCard() {
         const round = Stage.app.round;
-        verify(Stage.walkTo(round.pointId));
         for (let i = 0; i < 40 && (round.cardKind !== "go" || round.standId === ""); ++i)
             follow({});
         compare(round.cardKind, "go");
@@ -95,7 +94,7 @@ ScreenCase {
         check();
         touch("standFree." + ahead);
         tryCompare(round, "blockedStands", []);
-        verify(see("moreOrder").text.startsWith("“" + name + "” can be used again"), see("moreOrder").text);
+        tryVerify(() => see("moreOrder").text.startsWith("“" + name + "” can be used again"));
         touch("moreClose");
         compare(Stage.app.problem, "");
     }
@@ -173,15 +172,22 @@ ScreenCase {
         const from = Qt.point(20, 60);
         mouseDrag(place, from.x, from.y, 60, 90, Qt.LeftButton, Qt.NoModifier, 20);
         verify(place.whole);
-        const first = place.first, second = place.second;
+        const first = Qt.point(place.first.x, place.first.y), second = Qt.point(place.second.x, place.second.y);
         const at = place.seenAt(second);
         mouseDrag(place, at.x, at.y, 20, 30, Qt.LeftButton, Qt.NoModifier, 20);
         fuzzyCompare(place.first.x, first.x, 0.05);
         verify(place.second.x > second.x && place.second.y > second.y);
         const wide = place.second.x - place.first.x;
+        // The corner opposite: the one that was dragged stays.
+        const other = place.seenAt(place.first);
+        mouseDrag(place, other.x, other.y, 10, 10, Qt.LeftButton, Qt.NoModifier, 20);
+        verify(place.whole);
+        verify(Math.abs(place.second.x - place.first.x) < wide);
+        mouseDrag(place, other.x, other.y, -10, -10, Qt.LeftButton, Qt.NoModifier, 20);
+        const left = Math.min(place.first.x, place.second.x);
         mouseDrag(place, (from.x + at.x) / 2, (from.y + at.y) / 2 + 4, 25, 0, Qt.LeftButton, Qt.NoModifier, 20);
-        verify(place.first.x > first.x + 0.3);
-        fuzzyCompare(place.second.x - place.first.x, wide, 0.05);
+        verify(Math.min(place.first.x, place.second.x) > left + 0.3);
+        fuzzyCompare(Math.abs(place.second.x - place.first.x), wide, 0.25);
         type("markWords", "Fuel truck");
         touch("markDone");
         tryVerify(() => seen("sheetMark") === null);
@@ -275,6 +281,7 @@ ScreenCase {
         see("screenBegin");
         touch("walk.daily");
         see("comparedWalk");
+        waitForRendering(main.contentItem);
         const height = see("comparedWalk").height;
         const comparison = Stage.app.comparison;
         tryVerify(() => comparison.ready, 60000);
