@@ -214,10 +214,9 @@ private slots:
         QVERIFY(anew && *anew);
         for (const walk::Step& step : (*anew)->plan)
             QVERIFY((step != walk::Step{walk::Go{"right"}}));
-        QVERIFY2(
-            (*anew)->why.starts_with("“Right side” can't be used: “Cowl open, right side”, “Engine, right "
-                                     "side” and 1 more can't be settled now"),
-            (*anew)->why.c_str());
+        QVERIFY2((*anew)->why.starts_with("“Right side” can't be used: “Cowl open, right”, “Engine, right” "
+                                          "and 1 more can't be settled now"),
+                 (*anew)->why.c_str());
         QVERIFY(round.act(**anew));
         const auto cost = walk::walkThrough(machine, "daily", situation(round.state, machine),
                                             remaining(round.state, machine));
@@ -228,8 +227,8 @@ private slots:
         QVERIFY(round.act(usable));
         const auto back = reordered(round.state, machine, again);
         QVERIFY(back && *back);
-        QVERIFY2((*back)->why.starts_with("“Right side” can be used again: “Cowl open, right side”, “Engine, "
-                                          "right side” and 1 more can be settled again"),
+        QVERIFY2((*back)->why.starts_with("“Right side” can be used again: “Cowl open, right”, “Engine, "
+                                          "right” and 1 more can be settled again"),
                  (*back)->why.c_str());
         QVERIFY(round.act(**back));
         QVERIFY(holdsStill(round.state, machine));

@@ -185,9 +185,10 @@ ScreenCase {
         verify(Math.abs(place.second.x - place.first.x) < wide);
         mouseDrag(place, other.x, other.y, -10, -10, Qt.LeftButton, Qt.NoModifier, 20);
         const left = Math.min(place.first.x, place.second.x);
+        const across = Math.abs(place.second.x - place.first.x);
         mouseDrag(place, (from.x + at.x) / 2, (from.y + at.y) / 2 + 4, 25, 0, Qt.LeftButton, Qt.NoModifier, 20);
         verify(Math.min(place.first.x, place.second.x) > left + 0.3);
-        fuzzyCompare(Math.abs(place.second.x - place.first.x), wide, 0.25);
+        fuzzyCompare(Math.abs(place.second.x - place.first.x), across, 0.05);
         type("markWords", "Fuel truck");
         touch("markDone");
         tryVerify(() => seen("sheetMark") === null);
