@@ -216,7 +216,7 @@ public:
         return areaName(area->second.why) + " isn't in the way any more";
     }
     std::string operator()(const Light& what) const {
-        return what.low ? "The light is low, so climbs come first" : "The light is good again";
+        return what.low ? "The light is low" : "The light is good again";
     }
     template<class Other> std::string operator()(const Other& /*what*/) const { return {}; }
 

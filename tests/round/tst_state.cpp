@@ -293,8 +293,7 @@ private slots:
                  "The round goes on at “" + name + "”");
         QCOMPARE(causeOf(round.state, machine, Note{"words"}, false), std::string());
         QCOMPARE(causeOf(round.state, machine, test::sound("oil"), false), std::string());
-        QCOMPARE(causeOf(round.state, machine, Light{true}, false),
-                 std::string("The light is low, so climbs come first"));
+        QCOMPARE(causeOf(round.state, machine, Light{true}, false), std::string("The light is low"));
     }
 
     void towardsAZone() {
