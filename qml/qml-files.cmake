@@ -24,20 +24,26 @@ set(AMBIT_QML_FILES
     controls/ValueField.qml
     controls/WordsField.qml
     figure/FigureView.qml
+    figure/MarkedShape.qml
     figure/StandMark.qml
     figure/ZoneShape.qml
     figure/geometry.js
     screens/AddAircraftSheet.qml
     screens/AircraftScreen.qml
     screens/BeginScreen.qml
+    screens/BlockedSheet.qml
     screens/CameraPlace.qml
     screens/CameraSession.qml
     screens/CardKeys.qml
     screens/CardWords.qml
+    screens/ComparedWalk.qml
     screens/ConcludeScreen.qml
+    screens/DiffersList.qml
     screens/FileScreen.qml
     screens/FindingRow.qml
     screens/FindingSheet.qml
+    screens/MarkPlace.qml
+    screens/MarkSheet.qml
     screens/MoreSheet.qml
     screens/NoteSheet.qml
     screens/NotInspectedSheet.qml

@@ -70,8 +70,15 @@ Result<void> OpenRound::goToZone(const std::string& zone, Instant at) {
     return act(std::move(*planned), at);
 }
 
-Result<void> OpenRound::replan(const std::string& why, Instant at) {
-    auto planned = round::reordered(current, *described, why);
+Result<void> OpenRound::actAndReplan(round::What what, Instant at) {
+    const bool resumed = std::holds_alternative<round::Resumed>(log.back().what);
+    const std::string cause = round::causeOf(current, *described, what, resumed);
+    if (auto done = act(std::move(what), at); !done || cause.empty()) return done;
+    return replan(cause, at);
+}
+
+Result<void> OpenRound::replan(const std::string& cause, Instant at) {
+    auto planned = round::reordered(current, *described, cause);
     if (!planned) return tl::unexpected(planned.error());
     if (!*planned) return {};
     return act(std::move(**planned), at);

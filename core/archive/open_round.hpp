@@ -20,12 +20,16 @@ public:
 
     [[nodiscard]] Result<void> act(round::What what, Instant at, const std::vector<PhotoBytes>& photos = {});
 
+    /// The same, and what is left ordered anew where this event asks for it (round::causeOf) and it changes
+    /// anything: two events then, Planned the second. An error after the first leaves that one standing.
+    [[nodiscard]] Result<void> actAndReplan(round::What what, Instant at);
+
     /// The person wants another zone next: orders what is left anew and commits Planned. Refused if nothing
     /// is left to settle there.
     [[nodiscard]] Result<void> goToZone(const std::string& zone, Instant at);
-    /// The plan no longer fits (a point re-opened, a step out of turn): orders what is left anew if that
-    /// changes anything.
-    [[nodiscard]] Result<void> replan(const std::string& why, Instant at);
+    /// Orders what is left anew if that changes anything. `cause`: the beginning of a sentence
+    /// (round::reordered).
+    [[nodiscard]] Result<void> replan(const std::string& cause, Instant at);
 
     /// Seals the concluded round: one transaction for the record, its PDF and the Signed event
     /// (Archive::seal).

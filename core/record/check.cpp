@@ -93,7 +93,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 1)},
+         {"version", integer(1, 2)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -110,6 +110,15 @@ Shape contentShape() {
          {"points", list(pointShape())},
          {"openings",
           list(object({{"id", text}, {"name", text}, {"openedAt", instant}, {"closedAt", instant}}))},
+         {"differences",
+          list(object({{"what", word({"stand blocked", "area marked", "light low"})},
+                       {"at", instant},
+                       {"until", instant, optional},
+                       {"stand", text, optional},
+                       {"name", text, optional},
+                       {"area", integer(1, 1000), optional},
+                       {"why", text, optional}})),
+          optional},
          {"cautions", list(text)},
          {"photos", list(object({{"sha256", hash},
                                  {"type", word({"image/jpeg", "image/png"})},
@@ -123,9 +132,11 @@ Shape contentShape() {
 Result<void> checkKind(const Json& content) {
     if (!content.is_object() || content.value("format", Json()) != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
-    if (content.value("version", Json()) != 1 || content.value("kind", Json()) != "round")
-        return fail(ErrorCode::unsupported, "This Ambit knows records of version 1 and kind “round” only.",
-                    "/version", "Use a newer Ambit.");
+    const Json version = content.value("version", Json());
+    if ((version != 1 && version != 2) || content.value("kind", Json()) != "round")
+        return fail(ErrorCode::unsupported,
+                    "This Ambit knows records of version 1 and 2 and kind “round” only.", "/version",
+                    "Use a newer Ambit.");
     return {};
 }
 
@@ -203,6 +214,8 @@ Result<void> checkContent(const Json& content) {
         return wrong("The earlier records must be sorted, each once.", "/previous");
     const auto events = eventsOf(content["events"]);
     if (!events) return tl::unexpected(events.error());
+    if (content["version"] != versionOf(*events))
+        return wrong("The version isn't the one that brought the latest kind among the events.", "/version");
     const auto told = summaryOf(*events);
     if (!told) {
         return wrong(told.error().what,

@@ -74,6 +74,11 @@ void namePoint(Json& json, const round::State& state, const Airframe& airframe) 
     if (json.contains("measured")) judgeValue(json["measured"], *point.limit);
 }
 
+void nameStands(Json& differences, const Airframe& airframe) {
+    for (Json& one : differences)
+        if (one.contains("stand")) one["name"] = airframe.stand(one["stand"])->name;
+}
+
 Json openingsOf(const round::State& state, const Airframe& airframe) {
     Json list = Json::array();
     for (const airframe::Opening& opening : airframe.openings) {
@@ -107,11 +112,12 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     if (!content) return content;
     Json& json = *content;
     json["format"] = "ambit-record";
-    json["version"] = 1;
+    json["version"] = versionOf(events);
     json["kind"] = "round";
     nameAircraft(json, airframe);
     for (Json& point : json["points"])
         namePoint(point, *state, airframe);
+    if (json.contains("differences")) nameStands(json["differences"], airframe);
     json["openings"] = openingsOf(*state, airframe);
     json["cautions"] = airframe.cautions;
     json["previous"] = previous;

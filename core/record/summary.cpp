@@ -1,5 +1,6 @@
 #include "record/summary.hpp"
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <set>
@@ -58,6 +59,7 @@ public:
             return fail(ErrorCode::refused, "The round is not concluded.", {}, "Conclude it first.");
         Json json = aboutTheRound();
         json["photos"] = photos;
+        if (!differences.empty()) json["differences"] = differences;
         Json& list = json["points"] = Json::array();
         for (const std::string& id : order) {
             const Point& point = points.at(id);
@@ -114,12 +116,56 @@ private:
         return {};
     }
 
+    Result<void> see(const Event& event, const round::StandBlocked& what) {
+        if (!begin("stand " + what.stand)) return refuse(event, "A blocked stand is blocked once.");
+        differences.push_back(
+            {{"what", "stand blocked"}, {"at", toText(event.at)}, {"stand", what.stand}, {"why", what.why}});
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::StandFree& what) {
+        if (!end(event, "stand " + what.stand)) return refuse(event, "Only a blocked stand is freed.");
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::AreaMarked& what) {
+        if (!begin("area " + std::to_string(what.area)))
+            return refuse(event, "A marked area is marked once.");
+        differences.push_back(
+            {{"what", "area marked"}, {"at", toText(event.at)}, {"area", what.area}, {"why", what.why}});
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::AreaCleared& what) {
+        if (!end(event, "area " + std::to_string(what.area)))
+            return refuse(event, "Only a marked area is cleared.");
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Light& what) {
+        if (!(what.low ? begin("light") : end(event, "light")))
+            return refuse(event, "The light is said to be what it was not.");
+        if (what.low) differences.push_back({{"what", "light low"}, {"at", toText(event.at)}});
+        return {};
+    }
+
     static Result<void> see(const Event& event, const round::Signed& /*what*/) {
         return refuse(event, "A round's own signature can't be part of what it signs.");
     }
 
     template<class Other> static Result<void> see(const Event& /*event*/, const Other& /*what*/) {
         return {};
+    }
+
+    /// What differs lasts until it is said that it doesn't any more. False: it did already.
+    bool begin(const std::string& what) { return lasting.emplace(what, differences.size()).second; }
+    /// False: it didn't.
+    bool end(const Event& event, const std::string& what) {
+        const auto found = lasting.find(what);
+        if (found == lasting.end()) return false;
+        differences[found->second]["until"] = toText(event.at);
+        lasting.erase(found);
+        return true;
     }
 
     [[nodiscard]] Json aboutTheRound() const {
@@ -157,9 +203,18 @@ private:
     std::vector<std::string> order; ///< of first settling
     std::set<std::string> seen;
     Json photos = Json::array();
+    Json differences = Json::array();
+    std::map<std::string, std::size_t> lasting; ///< what differs still: its place among them
 };
 
 } // namespace
+
+int versionOf(const std::vector<Event>& events) {
+    int version = 1;
+    for (const Event& event : events)
+        version = std::max(version, round::versionOf(event.what));
+    return version;
+}
 
 Result<Json> summaryOf(const std::vector<Event>& events) {
     Reader reader;

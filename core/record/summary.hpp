@@ -10,7 +10,10 @@ namespace ambit::record {
 
 /// The fields of a content that come from events, without what only the airframe knows (names, units, limits,
 /// openings). Refused (`where`: the event) unless the log is whole: numbered without a gap, from opened to
-/// concluded, settled and re-opened by turns.
+/// concluded, settled and re-opened by turns, what differs begun and ended by turns.
 [[nodiscard]] Result<Json> summaryOf(const std::vector<round::Event>& events);
+
+/// The content's version: that of EVENT.md which brought the latest kind among the events.
+[[nodiscard]] int versionOf(const std::vector<round::Event>& events);
 
 } // namespace ambit::record

@@ -1,7 +1,11 @@
 #include "round/event.hpp"
 
 #include "base/canonical.hpp"
+#include "base/decimal.hpp"
 #include "base/hash.hpp"
+
+#include <cmath>
+#include <cstdlib>
 
 namespace ambit::round {
 
@@ -100,6 +104,31 @@ void write(Json& json, const Note& note) {
     json["words"] = note.words;
 }
 
+void write(Json& json, const StandBlocked& blocked) {
+    json["stand"] = blocked.stand;
+    json["why"] = blocked.why;
+}
+
+void write(Json& json, const StandFree& usable) {
+    json["stand"] = usable.stand;
+}
+
+void write(Json& json, const AreaMarked& marked) {
+    json["area"] = marked.area;
+    Json& outline = json["outline"] = Json::array();
+    for (const Corner& corner : marked.outline)
+        outline.push_back(Json::array({corner.x, corner.y}));
+    json["why"] = marked.why;
+}
+
+void write(Json& json, const AreaCleared& cleared) {
+    json["area"] = cleared.area;
+}
+
+void write(Json& json, const Light& light) {
+    json["is"] = light.low ? "low" : "good";
+}
+
 void write(Json& json, const Concluded& concluded) {
     json["result"] = concluded.fit ? "fit" : "not fit";
     if (!concluded.reasons.empty()) json["reasons"] = concluded.reasons;
@@ -131,9 +160,26 @@ const char* kindOf(const What& what) {
                           [](const Paused&) { return "paused"; },
                           [](const Resumed&) { return "resumed"; },
                           [](const Note&) { return "note"; },
+                          [](const StandBlocked&) { return "stand blocked"; },
+                          [](const StandFree&) { return "stand free"; },
+                          [](const AreaMarked&) { return "area marked"; },
+                          [](const AreaCleared&) { return "area cleared"; },
+                          [](const Light&) { return "light"; },
                           [](const Concluded&) { return "concluded"; },
                           [](const Withdrawn&) { return "withdrawn"; },
                           [](const Signed&) { return "signed"; },
+                      },
+                      what);
+}
+
+int versionOf(const What& what) {
+    return std::visit(Overloaded{
+                          [](const StandBlocked&) { return 2; },
+                          [](const StandFree&) { return 2; },
+                          [](const AreaMarked&) { return 2; },
+                          [](const AreaCleared&) { return 2; },
+                          [](const Light&) { return 2; },
+                          [](const auto&) { return 1; },
                       },
                       what);
 }
@@ -154,6 +200,37 @@ Json toJson(const Event& event) {
     Json json{{"seq", event.seq}, {"at", toText(event.at)}, {"kind", kindOf(event.what)}};
     std::visit([&](const auto& what) { write(json, what); }, event.what);
     return json;
+}
+
+namespace {
+
+/// Metres with two decimals, by whole centimetres: what a float would print may differ from machine to
+/// machine.
+std::string metres(double value) {
+    const long long centimetres = std::llround(value * 100);
+    const long long size = std::llabs(centimetres);
+    const std::string fraction = std::to_string(size % 100);
+    return (centimetres < 0 ? "-" : "") + std::to_string(size / 100) + '.' +
+           (fraction.size() < 2 ? "0" : "") + fraction;
+}
+
+double metresOf(const std::string& written) {
+    const auto value = Decimal::parse(written);
+    return value ? value->approximate() : 0;
+}
+
+} // namespace
+
+Corner cornerAt(airframe::Place place) {
+    return {metres(place.x), metres(place.y)};
+}
+
+airframe::Outline outlineOf(const std::vector<Corner>& corners) {
+    airframe::Outline outline;
+    outline.reserve(corners.size());
+    for (const Corner& corner : corners)
+        outline.push_back({metresOf(corner.x), metresOf(corner.y)});
+    return outline;
 }
 
 std::string roundId(const Event& opened) {

@@ -116,6 +116,34 @@ struct Withdrawn { ///< "withdrawn": the conclusion is taken back before signing
     std::string why;
 };
 
+struct StandBlocked { ///< "stand blocked": it can't be used, today
+    std::string stand;
+    std::string why;
+};
+struct StandFree { ///< "stand free": it can be used again
+    std::string stand;
+};
+
+/// A corner of a marked area: metres on the figure, decimal strings from -100 to 100, at most 3 decimals.
+struct Corner {
+    std::string x;
+    std::string y;
+    friend bool operator==(const Corner&, const Corner&) = default;
+};
+
+struct AreaMarked {        ///< "area marked": something that isn't the aircraft's stands in the way
+    std::int64_t area = 0; ///< its number: 1, 2, 3 … as marked in this round
+    std::vector<Corner> outline;
+    std::string why; ///< what it is: "Wall"
+};
+struct AreaCleared { ///< "area cleared": it isn't in the way any more
+    std::int64_t area = 0;
+};
+
+struct Light { ///< "light": how much there is to see by
+    bool low = false;
+};
+
 struct Signed {                    ///< "signed": the round is sealed
     std::string recordSha256;      ///< of the record's canonical content
     std::string certificateSha256; ///< of the signer's DER certificate
@@ -123,7 +151,8 @@ struct Signed {                    ///< "signed": the round is sealed
 };
 
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
-                          OpeningClosed, Paused, Resumed, Note, Concluded, Withdrawn, Signed>;
+                          OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
+                          AreaCleared, Light, Concluded, Withdrawn, Signed>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
@@ -134,12 +163,20 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
+/// The version of EVENT.md that brought this kind: 1 or 2.
+[[nodiscard]] int versionOf(const What& what);
+
 [[nodiscard]] Json toJson(const Event& event);
 /// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON
 /// pointer.
 [[nodiscard]] Result<Event> eventFrom(const Json& json);
 
 [[nodiscard]] const char* toText(Outcome);
+
+/// A place as a corner is stored, rounded to the centimetre.
+[[nodiscard]] Corner cornerAt(airframe::Place place);
+/// An area's corners as places, for walking round it and drawing it.
+[[nodiscard]] airframe::Outline outlineOf(const std::vector<Corner>& corners);
 
 /// The round's id: first 32 hex digits of the SHA-256 of the first event's canonical form.
 [[nodiscard]] std::string roundId(const Event& opened);

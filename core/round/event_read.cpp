@@ -13,6 +13,10 @@ constexpr std::size_t mostPhotos = 100;
 constexpr std::int64_t mostPhotoBytes = std::int64_t{64} << 20;
 constexpr std::int64_t mostEvents = 1000000000;
 constexpr int mostOffset = 14 * 60;
+constexpr std::int64_t mostAreas = 1000;
+constexpr std::size_t fewestCorners = 3;
+constexpr std::size_t mostCorners = 20;
+constexpr std::size_t mostDecimals = 3;
 
 std::vector<walk::Step> planFrom(Fields& fields) {
     std::vector<walk::Step> plan;
@@ -104,6 +108,45 @@ Settled settledFrom(Fields& fields) {
     return settled;
 }
 
+bool isMetres(const Json& json) {
+    if (!json.is_string()) return false;
+    const auto& text = json.get_ref<const std::string&>();
+    const auto value = Decimal::parse(text);
+    const std::size_t dot = text.find('.');
+    return value && *value >= *Decimal::parse("-100") && *value <= *Decimal::parse("100") &&
+           (dot == std::string::npos || text.size() - dot - 1 <= mostDecimals);
+}
+
+std::vector<Corner> outlineFrom(Fields& fields) {
+    std::vector<Corner> outline;
+    const Json* json = fields.any("outline");
+    if (json == nullptr) {
+        fields.fail("This field is missing.", "outline");
+        return outline;
+    }
+    if (!json->is_array() || json->size() < fewestCorners || json->size() > mostCorners) {
+        fields.fail("A list of 3 to 20 corners is expected here.", "outline");
+        return outline;
+    }
+    for (const Json& corner : *json) {
+        if (!corner.is_array() || corner.size() != 2 || !isMetres(corner[0]) || !isMetres(corner[1])) {
+            fields.fail("A corner is two decimal strings, metres from -100 to 100 with at most 3 decimals.",
+                        "outline");
+            return outline;
+        }
+        outline.push_back({corner[0].get<std::string>(), corner[1].get<std::string>()});
+    }
+    return outline;
+}
+
+AreaMarked areaFrom(Fields& fields) {
+    AreaMarked marked;
+    marked.area = fields.integer("area", 1, mostAreas);
+    marked.outline = outlineFrom(fields);
+    marked.why = fields.text("why");
+    return marked;
+}
+
 std::optional<What> whatFrom(const std::string& kind, Fields& fields) {
     if (kind == "opened") return openedFrom(fields);
     if (kind == "planned") return Planned{fields.text("why"), planFrom(fields)};
@@ -116,6 +159,11 @@ std::optional<What> whatFrom(const std::string& kind, Fields& fields) {
     if (kind == "paused") return Paused{};
     if (kind == "resumed") return Resumed{};
     if (kind == "note") return Note{fields.text("words")};
+    if (kind == "stand blocked") return StandBlocked{fields.text("stand"), fields.text("why")};
+    if (kind == "stand free") return StandFree{fields.text("stand")};
+    if (kind == "area marked") return areaFrom(fields);
+    if (kind == "area cleared") return AreaCleared{fields.integer("area", 1, mostAreas)};
+    if (kind == "light") return Light{fields.word("is", {"low", "good"}) == 0};
     if (kind == "concluded")
         return Concluded{fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
     if (kind == "withdrawn") return Withdrawn{fields.text("why")};

@@ -1,5 +1,7 @@
 #include "round/order.hpp"
 
+#include "round/moved.hpp"
+
 #include <algorithm>
 
 namespace ambit::round {
@@ -8,11 +10,29 @@ namespace {
 
 using airframe::Airframe;
 
-constexpr double habitWorth = 1.05;
-
 std::ptrdiff_t settlings(const std::vector<walk::Step>& steps) {
     return std::count_if(steps.begin(), steps.end(),
                          [](const walk::Step& step) { return std::holds_alternative<walk::Settle>(step); });
+}
+
+/// Does the plan settle less than is left?
+bool leavesOut(const State& state, const Airframe& airframe) {
+    const auto unsettled = static_cast<std::ptrdiff_t>(state.points.size()) - state.settledCount();
+    return settlings(remaining(state, airframe)) < unsettled;
+}
+
+/// Goes where the plan says, or there is none left to depart from.
+bool isInTurn(const State& state, const Airframe& airframe, const StandReached& reached) {
+    const auto next = nextStep(state, airframe);
+    return !next || *next == walk::Step{walk::Go{reached.stand}};
+}
+
+/// Until walk::keepingTo keeps to the known order by itself.
+bool worthKeeping(const std::vector<walk::Step>& known, const walk::Plan& best, const State& state,
+                  const Airframe& airframe) {
+    if (best.bound > 0 || state.lightLow || settlings(known) < settlings(best.steps)) return false;
+    const auto cost = walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), known);
+    return cost && cost->seconds <= best.cost.seconds * 1.05;
 }
 
 } // namespace
@@ -33,22 +53,36 @@ Result<Planned> towardsZone(const State& state, const Airframe& airframe, const 
         return fail(ErrorCode::refused, "Nothing is left to settle at “" + described->name + "”.", zone);
     walk::Situation now = situation(state, airframe);
     now.firstZone = zone;
-    auto plan = walk::makePlan(airframe, state.opened.walk, now);
+    const auto known = remaining(state, airframe);
+    auto plan = walk::keepingTo(known, airframe, state.opened.walk, now);
     if (!plan) return tl::unexpected(plan.error());
-    return Planned{"“" + described->name + "” is wanted next.", std::move(plan->steps)};
+    const std::string cause = "“" + described->name + "” is wanted next";
+    return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
 }
 
 Result<std::optional<Planned>> reordered(const State& state, const Airframe& airframe,
-                                         const std::string& why) {
-    const walk::Situation now = situation(state, airframe);
-    auto plan = walk::makePlan(airframe, state.opened.walk, now);
+                                         const std::string& cause) {
+    const auto known = remaining(state, airframe);
+    auto plan = walk::keepingTo(known, airframe, state.opened.walk, situation(state, airframe));
     if (!plan) return tl::unexpected(plan.error());
+    if (plan->steps == known || worthKeeping(known, *plan, state, airframe)) return std::optional<Planned>();
+    return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
+}
+
+std::string causeOf(const State& before, const Airframe& airframe, const What& what, bool resumed) {
+    const auto* reached = std::get_if<StandReached>(&what);
+    if (reached != nullptr && isInTurn(before, airframe, *reached)) return {};
+    // What waited for a point that can't be reached may go on once that is said.
+    const auto* settled = std::get_if<Settled>(&what);
+    if (settled != nullptr && (settled->outcome != Outcome::notInspected || !leavesOut(before, airframe)))
+        return {};
+    return because(before, airframe, what, resumed);
+}
+
+bool holdsStill(const State& state, const Airframe& airframe) {
+    if (leavesOut(state, airframe)) return false;
     const auto left = remaining(state, airframe);
-    const auto cost = walk::walkThrough(airframe, state.opened.walk, now, left);
-    const bool fits =
-        cost && settlings(left) >= settlings(plan->steps) && cost->seconds <= plan->cost.seconds * habitWorth;
-    if (fits || plan->steps == left) return std::optional<Planned>();
-    return Planned{why, std::move(plan->steps)};
+    return walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), left).has_value();
 }
 
 } // namespace ambit::round

@@ -10,13 +10,26 @@ namespace ambit::round {
 [[nodiscard]] Result<std::vector<walk::Step>> firstPlan(const airframe::Airframe& airframe,
                                                         const std::string& walkId);
 
-/// What is left with this zone first. notFound: no such zone; refused: nothing is left to settle there.
+/// What is left with this zone first, the rest as it is known as far as may be. notFound: no such zone;
+/// refused: nothing is left to settle there.
 [[nodiscard]] Result<Planned> towardsZone(const State& state, const airframe::Airframe& airframe,
                                           const std::string& zone);
 
-/// What is left ordered anew, or nullopt where the plan as it stands can still be followed, leaves out
-/// nothing that can be settled and costs at most 5 % more than the new one: a pilot's habit is worth that.
+/// What is left ordered anew, departing as little from the known order as is possible within 5 % of the best
+/// (walk::keepingTo): a pilot's habit is worth that. Its `why` is `cause` and what moved, in words. nullopt
+/// where the known order stays. `cause`: the beginning of a sentence, without its full stop.
 [[nodiscard]] Result<std::optional<Planned>> reordered(const State& state, const airframe::Airframe& airframe,
-                                                       const std::string& why);
+                                                       const std::string& cause);
+
+/// Why the rest may have to be ordered anew after `what`, for `reordered`: a stand reached out of turn (or
+/// after a pause, elsewhere), blocked or freed, an area marked or cleared, the light, a point re-opened, or
+/// said as not inspected where the plan leaves something out. "" where the order stays as it is. `before`:
+/// the state that `what` met; `resumed`: the round was resumed just before it.
+[[nodiscard]] std::string causeOf(const State& before, const airframe::Airframe& airframe, const What& what,
+                                  bool resumed);
+
+/// Can the rest of the plan be walked as it stands, and does it settle everything that is left? Cheap; a new
+/// order may still leave something out, where it can't be reached.
+[[nodiscard]] bool holdsStill(const State& state, const airframe::Airframe& airframe);
 
 } // namespace ambit::round

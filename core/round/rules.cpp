@@ -1,5 +1,6 @@
 #include "round/rules.hpp"
 
+#include "airframe/shape.hpp"
 #include "judge/limit.hpp"
 
 #include <algorithm>
@@ -10,6 +11,8 @@ namespace {
 
 using airframe::Airframe;
 using airframe::Point;
+
+constexpr std::size_t mostMarked = 20; ///< areas at a time: each makes every way longer to find
 
 bool contains(const std::vector<std::string>& list, const std::string& id) {
     return std::find(list.begin(), list.end(), id) != list.end();
@@ -35,6 +38,19 @@ std::string standNames(const Airframe& airframe, const std::vector<std::string>&
         names += (names.empty() ? "" : " or ") + quoted(stand == nullptr ? id : stand->name);
     }
     return names;
+}
+
+std::string standName(const Airframe& airframe, const std::string& id) {
+    return standNames(airframe, {id});
+}
+
+/// Who stands where one can't stand does nothing there but leave.
+Result<void> isUsable(const State& state, const Airframe& airframe, const std::string& stand) {
+    const auto blocked = state.blocked.find(stand);
+    if (blocked == state.blocked.end()) return {};
+    return refuse(standName(airframe, stand) + " can't be used: " + blocked->second.why +
+                      (blocked->second.why.ends_with('.') ? "" : "."),
+                  stand, "If it can be used again, say so first.");
 }
 
 bool standsAt(const State& state, const std::vector<std::string>& stands) {
@@ -65,6 +81,7 @@ Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const P
         return refuse(quoted(point.name) + " is settled from " + standNames(airframe, point.stands) + '.',
                       point.id, "Go there first.");
     }
+    if (auto usable = isUsable(state, airframe, *state.stand); !usable) return usable;
     for (const auto& [settingId, stateId] : point.when) {
         if (state.settings.at(settingId) == stateId) continue;
         const airframe::Setting& setting = *airframe.setting(settingId);
@@ -142,6 +159,7 @@ Result<void> may(const State& state, const Airframe& airframe, const Planned& pl
 Result<void> may(const State& state, const Airframe& airframe, const StandReached& reached) {
     const airframe::Stand* stand = airframe.stand(reached.stand);
     if (stand == nullptr) return refuse("The airframe has no such stand.", reached.stand);
+    if (auto usable = isUsable(state, airframe, stand->id); !usable) return usable;
     if (stand->onlyFrom.empty() || state.stand == reached.stand || standsAt(state, stand->onlyFrom))
         return {};
     return refuse(quoted(stand->name) + " is reached only from " + standNames(airframe, stand->onlyFrom) +
@@ -162,6 +180,7 @@ Result<void> may(const State& state, const Airframe& airframe, const SettingChan
         return refuse(setting->name + " is changed from " + standNames(airframe, change->stands) + '.',
                       setting->id, "Go there first.");
     }
+    if (auto usable = isUsable(state, airframe, *state.stand); !usable) return usable;
     for (const std::string& need : change->needs) {
         const auto point = state.points.find(need);
         if (point == state.points.end() || point->second.outcome() == Outcome::sound) continue;
@@ -208,6 +227,55 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Resumed
 Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Note& note) {
     if (note.words.empty()) return refuse("A note needs words.");
     return {};
+}
+
+// --- where reality differs
+// ----------------------------------------------------------------------------------------------
+
+Result<void> may(const State& state, const Airframe& airframe, const StandBlocked& blocked) {
+    if (airframe.stand(blocked.stand) == nullptr)
+        return refuse("The airframe has no such stand.", blocked.stand);
+    if (blocked.why.empty())
+        return refuse("A stand that can't be used needs a reason.", blocked.stand, "Say why.");
+    if (!state.blocked.contains(blocked.stand)) return {};
+    return refuse(standName(airframe, blocked.stand) + " is blocked already.", blocked.stand);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const StandFree& usable) {
+    if (airframe.stand(usable.stand) == nullptr)
+        return refuse("The airframe has no such stand.", usable.stand);
+    if (state.blocked.contains(usable.stand)) return {};
+    return refuse(standName(airframe, usable.stand) + " isn't blocked.", usable.stand);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const AreaMarked& marked) {
+    const std::string number = std::to_string(marked.area);
+    if (marked.area != state.areasEver + 1) {
+        return refuse("The next area to be marked is number " + std::to_string(state.areasEver + 1) + '.',
+                      number);
+    }
+    if (marked.why.empty()) return refuse("A marked area needs a reason.", number, "Say what is there.");
+    if (state.marked.size() >= mostMarked) {
+        return refuse("More than " + std::to_string(mostMarked) + " areas can't be marked.", number,
+                      "Clear one, or mark one larger area.");
+    }
+    const airframe::Outline outline = outlineOf(marked.outline);
+    if (const auto fault = airframe::faultOf(outline)) return refuse(*fault, number, "Mark it again.");
+    const airframe::Place here =
+        state.stand ? airframe.stand(*state.stand)->at : airframe.walk(state.opened.walk)->start;
+    if (!airframe::isInside(here, outline)) return {};
+    return refuse("The marked area covers where you stand.", number, "Mark it beside you.");
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const AreaCleared& cleared) {
+    if (state.marked.contains(cleared.area)) return {};
+    return refuse("There is no marked area number " + std::to_string(cleared.area) + '.',
+                  std::to_string(cleared.area));
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Light& light) {
+    if (state.lightLow != light.low) return {};
+    return refuse(light.low ? "The light is low already." : "The light is good already.");
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {

@@ -9,7 +9,13 @@ namespace ambit::round {
 /// - events' numbers follow each other; time may run backwards (clocks are set), it is kept as told;
 /// - a sealed round takes nothing more; a concluded one only Withdrawn and Signed; a paused one only Resumed
 /// and Note;
-/// - a stand exists; an `onlyFrom` stand is reached from one of those;
+/// - a stand exists; an `onlyFrom` stand is reached from one of those; a blocked one is not reached, and
+/// nothing is settled as sound or finding there and nothing set, also by who stands on it already;
+/// - a stand is blocked with a reason, once, and freed when it is blocked;
+/// - an area has the next number, a reason and an outline that is a simple polygon and doesn't cover where
+/// the person is (the walk's start before any stand); twenty at a time at most; it is cleared when it is
+/// marked;
+/// - the light is said to be what it was not;
 /// - a setting is changed at one of the change's stands, from the state it is in, its `needs` in this walk
 /// settled sound;
 /// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk

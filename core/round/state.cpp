@@ -95,6 +95,27 @@ void enact(State& state, const Airframe& /*airframe*/, const Resumed& /*what*/, 
 
 void enact(State& /*state*/, const Airframe& /*airframe*/, const Note& /*what*/, Instant /*at*/) {}
 
+void enact(State& state, const Airframe& /*airframe*/, const StandBlocked& blocked, Instant at) {
+    state.blocked[blocked.stand] = {blocked.why, at};
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const StandFree& usable, Instant /*at*/) {
+    state.blocked.erase(usable.stand);
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const AreaMarked& marked, Instant at) {
+    state.marked[marked.area] = {outlineOf(marked.outline), marked.why, at};
+    state.areasEver = marked.area;
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const AreaCleared& cleared, Instant /*at*/) {
+    state.marked.erase(cleared.area);
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Light& light, Instant /*at*/) {
+    state.lightLow = light.low;
+}
+
 void enact(State& state, const Airframe& /*airframe*/, const Concluded& concluded, Instant /*at*/) {
     state.phase = Phase::concluded;
     state.conclusion = concluded;
@@ -216,6 +237,11 @@ walk::Situation situation(const State& state, const Airframe& /*airframe*/) {
         if (point.settled) now.settled.insert(id);
         if (point.outcome() == Outcome::sound) now.soundPoints.insert(id);
     }
+    for (const auto& one : state.blocked)
+        now.blocked.insert(one.first);
+    for (const auto& one : state.marked)
+        now.marked.push_back(one.second.outline);
+    now.lightGoes = state.lightLow;
     return now;
 }
 

@@ -32,6 +32,19 @@ struct OpeningState {
     std::optional<Instant> closedAt;
 };
 
+/// A stand that can't be used now.
+struct BlockedStand {
+    std::string why;
+    Instant since;
+};
+
+/// What stands in the way now and isn't the aircraft's.
+struct MarkedArea {
+    airframe::Outline outline;
+    std::string why;
+    Instant since;
+};
+
 enum class Phase { walking, paused, concluded, sealed };
 
 struct State {
@@ -47,6 +60,10 @@ struct State {
     std::map<std::string, PointState> points;     ///< every point of the walk
     std::map<std::string, OpeningState> openings; ///< every opening of the airframe
     std::vector<walk::Step> plan; ///< the latest, whole; what is done in it is seen in `points`
+    std::map<std::string, BlockedStand> blocked; ///< by stand
+    std::map<std::int64_t, MarkedArea> marked;   ///< by the area's number
+    std::int64_t areasEver = 0;                  ///< marked in this round, those cleared again too
+    bool lightLow = false;
     std::optional<Concluded> conclusion;
     std::optional<Signed> signature;
     std::int64_t pausedMs = 0; ///< time spent paused, of finished pauses

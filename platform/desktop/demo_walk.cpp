@@ -110,6 +110,7 @@ Result<void> DemoWalk::act(const script::Open& what) {
     AMBIT_TRY(hand.touch(named("aircraft", what.registration)));
     AMBIT_TRY(hand.see(QStringLiteral("screenBegin")));
     AMBIT_TRY(hand.touch(named("walk", what.walk)));
+    AMBIT_TRY(shots.take(QStringLiteral("begin-walk")));
     AMBIT_TRY(hand.type(QStringLiteral("beginName"), words(what.who.name)));
     AMBIT_TRY(hand.touch(named("role", what.who.role)));
     AMBIT_TRY(hand.type(QStringLiteral("beginCertificate"), words(what.who.certificate)));
@@ -219,6 +220,58 @@ Result<void> DemoWalk::act(const script::Note& what) {
     AMBIT_TRY(hand.type(QStringLiteral("noteWords"), words(what.words)));
     AMBIT_TRY(shots.take(QStringLiteral("note")));
     return hand.touch(QStringLiteral("noteDone"));
+}
+
+/// On the screen it is the stand ahead, or where one is.
+Result<void> DemoWalk::act(const script::Block& what) {
+    const QString ahead = round().targetStandId();
+    const QString stand = ahead.isEmpty() ? round().standId() : ahead;
+    if (stand.toStdString() != what.stand)
+        return fail(ErrorCode::refused,
+                    "Only the stand ahead, or the one where one is, can be blocked on the screen.",
+                    what.stand);
+    AMBIT_TRY(ahead.isEmpty() ? touchMore(QStringLiteral("standBlockedKey"))
+                              : hand.touch(QStringLiteral("linkBlocked")));
+    AMBIT_TRY(hand.type(QStringLiteral("blockedWhy"), words(what.why)));
+    AMBIT_TRY(shots.take(QStringLiteral("blocked")));
+    AMBIT_TRY(hand.touch(QStringLiteral("blockedDone")));
+    return shots.take(QStringLiteral("walk-blocked"));
+}
+
+Result<void> DemoWalk::act(const script::Free& what) {
+    AMBIT_TRY(touchMore(named("standFree", what.stand)));
+    AMBIT_TRY(shots.take(QStringLiteral("more-differs")));
+    return hand.touch(QStringLiteral("moreClose"));
+}
+
+/// On the screen an area is a box, to the decimetre.
+Result<void> DemoWalk::act(const script::Mark& what) {
+    const auto outline = round::outlineOf(what.outline);
+    const bool box = outline.size() == 4 && outline[0].y == outline[1].y && outline[1].x == outline[2].x &&
+                     outline[2].y == outline[3].y && outline[3].x == outline[0].x;
+    if (!box)
+        return fail(ErrorCode::refused, "Only a box, level with the figure, can be marked on the screen.",
+                    what.why);
+    AMBIT_TRY(touchMore(QStringLiteral("markAreaKey")));
+    for (const airframe::Place corner : {outline[0], outline[2]}) {
+        AMBIT_TRY(hand.aim(QStringLiteral("markFigure"), {corner.x, -corner.y}));
+        AMBIT_TRY(hand.touch(QStringLiteral("markFigure")));
+    }
+    AMBIT_TRY(hand.type(QStringLiteral("markWords"), words(what.why)));
+    AMBIT_TRY(shots.take(QStringLiteral("mark")));
+    AMBIT_TRY(hand.touch(QStringLiteral("markDone")));
+    return shots.take(QStringLiteral("walk-marked"));
+}
+
+Result<void> DemoWalk::act(const script::Clear& what) {
+    AMBIT_TRY(touchMore(named("areaCleared", std::to_string(what.area))));
+    return hand.touch(QStringLiteral("moreClose"));
+}
+
+Result<void> DemoWalk::act(const script::Lighting& what) {
+    if (round().lightLow() == what.low)
+        return fail(ErrorCode::refused, "The light is said to be so already.");
+    return touchMore(QStringLiteral("lightKey"));
 }
 
 Result<void> DemoWalk::act(const script::Conclude& what) {

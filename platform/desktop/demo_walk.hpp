@@ -40,6 +40,11 @@ private:
     [[nodiscard]] Result<void> act(const script::Pause& what);
     [[nodiscard]] Result<void> act(const script::Resume& what);
     [[nodiscard]] Result<void> act(const script::Note& what);
+    [[nodiscard]] Result<void> act(const script::Block& what);
+    [[nodiscard]] Result<void> act(const script::Free& what);
+    [[nodiscard]] Result<void> act(const script::Mark& what);
+    [[nodiscard]] Result<void> act(const script::Clear& what);
+    [[nodiscard]] Result<void> act(const script::Lighting& what);
     [[nodiscard]] Result<void> act(const script::Follow& what);
     [[nodiscard]] Result<void> act(const script::Conclude& what);
     [[nodiscard]] Result<void> act(const script::Sign& what);

@@ -158,6 +158,13 @@ Result<void> Hand::touch(const QString& name) {
     return {};
 }
 
+Result<void> Hand::aim(const QString& name, QPointF at) {
+    auto item = waitFor(name);
+    if (!item) return tl::unexpected(item.error());
+    (*item)->setProperty("aim", at);
+    return {};
+}
+
 Result<void> Hand::type(const QString& name, const QString& words) {
     if (auto touched = touch(name); !touched) return touched;
     const auto key = [&](int code, Qt::KeyboardModifiers modifiers, const QString& written) {

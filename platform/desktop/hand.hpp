@@ -19,6 +19,9 @@ public:
     /// Waits until the item is visible, enabled and at rest, and touches it: at its `touchPoint` if it has
     /// one, else in its middle. Error notFound: it isn't there in time; refused: it lies outside the window.
     [[nodiscard]] Result<void> touch(const QString& name);
+    /// Where on it the next touch goes, for an item with a property `aim` (OBJECT-NAMES.md says in what
+    /// measure).
+    [[nodiscard]] Result<void> aim(const QString& name, QPointF at);
     /// Touches a field, replaces what is in it, and makes sure that it is there.
     [[nodiscard]] Result<void> type(const QString& name, const QString& words);
     /// Waits until it is in sight.

@@ -38,7 +38,7 @@ public:
 
 private:
     void add(Kind kind, Instant at, std::string id, std::string words) {
-        view.timeline.push_back({kind, at, std::move(id), std::move(words), {}, false});
+        view.timeline.push_back({kind, at, std::move(id), std::move(words), {}, false, false});
     }
     [[nodiscard]] std::string stand() const { return view.state.stand.value_or(""); }
 
@@ -69,6 +69,30 @@ private:
     }
     void note(const round::Resumed& /*what*/, Instant at) { add(Kind::resumed, at, {}, {}); }
     void note(const round::Note& what, Instant at) { add(Kind::note, at, {}, what.words); }
+    void note(const round::StandBlocked& what, Instant at) {
+        differ(Kind::blocked, at, what.stand, what.why);
+    }
+    void note(const round::StandFree& what, Instant at) {
+        add(Kind::usable, at, what.stand, {});
+        end(Kind::blocked, at, what.stand);
+    }
+    void note(const round::AreaMarked& what, Instant at) {
+        differ(Kind::marked, at, std::to_string(what.area), what.why);
+        view.differences.back().outline = round::outlineOf(what.outline);
+    }
+    void note(const round::AreaCleared& what, Instant at) {
+        add(Kind::cleared, at, std::to_string(what.area), {});
+        end(Kind::marked, at, std::to_string(what.area));
+    }
+    void note(const round::Light& what, Instant at) {
+        if (what.low) {
+            differ(Kind::light, at, {}, {});
+        } else {
+            add(Kind::light, at, {}, {});
+            end(Kind::light, at, {});
+        }
+        view.timeline.back().low = what.low;
+    }
     void note(const round::Concluded& what, Instant at) {
         add(Kind::concluded, at, {}, what.reasons);
         view.timeline.back().fit = what.fit;
@@ -76,6 +100,18 @@ private:
     }
     void note(const round::Withdrawn& what, Instant at) { add(Kind::withdrawn, at, {}, what.why); }
     void note(const round::Signed& /*what*/, Instant /*at*/) {}
+
+    void differ(Kind kind, Instant at, const std::string& id, const std::string& why) {
+        add(kind, at, id, why);
+        view.differences.push_back({kind, id, why, at, std::nullopt, {}});
+    }
+    void end(Kind kind, Instant at, const std::string& id) {
+        const auto found =
+            std::find_if(view.differences.rbegin(), view.differences.rend(), [&](const DifferenceView& one) {
+                return one.kind == kind && one.id == id && !one.until;
+            });
+        if (found != view.differences.rend()) found->until = at;
+    }
 
     /// Openings are made by points and by hand alike: compare what is owed before and after.
     void noteOpenings(Instant at, bool atStart) {
@@ -136,9 +172,10 @@ Result<void> checkKind(const Json& content) {
         const auto found = content.find(name);
         return found != content.end() && *found == value;
     };
-    if (content.is_object() && is("format", "ambit-record") && is("version", 1) && is("kind", "round"))
+    if (content.is_object() && is("format", "ambit-record") && (is("version", 1) || is("version", 2)) &&
+        is("kind", "round"))
         return {};
-    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1.", "/format",
+    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 or 2.", "/format",
                 "A newer Ambit may know this one.");
 }
 

@@ -47,15 +47,32 @@ struct TimelineEntry {
         resumed,
         note,
         planned,
+        blocked,
+        usable,
+        marked,
+        cleared,
+        light,
         withdrawn,
         concluded
     };
     Kind kind{};
     Instant at;
-    std::string id;           ///< of stand, setting, opening or point
+    std::string id;           ///< of stand, setting, opening or point; number of a marked area
     std::string words;        ///< state id of a setting; else what was said
     std::vector<int> numbers; ///< settled points
     bool fit = false;         ///< as concluded
+    bool low = false;         ///< the light
+};
+
+/// Something the machine's description doesn't know: a stand that couldn't be used, something in the way, low
+/// light.
+struct DifferenceView {
+    TimelineEntry::Kind kind{}; ///< blocked, marked or light
+    std::string id;             ///< of the stand; number of the area
+    std::string why;
+    Instant since;
+    std::optional<Instant> until; ///< none: to the end
+    airframe::Outline outline;    ///< of an area
 };
 
 struct RecordView {
@@ -67,6 +84,7 @@ struct RecordView {
     Instant concludedAt;
     std::vector<PointView> points; ///< listed order
     std::vector<OpeningView> openings;
+    std::vector<DifferenceView> differences; ///< in the order told
     std::vector<TimelineEntry> timeline;
     int pauses = 0;
     int reopenings = 0;

@@ -3,6 +3,7 @@
 #include "paper/sections.hpp"
 
 #include <QStringList>
+#include <algorithm>
 
 namespace ambit::paper {
 
@@ -38,6 +39,10 @@ QString concludedWords(const RecordView& view, const TimelineEntry& entry) {
     return entry.words.empty() ? words : words + QStringLiteral(": ") + shown(entry.words);
 }
 
+QString areaWords(const std::string& number) {
+    return QStringLiteral("area ") + shown(number);
+}
+
 Line lineOf(const RecordView& view, const TimelineEntry& entry) {
     switch (entry.kind) {
     case Kind::opened:
@@ -65,6 +70,18 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
         return {QStringLiteral("Note"), shown(entry.words)};
     case Kind::planned:
         return {QStringLiteral("New order"), shown(entry.words)};
+    case Kind::blocked:
+        return {QStringLiteral("Blocked"),
+                standName(view, entry.id) + QStringLiteral(": ") + shown(entry.words)};
+    case Kind::usable:
+        return {QStringLiteral("Free again"), standName(view, entry.id)};
+    case Kind::marked:
+        return {QStringLiteral("In the way"),
+                areaWords(entry.id) + QStringLiteral(": ") + shown(entry.words)};
+    case Kind::cleared:
+        return {QStringLiteral("Out of the way"), areaWords(entry.id)};
+    case Kind::light:
+        return {QStringLiteral("Light"), entry.low ? QStringLiteral("low") : QStringLiteral("good again")};
     case Kind::withdrawn:
         return {QStringLiteral("Taken back"), QStringLiteral("the conclusion: ") + shown(entry.words), true};
     case Kind::concluded:
@@ -114,6 +131,52 @@ void addOpenings(const Context& context) {
     }
 }
 
+/// Where it was, roughly: the outline itself is in the record.
+QString extentWords(const airframe::Outline& outline) {
+    const auto [left, right] = std::minmax_element(outline.begin(), outline.end(),
+                                                   [](const auto& a, const auto& b) { return a.x < b.x; });
+    const auto [aft, forward] = std::minmax_element(outline.begin(), outline.end(),
+                                                    [](const auto& a, const auto& b) { return a.y < b.y; });
+    const auto metres = [](double value) { return QString::number(value, 'f', 1); };
+    return QStringLiteral("x %1 to %2 m, y %3 to %4 m on the figure")
+        .arg(metres(left->x), metres(right->x), metres(aft->y), metres(forward->y));
+}
+
+QString differenceWords(const RecordView& view, const DifferenceView& one) {
+    switch (one.kind) {
+    case Kind::blocked:
+        return standName(view, one.id) + QStringLiteral(": ") + shown(one.why);
+    case Kind::marked:
+        return QStringLiteral("In the way, ") + areaWords(one.id) + QStringLiteral(": ") + shown(one.why) +
+               QStringLiteral(" (") + extentWords(one.outline) + QStringLiteral(")");
+    default:
+        return QStringLiteral("Low light");
+    }
+}
+
+/// Only where there is something to say: most rounds go as the machine's description has it.
+void addDifferences(const Context& context) {
+    if (context.view.differences.empty()) return;
+    Sheet& sheet = context.sheet;
+    sheet.gap(18);
+    sheet.need(90);
+    sheet.text(Text(QStringLiteral("What could not be used, and what was in the way"), style::subheading,
+                    area::width));
+    sheet.y += 4;
+    for (const DifferenceView& one : context.view.differences) {
+        const Text words(differenceWords(context.view, one), style::small, 330);
+        QString time = context.clock.time(one.since);
+        time += one.until ? QStringLiteral(" to ") + context.clock.time(*one.until)
+                          : QStringLiteral(" to the end");
+        sheet.need(words.height() + 5);
+        sheet.line(area::left, area::right, ink::line);
+        sheet.y += 2.5;
+        sheet.textAt(Text(time, style::small, 120), {area::left + 356, sheet.y});
+        sheet.text(words);
+        sheet.y += 2.5;
+    }
+}
+
 void addCautions(const Context& context) {
     const auto& cautions = context.view.airframe->cautions;
     if (cautions.empty()) return;
@@ -149,6 +212,7 @@ void addTimeline(const Context& context) {
                    QStringLiteral(". Numbers are those of the list of points."));
     for (const TimelineEntry& entry : context.view.timeline)
         addLine(context, entry);
+    addDifferences(context);
     addOpenings(context);
     addCautions(context);
 }

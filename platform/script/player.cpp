@@ -15,14 +15,6 @@ constexpr int otherSeconds = 4;
 template<class... Ts> struct Overloaded : Ts... { using Ts::operator()...; };
 template<class... Ts> Overloaded(Ts...) -> Overloaded<Ts...>;
 
-/// Goes to the first step left: anything else is out of turn, and what is left is ordered anew.
-bool outOfTurn(const round::State& state, const airframe::Airframe& airframe, const std::string& stand) {
-    const auto next = round::nextStep(state, airframe);
-    if (!next) return false;
-    const auto* go = std::get_if<walk::Go>(&*next);
-    return go == nullptr || go->stand != stand;
-}
-
 Error atLine(Error error, int line) {
     error.where = "line " + std::to_string(line) + (error.where.empty() ? "" : ", " + error.where);
     return error;
@@ -101,7 +93,7 @@ Result<void> Player::play(const Action& action) {
             return tl::unexpected(
                 atLine({ErrorCode::notFound, "The airframe has no such point.", point, {}}, action.line));
     // What was done out of turn may have left a plan that can't be followed.
-    if (auto fits = round->replan("something was done out of turn", now); !fits)
+    if (auto fits = round->replan("Something was done out of turn", now); !fits)
         return tl::unexpected(atLine(fits.error(), action.line));
     while (true) {
         auto step = followStep(*follow, round->state(), round->airframe());
@@ -126,39 +118,46 @@ Result<void> Player::playSingle(const Action& action) {
             settled.photos.push_back(photo->photo);
             photos.push_back(std::move(*photo));
         }
+        if (settled.outcome == round::Outcome::notInspected)
+            return round->actAndReplan(std::move(settled), at);
         return act(std::move(settled), photos);
     };
-    const auto go = [&](const Go& going) -> Result<void> {
-        const bool reorder = outOfTurn(round->state(), round->airframe(), going.stand);
-        if (auto done = act(round::StandReached{going.stand}); !done || !reorder) return done;
-        return round->replan("another stand was reached", at);
-    };
-    const auto reopen = [&](const Reopen& again) -> Result<void> {
-        if (auto done = act(round::Reopened{again.point, again.why}); !done) return done;
-        return round->replan("a point was re-opened", at);
+    const auto anew = [&](round::What what) { return round->actAndReplan(std::move(what), at); };
+    const auto mark = [&](const Mark& area) {
+        return anew(round::AreaMarked{round->state().areasEver + 1, area.outline, area.why});
     };
     const auto notHere = [](const auto&) -> Result<void> {
         return fail(ErrorCode::invalid, "This action has no place here.", "",
                     "A round is opened first and signed last.");
     };
-    auto done = std::visit(
-        Overloaded{[&](const Go& a) { return go(a); },
-                   [&](const TapZone& a) { return round->goToZone(a.zone, at); },
-                   [&](const Change& a) {
-                       return act(round::SettingChanged{a.setting, a.to});
-                   },
-                   [&](const Settle& a) { return settle(a); }, [&](const Reopen& a) { return reopen(a); },
-                   [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
-                   [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
-                   [&](const Pause&) { return act(round::Paused{}); },
-                   [&](const Resume&) { return act(round::Resumed{}); },
-                   [&](const Note& a) { return act(round::Note{a.words}); },
-                   [&](const Conclude& a) {
-                       return act(round::Concluded{a.fit, a.reasons});
-                   },
-                   [&](const Follow& a) { return notHere(a); }, [&](const Open& a) { return notHere(a); },
-                   [&](const Sign& a) { return notHere(a); }},
-        action.what);
+    auto done = std::visit(Overloaded{[&](const Go& a) { return anew(round::StandReached{a.stand}); },
+                                      [&](const TapZone& a) { return round->goToZone(a.zone, at); },
+                                      [&](const Change& a) {
+                                          return act(round::SettingChanged{a.setting, a.to});
+                                      },
+                                      [&](const Settle& a) { return settle(a); },
+                                      [&](const Reopen& a) {
+                                          return anew(round::Reopened{a.point, a.why});
+                                      },
+                                      [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
+                                      [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
+                                      [&](const Pause&) { return act(round::Paused{}); },
+                                      [&](const Resume&) { return act(round::Resumed{}); },
+                                      [&](const Note& a) { return act(round::Note{a.words}); },
+                                      [&](const Block& a) {
+                                          return anew(round::StandBlocked{a.stand, a.why});
+                                      },
+                                      [&](const Free& a) { return anew(round::StandFree{a.stand}); },
+                                      [&](const Mark& a) { return mark(a); },
+                                      [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
+                                      [&](const Lighting& a) { return anew(round::Light{a.low}); },
+                                      [&](const Conclude& a) {
+                                          return act(round::Concluded{a.fit, a.reasons});
+                                      },
+                                      [&](const Follow& a) { return notHere(a); },
+                                      [&](const Open& a) { return notHere(a); },
+                                      [&](const Sign& a) { return notHere(a); }},
+                           action.what);
     if (done) now = at;
     return done;
 }

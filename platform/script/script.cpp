@@ -90,6 +90,23 @@ Settle readSettle(Fields& fields, round::Outcome outcome) {
     return settle;
 }
 
+/// Written as in an event, EVENT.md; whether it is an outline that can be marked, the round says.
+Mark readMark(Fields& fields) {
+    Mark mark;
+    mark.why = fields.text("why");
+    const Json* json = fields.any("outline");
+    const bool corners =
+        json != nullptr && json->is_array() && std::all_of(json->begin(), json->end(), [](const Json& one) {
+            return one.is_array() && one.size() == 2 && one[0].is_string() && one[1].is_string();
+        });
+    if (!corners)
+        fields.fail("A list of corners such as [\"1.5\", \"-2\"], in metres, is expected here.", "outline");
+    else
+        for (const Json& one : *json)
+            mark.outline.push_back({one[0].get<std::string>(), one[1].get<std::string>()});
+    return mark;
+}
+
 Conclude readConclude(Fields& fields) {
     return {fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
 }
@@ -116,6 +133,11 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
     if (word == "pause") return Pause{};
     if (word == "resume") return Resume{};
     if (word == "note") return Note{fields.text("words")};
+    if (word == "blocked") return Block{fields.text("stand"), fields.text("why")};
+    if (word == "free") return Free{fields.text("stand")};
+    if (word == "marked") return readMark(fields);
+    if (word == "cleared") return Clear{fields.integer("area", 1, 1000)};
+    if (word == "light") return Lighting{fields.word("is", {"low", "good"}) == 0};
     if (word == "follow") return readFollow(fields);
     if (word == "conclude") return readConclude(fields);
     if (word == "sign") return Sign{};

@@ -50,6 +50,23 @@ struct Resume {};
 struct Note {
     std::string words;
 };
+struct Block {
+    std::string stand;
+    std::string why;
+};
+struct Free {
+    std::string stand;
+};
+struct Mark {
+    std::vector<round::Corner> outline;
+    std::string why;
+};
+struct Clear {
+    std::int64_t area = 0; ///< its number, as marked in this script: 1, 2, 3 …
+};
+struct Lighting {
+    bool low = false;
+};
 struct Follow {
     std::optional<std::string> until;
     std::map<std::string, std::string> values; ///< point → measured value
@@ -61,7 +78,7 @@ struct Conclude {
 struct Sign {};
 
 using Doing = std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note,
-                           Follow, Conclude, Sign>;
+                           Block, Free, Mark, Clear, Lighting, Follow, Conclude, Sign>;
 
 struct Action {
     Doing what;

@@ -14,7 +14,11 @@ FocusScope {
     property real topInset: 20
     property real bottomInset: 20
     property real sideInset: 22
-    readonly property rect box: figure.bounds
+    /// Only drawn, without the zones: nothing in it is touched.
+    property bool still: false
+    /// Metres of ground shown beside the aircraft.
+    property real around: 0
+    readonly property rect box: Qt.rect(figure.bounds.x - around, figure.bounds.y - around, figure.bounds.width + 2 * around, figure.bounds.height + 2 * around)
     /// 1: all of it; more: closer, with `middle` (metres) in the middle.
     property real zoom: 1
     property point middle: Qt.point(box.x + box.width / 2, box.y + box.height / 2)
@@ -28,8 +32,8 @@ FocusScope {
     signal zoneAsked(string zoneId)
     signal standAsked(string standId)
 
-    objectName: "figure"
-    activeFocusOnTab: true
+    objectName: still ? "" : "figure"
+    activeFocusOnTab: !still
     Accessible.role: Accessible.Graphic
     Accessible.name: qsTr("The figure: the aircraft from above, nose up")
     Accessible.description: at < 0 ? qsTr("Arrow keys choose a zone, Enter goes there") : ""
@@ -138,7 +142,7 @@ FocusScope {
     }
     Repeater {
         id: zones
-        model: view.figure.zones
+        model: view.still ? null : view.figure.zones
         ZoneShape {
             required property int index
             perMetre: view.perMetre
@@ -151,8 +155,21 @@ FocusScope {
             onAsked: view.zoneAsked(zoneId)
         }
     }
+    Repeater {
+        model: view.figure.marked
+        MarkedShape {
+            required property var modelData
+            outline: modelData.outline
+            why: modelData.why
+            seen: Qt.size(view.width, view.height)
+            perMetre: view.perMetre
+            origin: view.origin
+            visible: view.shows(x, y, width, height)
+        }
+    }
     Shape {
         anchors.fill: parent
+        visible: !view.still
         Accessible.ignored: true
         ShapePath {
             strokeColor: Theme.way
@@ -181,7 +198,7 @@ FocusScope {
         readonly property point from: Qt.point(view.figure.reachFrom.x * view.perMetre + view.origin.x, view.figure.reachFrom.y * view.perMetre + view.origin.y)
         readonly property point to: Qt.point(view.figure.reachTo.x * view.perMetre + view.origin.x, view.figure.reachTo.y * view.perMetre + view.origin.y)
         anchors.fill: parent
-        visible: view.figure.reaching
+        visible: view.figure.reaching && !view.still
         Accessible.ignored: true
         ShapePath {
             strokeColor: Theme.way
@@ -219,6 +236,7 @@ FocusScope {
         StandMark {
             perMetre: view.perMetre
             origin: view.origin
+            objectName: view.still ? "" : "stand." + standId
             next: standId === view.nextStand && look !== "current"
             places: view.standPlaces
             onAsked: view.standAsked(standId)
@@ -250,6 +268,7 @@ FocusScope {
         anchors.margins: 2
     }
     PinchHandler {
+        enabled: !view.still
         property real before: 1
         target: null
         onActiveChanged: if (active)
@@ -260,13 +279,14 @@ FocusScope {
     DragHandler {
         property point before
         target: null
-        enabled: view.zoom > 1
+        enabled: view.zoom > 1 && !view.still
         onActiveChanged: if (active)
             before = view.middle
         onTranslationChanged: if (active)
             view.middle = Qt.point(before.x - translation.x / view.perMetre, before.y - translation.y / view.perMetre)
     }
     TapHandler {
+        enabled: !view.still
         gesturePolicy: TapHandler.WithinBounds
         onTapped: eventPoint => view.touch(eventPoint.position.x, eventPoint.position.y)
     }

@@ -1,4 +1,7 @@
-// A stand: a numbered circle; filled = been there, heavy = here, thin = ahead; a bar beneath where one stands raised.
+// A stand: a numbered circle; filled = been there, heavy = here, thin = ahead; a bar beneath where one stands raised; crossed out
+// where it can't be used.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Ambit
 
@@ -12,14 +15,17 @@ Item {
     required property real placeY
     required property bool raised
     required property string look
+    /// Why it can't be used; "": it can.
+    required property string blocked
 
     property real perMetre: 1
     property point origin
     property bool next: false
     readonly property bool here: look === "current"
+    readonly property bool usable: blocked === ""
     /// Where stands are too close to each other for numbers, all but the ones that matter now are dots.
     property var places: []
-    readonly property bool numbered: here || next || nearest * perMetre >= 24
+    readonly property bool numbered: here || next || !usable || nearest * perMetre >= 24
     readonly property real nearest: {
         let least = Infinity;
         for (const place of places)
@@ -38,8 +44,8 @@ Item {
     width: across
     height: across
     Accessible.role: Accessible.Button
-    Accessible.name: qsTr("Stand %1, %2").arg(number).arg(name)
-    Accessible.description: here ? qsTr("here") : look === "done" ? qsTr("been there") : next ? qsTr("next") : qsTr("ahead")
+    Accessible.name: number > 0 ? qsTr("Stand %1, %2").arg(number).arg(name) : qsTr("Stand %1").arg(name)
+    Accessible.description: !usable ? qsTr("can't be used: %1").arg(blocked) : here ? qsTr("here") : look === "done" ? qsTr("been there") : next ? qsTr("next") : qsTr("ahead")
     Accessible.onPressAction: mark.asked()
 
     Rectangle {
@@ -58,7 +64,7 @@ Item {
         color: Theme.way
     }
     Text {
-        visible: mark.numbered
+        visible: mark.numbered && mark.usable
         anchors.centerIn: parent
         anchors.verticalCenterOffset: 1
         text: mark.number
@@ -67,5 +73,20 @@ Item {
         font.pixelSize: Math.max(14, Math.round(14 * (1 + (Theme.scale - 1) * 0.3)))
         color: mark.look === "done" ? Theme.panel : Theme.way
         Accessible.ignored: true
+    }
+    Repeater {
+        // Two bars across.
+        model: mark.usable ? 0 : 2
+        Rectangle {
+            required property int index
+            anchors.centerIn: parent
+            width: mark.width * 1.25
+            height: 4
+            rotation: index === 0 ? 45 : -45
+            antialiasing: true
+            color: mark.look === "done" ? Theme.panel : Theme.way
+            border.width: mark.look === "done" ? 1 : 0
+            border.color: Theme.way
+        }
     }
 }

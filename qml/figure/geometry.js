@@ -98,6 +98,12 @@ function hatch(points, step) {
     return path;
 }
 
+/// The same, slanting the other way.
+function hatchBack(points, step) {
+    const mirrored = hatch(points.map(p => Qt.point(-p.x, p.y)), step);
+    return mirrored.replace(/([ML])(-?[0-9.]+)/g, (all, letter, x) => letter + (-x).toFixed(2));
+}
+
 /// The triangle that cuts the corner nearest to top left, `size` long.
 function cutCorner(points, size) {
     let at = 0;

@@ -3,6 +3,7 @@
 #include "airframe/read.hpp"
 #include "base/files.hpp"
 #include "model/words.hpp"
+#include "round/order.hpp"
 
 #include <QSettings>
 
@@ -176,6 +177,11 @@ QString App::notice(const QString& registration) {
     return airframe == nullptr ? QString() : text(airframe->notice);
 }
 
+void App::compareWalk(const QString& registration, const QString& walkId) {
+    const bool known = described(registration) != nullptr;
+    compared.show(known ? lastDescribed : nullptr, walkId.toStdString());
+}
+
 bool App::addAircraft(const QUrl& airframeFile, const QString& registration, const QString& serial) {
     const auto added = [&]() -> Result<void> {
         const std::string mark = registration.trimmed().toStdString();
@@ -225,7 +231,7 @@ bool App::begin(const QString& registration, const QString& walkId, const QStrin
                              std::move(*readings),
                              now.offsetMinutes,
                              services.position ? services.position() : std::nullopt,
-                             {}};
+                             compared.steps((*airframe)->sha256, walkId.toStdString())};
         auto round = archive::OpenRound::begin(services.archive, **airframe, std::move(opened), now.at);
         if (!round) return tl::unexpected(round.error());
         take(std::move(*airframe), std::move(*round));
@@ -254,6 +260,10 @@ Result<void> App::goOn(const std::string& roundId) {
     if (!airframe) return tl::unexpected(airframe.error());
     auto round = archive::OpenRound::resume(services.archive, **airframe, roundId);
     if (!round) return tl::unexpected(round.error());
+    // Killed between something that differs and the new order: it is made up for.
+    const round::State& state = round->state();
+    if (state.phase == round::Phase::walking && !round::holdsStill(state, **airframe))
+        if (auto anew = round->replan("The round goes on", services.now().at); !anew) return anew;
     take(std::move(*airframe), std::move(*round));
     return {};
 }

@@ -3,6 +3,7 @@
 
 #include "model/aircraft_model.hpp"
 #include "model/file_view.hpp"
+#include "model/plan_comparison.hpp"
 #include "model/round_view.hpp"
 #include "model/signing_view.hpp"
 
@@ -17,6 +18,8 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::RoundView* round READ round NOTIFY roundChanged)
     Q_PROPERTY(ambit::view::FileView* file READ file CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
+    /// Of the walk that compareWalk() was told.
+    Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
     /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
     /// or the next touch that works.
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
@@ -38,6 +41,8 @@ public:
     Q_INVOKABLE [[nodiscard]] QVariantList counters(const QString& registration);
     Q_INVOKABLE [[nodiscard]] QStringList cautions(const QString& registration);
     Q_INVOKABLE [[nodiscard]] QString notice(const QString& registration);
+    /// This way round against as listed: fills `comparison`, now or a little later. "": no walk.
+    Q_INVOKABLE void compareWalk(const QString& registration, const QString& walkId);
     /// Starts a round; `round` is it then. `counters`: id → decimal string; empty ones are left out.
     Q_INVOKABLE bool begin(const QString& registration, const QString& walkId, const QString& name,
                            const QString& role, const QString& certificate, const QVariantMap& counters);
@@ -50,6 +55,7 @@ public:
 
     [[nodiscard]] AircraftModel* aircraft() { return &aircraftRows; }
     [[nodiscard]] RoundView* round() const { return current.get(); }
+    [[nodiscard]] PlanComparison* comparison() { return &compared; }
     [[nodiscard]] FileView* file() { return &fileView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
     [[nodiscard]] QString problem() const { return trouble; }
@@ -83,8 +89,9 @@ private:
     QString trouble;
     bool dark = false;
     round::Person who;
-    std::unique_ptr<const airframe::Airframe> lastDescribed;
+    std::shared_ptr<const airframe::Airframe> lastDescribed;
     AircraftModel aircraftRows;
+    PlanComparison compared;
     FileView fileView;
     SigningView signingView;
     std::unique_ptr<RoundView> current;

@@ -81,6 +81,14 @@ Card makeCard(const round::State& state, const airframe::Airframe& airframe,
         Card card;
         card.kind = QStringLiteral("done");
         card.title = Words::tr("Every point is settled");
+        const int open = static_cast<int>(state.points.size()) - state.settledCount();
+        if (open > 0) {
+            card.title = open == 1 ? Words::tr("1 point can't be settled now")
+                                   : Words::tr("%1 points can't be settled now").arg(open);
+            card.how =
+                Words::tr("No way leads on from here. Say what can be used again, or settle what is left as "
+                          "not inspected.");
+        }
         return card;
     }
     if (const auto* go = std::get_if<walk::Go>(&left.front())) return cardOf(*go, airframe);

@@ -60,6 +60,7 @@ FigureModel::FigureModel(const airframe::Airframe& description, const std::strin
 void FigureModel::update(const Scene& scene) {
     updateParts(scene);
     standRows.update(scene);
+    updateMarked(scene);
     updateWay(scene);
     zoneRows.update(scene);
     updateReach(scene);
@@ -77,6 +78,27 @@ void FigureModel::updateParts(const Scene& scene) {
                                  {QStringLiteral("outline"), pointsOf(part.outline)},
                                  {QStringLiteral("solid"), part.solid}};
     emit partsChanged();
+}
+
+/// An area's number never means another one: the numbers tell whether anything has changed.
+void FigureModel::updateMarked(const Scene& scene) {
+    std::vector<std::int64_t> numbers;
+    std::vector<airframe::Outline> outlines;
+    for (const auto& [number, area] : scene.state.marked) {
+        numbers.push_back(number);
+        outlines.push_back(area.outline);
+    }
+    if (numbers == shownMarks) return;
+    shownMarks = std::move(numbers);
+    marks.clear();
+    for (const auto& [number, area] : scene.state.marked)
+        marks << QVariantMap{{QStringLiteral("area"), static_cast<int>(number)},
+                             {QStringLiteral("why"), text(area.why)},
+                             {QStringLiteral("outline"), pointsOf(area.outline)}};
+    ground = walk::Ground(*airframe, outlines);
+    legs.clear();
+    wayShown = false;
+    emit markedChanged();
 }
 
 void FigureModel::updateWay(const Scene& scene) {
@@ -111,7 +133,8 @@ const QVariant& FigureModel::leg(const std::string& fromStand, const std::string
     const airframe::Place start = fromStand.empty() ? walk->start : airframe->stand(fromStand)->at;
     const airframe::Place goal = toStand.empty() ? walk->end : airframe->stand(toStand)->at;
     const auto way = ground.way(start, goal);
-    known->second = way ? pointsOf(way->places) : pointsOf({start, goal});
+    // Where there is no way none is drawn: a straight line would lead through the machine.
+    known->second = way ? pointsOf(way->places) : QVariantList{};
     return known->second;
 }
 
@@ -209,14 +232,20 @@ void StandsModel::update(const Scene& scene) {
         if (row != next.end())
             row->where = where;
         else
-            next.push_back({stand, static_cast<int>(next.size()) + 1, where});
+            next.push_back({stand, static_cast<int>(next.size()) + 1, where, {}});
     };
     for (const auto& stand : scene.state.standsReached)
         add(stand, Where::done);
     for (const auto& step : scene.left)
         if (const auto* go = std::get_if<walk::Go>(&step)) add(go->stand, Where::ahead);
     if (scene.state.stand) add(*scene.state.stand, Where::current);
-    sync(rows, std::move(next), {NumberRole, LookRole});
+    for (const auto& [id, blocked] : scene.state.blocked) {
+        const airframe::Stand* stand = scene.airframe.stand(id);
+        auto row = std::find_if(next.begin(), next.end(), [&](const Row& one) { return one.stand == stand; });
+        if (row == next.end()) row = next.insert(row, {stand, 0, Where::ahead, {}});
+        row->blocked = blocked.why;
+    }
+    sync(rows, std::move(next), {NumberRole, LookRole, BlockedRole});
 }
 
 int StandsModel::numberOf(const std::string& stand) const {
@@ -249,14 +278,17 @@ QVariant StandsModel::data(const QModelIndex& at, int role) const {
         return row.where == Where::done      ? QStringLiteral("done")
                : row.where == Where::current ? QStringLiteral("current")
                                              : QStringLiteral("ahead");
+    case BlockedRole:
+        return text(row.blocked);
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> StandsModel::roleNames() const {
-    return {{StandIdRole, "standId"}, {NameRole, "name"},     {NumberRole, "number"}, {PlaceXRole, "placeX"},
-            {PlaceYRole, "placeY"},   {RaisedRole, "raised"}, {LookRole, "look"}};
+    return {{StandIdRole, "standId"}, {NameRole, "name"},      {NumberRole, "number"},
+            {PlaceXRole, "placeX"},   {PlaceYRole, "placeY"},  {RaisedRole, "raised"},
+            {LookRole, "look"},       {BlockedRole, "blocked"}};
 }
 
 } // namespace ambit::view

@@ -54,13 +54,15 @@ private:
     std::vector<Row> rows;
 };
 
-/// The places to stand that this walk uses, numbered in the order in which they are reached.
+/// The places to stand that this walk uses, numbered in the order in which they are reached; and those that
+/// can't be used, without a number where the walk doesn't come by.
 class StandsModel : public ambit::view::RowsModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("FigureModel makes it")
 public:
-    /// standId, name, number (1…), placeX, placeY (metres), raised (bool), look ("done" "current" "ahead")
+    /// standId, name, number (1…), placeX, placeY (metres), raised (bool), look ("done" "current" "ahead"),
+    /// blocked (why it can't be used; "": it can)
     enum Role {
         StandIdRole = Qt::UserRole,
         NameRole,
@@ -68,7 +70,8 @@ public:
         PlaceXRole,
         PlaceYRole,
         RaisedRole,
-        LookRole
+        LookRole,
+        BlockedRole
     };
     using RowsModel::RowsModel;
 
@@ -86,6 +89,7 @@ private:
         const airframe::Stand* stand = nullptr;
         int number = 0;
         Where where{};
+        std::string blocked;
         [[nodiscard]] const airframe::Stand* key() const { return stand; }
         friend bool operator==(const Row&, const Row&) = default;
     };
@@ -107,6 +111,8 @@ class FigureModel : public QObject {
     /// first.
     Q_PROPERTY(QVariantList wayDone READ wayDone NOTIFY wayChanged)
     Q_PROPERTY(QVariantList wayAhead READ wayAhead NOTIFY wayChanged)
+    /// What is marked as in the way: list of {area (its number), why, outline: [point]}.
+    Q_PROPERTY(QVariantList marked READ marked NOTIFY markedChanged)
     /// From the person's place to the middle of the zone on the card: an arrow, if `reaching`.
     Q_PROPERTY(bool reaching READ reaching NOTIFY reachChanged)
     Q_PROPERTY(QPointF reachFrom READ reachFrom NOTIFY reachChanged)
@@ -122,6 +128,7 @@ public:
     [[nodiscard]] StandsModel* stands() { return &standRows; }
     [[nodiscard]] QVariantList wayDone() const { return done; }
     [[nodiscard]] QVariantList wayAhead() const { return ahead; }
+    [[nodiscard]] QVariantList marked() const { return marks; }
     [[nodiscard]] bool reaching() const { return reachZone != nullptr; }
     [[nodiscard]] QPointF reachFrom() const { return from; }
     [[nodiscard]] QPointF reachTo() const { return to; }
@@ -129,10 +136,12 @@ public:
 signals:
     void partsChanged();
     void wayChanged();
+    void markedChanged();
     void reachChanged();
 
 private:
     void updateParts(const Scene& scene);
+    void updateMarked(const Scene& scene);
     void updateWay(const Scene& scene);
     void updateReach(const Scene& scene);
     [[nodiscard]] const QVariant& leg(const std::string& from, const std::string& to);
@@ -140,7 +149,9 @@ private:
 
     const airframe::Airframe* airframe;
     const airframe::Walk* walk;
-    walk::Ground ground;
+    walk::Ground ground; ///< with what is marked in it
+    std::vector<std::int64_t> shownMarks;
+    QVariantList marks;
     QRectF box;
     ZonesModel zoneRows;
     StandsModel standRows;
@@ -150,7 +161,7 @@ private:
     std::vector<std::string> doneStands, aheadStands; ///< what the polylines show
     bool wayShown = false;
     std::map<std::pair<std::string, std::string>, QVariant>
-        legs; ///< every way asked for once; "" is start or end
+        legs; ///< every way on this ground asked for once; "" is start or end
     QVariantList done, ahead;
     const airframe::Zone* reachZone = nullptr;
     QPointF from, to;

@@ -1,6 +1,7 @@
 #include "model/round_view.hpp"
 
 #include "model/words.hpp"
+#include "round/order.hpp"
 
 namespace ambit::view {
 
@@ -61,11 +62,9 @@ bool RoundView::goTo(const QString& standId) {
 
 /// Whoever stands elsewhere than the plan says gets the rest ordered from there.
 Result<void> RoundView::reach(const std::string& standId) {
-    const auto* next = left.empty() ? nullptr : std::get_if<walk::Go>(&left.front());
-    const bool inTurn = left.empty() || (next != nullptr && next->stand == standId);
-    if (auto done = act(round::StandReached{standId}); !done) return done;
-    chosen = nullptr;
-    return inTurn ? Result<void>() : round.replan("another stand was reached", now());
+    auto done = round.actAndReplan(round::StandReached{standId}, now());
+    if (done) chosen = nullptr;
+    return done;
 }
 
 bool RoundView::changeSetting() {
@@ -77,7 +76,8 @@ bool RoundView::changeSetting() {
 bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos) {
     if (card.point == nullptr) return committed(noPoint());
     what.point = card.point->id;
-    auto done = act(std::move(what), photos);
+    const bool unseen = what.outcome == round::Outcome::notInspected;
+    auto done = unseen ? round.actAndReplan(std::move(what), now()) : act(std::move(what), photos);
     if (done) chosen = nullptr;
     return committed(done);
 }
@@ -124,14 +124,13 @@ bool RoundView::choosePoint(const QString& pointId) {
 
 bool RoundView::reopen(const QString& pointId, const QString& reason) {
     const std::string id = pointId.toStdString();
-    auto done = act(round::Reopened{id, wordsOf(reason)});
+    auto done = round.actAndReplan(round::Reopened{id, wordsOf(reason)}, now());
     if (done) {
         // Re-opened where it can be settled at once, it stays in hand.
         const auto here = pointsHere(state(), *airframe);
         const auto point =
             std::find_if(here.begin(), here.end(), [&](const auto* one) { return one->id == id; });
         chosen = point == here.end() ? nullptr : *point;
-        done = round.replan("a point was re-opened", now());
     }
     return committed(done);
 }
@@ -155,7 +154,9 @@ bool RoundView::pause() {
 }
 
 bool RoundView::resume() {
-    return committed(act(round::Resumed{}));
+    auto done = act(round::Resumed{});
+    if (done && !round::holdsStill(state(), *airframe)) done = round.replan("The round goes on", now());
+    return committed(done);
 }
 
 bool RoundView::note(const QString& words) {
@@ -215,6 +216,7 @@ void RoundView::announce() {
         plannedAt = seq;
         planWords = costOfTheRest();
     }
+    tellOrder();
     if (announcing) return;
     announcing = true;
     QMetaObject::invokeMethod(this, &RoundView::tell, Qt::QueuedConnection);
@@ -223,13 +225,15 @@ void RoundView::announce() {
 void RoundView::tell() {
     announcing = false;
     const Told before = told;
-    told = {state().phase, state().stand, plannedAt};
+    told = {state().phase, state().stand, plannedAt, orderWords, differsSeq};
     emit progressChanged();
     emit cardChanged();
     emit minutesChanged();
     if (before.stand != told.stand || before.planSeq != told.planSeq) emit standChanged();
     if (before.planSeq != told.planSeq) emit planChanged();
     if (before.phase != told.phase) emit phaseChanged();
+    if (before.order != told.order) emit orderChanged();
+    if (before.differsSeq != told.differsSeq) emit differsChanged();
 }
 
 /// Number of the event that made the plan.

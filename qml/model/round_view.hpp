@@ -33,6 +33,8 @@ class RoundView : public QObject {
     Q_PROPERTY(int owedCount READ owedCount NOTIFY progressChanged)
     /// "112 m · 3 climbs · about 31 min": what was left when the plan was made.
     Q_PROPERTY(QString planText READ planText NOTIFY planChanged)
+    /// What moved in the order last, and why; "" once the pilot has gone on from there.
+    Q_PROPERTY(QString orderText READ orderText NOTIFY orderChanged)
     /// Since the start, pauses left out.
     Q_PROPERTY(int minutes READ minutes NOTIFY minutesChanged)
 
@@ -95,6 +97,13 @@ class RoundView : public QObject {
     Q_PROPERTY(int targetStandNumber READ targetStandNumber NOTIFY cardChanged)
     Q_PROPERTY(QString targetStandText READ targetStandText NOTIFY cardChanged)
 
+    // Where reality differs from the airframe's description.
+    /// {id, name, why, sinceText}: stands that can't be used, freeStand(id).
+    Q_PROPERTY(QVariantList blockedStands READ blockedStands NOTIFY differsChanged)
+    /// {area, why, sinceText}: what is marked as in the way, clearArea(area).
+    Q_PROPERTY(QVariantList markedAreas READ markedAreas NOTIFY differsChanged)
+    Q_PROPERTY(bool lightLow READ lightLow NOTIFY differsChanged)
+
     Q_PROPERTY(ambit::view::StandPointsModel* here READ here CONSTANT)
     Q_PROPERTY(ambit::view::FigureModel* figure READ figure CONSTANT)
     Q_PROPERTY(ambit::view::OwedModel* owed READ owed CONSTANT)
@@ -125,6 +134,12 @@ public:
     Q_INVOKABLE bool tapZone(const QString& zoneId);
     /// I am at this stand, out of turn.
     Q_INVOKABLE bool goTo(const QString& standId);
+    Q_INVOKABLE bool blockStand(const QString& standId, const QString& reason);
+    Q_INVOKABLE bool freeStand(const QString& standId);
+    /// `corners`: list of points as the figure has them, metres with y down.
+    Q_INVOKABLE bool markArea(const QVariantList& corners, const QString& reason);
+    Q_INVOKABLE bool clearArea(int area);
+    Q_INVOKABLE bool tellLight(bool low);
     Q_INVOKABLE bool made(const QString& openingId);
     Q_INVOKABLE bool closed(const QString& openingId);
     Q_INVOKABLE bool pause();
@@ -151,6 +166,10 @@ public:
     [[nodiscard]] int findingCount() const { return findings; }
     [[nodiscard]] int owedCount() const { return owedRows.count(); }
     [[nodiscard]] QString planText() const { return planWords; }
+    [[nodiscard]] QString orderText() const { return orderWords; }
+    [[nodiscard]] QVariantList blockedStands() const;
+    [[nodiscard]] QVariantList markedAreas() const;
+    [[nodiscard]] bool lightLow() const { return state().lightLow; }
     [[nodiscard]] int minutes() const;
     [[nodiscard]] QString phase() const;
     [[nodiscard]] QString pausedText() const;
@@ -202,6 +221,8 @@ signals:
     void touched(); ///< a touch was committed
     void progressChanged();
     void planChanged();
+    void orderChanged();
+    void differsChanged();
     void minutesChanged();
     void phaseChanged();
     void cardChanged();
@@ -212,6 +233,8 @@ private:
     [[nodiscard]] bool committed(const Result<void>& result); ///< shows the new state, or reports the error
     [[nodiscard]] bool settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos = {});
     [[nodiscard]] Result<void> reach(const std::string& stand);
+    [[nodiscard]] bool differ(round::What what);
+    void tellOrder();
     void announce();
     void tell();
     [[nodiscard]] std::int64_t planSeq() const;
@@ -236,10 +259,16 @@ private:
         round::Phase phase{};
         std::optional<std::string> stand;
         std::int64_t planSeq = 0;
+        QString order;
+        std::int64_t differsSeq = 0;
     } told;
     bool announcing = false;
     std::int64_t plannedAt = 0; ///< number of the event that made the plan
     QString planWords;
+    QString orderWords;
+    std::int64_t keptAt = 0;     ///< number of the event that might have changed the order and didn't
+    QString keptWords;           ///< its words
+    std::int64_t differsSeq = 0; ///< of the last event by which reality differs
     FigureModel* figureModel;
     StandPointsModel hereRows;
     OwedModel owedRows;

@@ -26,8 +26,7 @@ public:
         return Words::tr("Ordered anew: %1").arg(text(what.why));
     }
     QString operator()(const round::StandReached& what) const {
-        const auto* stand = airframe.stand(what.stand);
-        return Words::tr("At %1").arg(quoted(text(stand == nullptr ? what.stand : stand->name)));
+        return Words::tr("At %1").arg(standName(what.stand));
     }
     QString operator()(const round::SettingChanged& what) const {
         const auto* setting = airframe.setting(what.setting);
@@ -54,6 +53,21 @@ public:
     QString operator()(const round::Paused&) const { return Words::tr("Paused"); }
     QString operator()(const round::Resumed&) const { return Words::tr("Resumed"); }
     QString operator()(const round::Note& what) const { return Words::tr("Note: %1").arg(text(what.words)); }
+    QString operator()(const round::StandBlocked& what) const {
+        return Words::tr("%1 can't be used: %2").arg(standName(what.stand), text(what.why));
+    }
+    QString operator()(const round::StandFree& what) const {
+        return Words::tr("%1 can be used again").arg(standName(what.stand));
+    }
+    QString operator()(const round::AreaMarked& what) const {
+        return Words::tr("In the way, area %1: %2").arg(what.area).arg(text(what.why));
+    }
+    QString operator()(const round::AreaCleared& what) const {
+        return Words::tr("Area %1 isn't in the way any more").arg(what.area);
+    }
+    QString operator()(const round::Light& what) const {
+        return what.low ? Words::tr("The light is low") : Words::tr("The light is good again");
+    }
     QString operator()(const round::Concluded& what) const { return conclusionText(what.fit); }
     QString operator()(const round::Withdrawn& what) const {
         return Words::tr("Conclusion withdrawn: %1").arg(text(what.why));
@@ -63,6 +77,10 @@ public:
     }
 
 private:
+    [[nodiscard]] QString standName(const std::string& id) const {
+        const auto* stand = airframe.stand(id);
+        return quoted(text(stand == nullptr ? id : stand->name));
+    }
     [[nodiscard]] QString pointName(const std::string& id) const {
         const auto* point = airframe.point(id);
         return text(point == nullptr ? id : point->name);

@@ -17,6 +17,9 @@ Page {
     property string role: app.personRole !== "" ? app.personRole : "pilot"
     property var counters: ({})
 
+    onWalkChanged: app.compareWalk(registration, walk)
+    Component.onCompleted: app.compareWalk(registration, walk)
+
     objectName: "screenBegin"
     title: qsTr("Begin a round")
     subtitle: registration
@@ -55,6 +58,10 @@ Page {
                     chosen: screen.walk === modelData.id
                     onClicked: screen.walk = modelData.id
                 }
+            }
+            ComparedWalk {
+                width: parent.width
+                comparison: screen.app.comparison
             }
             Label {
                 topPadding: 8

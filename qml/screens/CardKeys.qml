@@ -124,10 +124,10 @@ FocusScope {
             x: -keys.bleed
             width: parent.width + 2 * keys.bleed
             height: rows * Theme.target
-            readonly property int count: 3 + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
+            readonly property int count: (keys.kind === "go" ? 2 : 3) + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
             /// Large text takes two rows.
             readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
-            layoutDirection: keys.onPoint ? Qt.LeftToRight : Qt.RightToLeft
+            layoutDirection: keys.onPoint || keys.kind === "go" ? Qt.LeftToRight : Qt.RightToLeft
             readonly property real share: Math.floor(width / Math.ceil(count / rows))
             Key {
                 objectName: "linkWhy"
@@ -165,6 +165,27 @@ FocusScope {
                 look: "link"
                 text: qsTr("Not inspected")
                 onClicked: keys.sheetAsked("NotInspectedSheet.qml", {})
+            }
+            Key {
+                objectName: "linkBlocked"
+                width: links.share
+                visible: keys.kind === "go"
+                look: "link"
+                text: qsTr("Can't be used")
+                about: keys.round.targetStandName
+                onClicked: keys.sheetAsked("BlockedSheet.qml", {
+                    standId: keys.round.targetStandId,
+                    name: keys.round.targetStandName
+                })
+            }
+            Key {
+                objectName: "linkMark"
+                width: links.share
+                visible: keys.kind === "go"
+                look: "link"
+                text: qsTr("In the way")
+                about: qsTr("A wall, another machine: mark it on the figure")
+                onClicked: keys.sheetAsked("MarkSheet.qml", {})
             }
             Key {
                 objectName: "moreKey"

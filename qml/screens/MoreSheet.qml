@@ -14,7 +14,13 @@ Sheet {
     signal reviewAsked
     signal leaveAsked
     signal placeAsked(string place)
-    signal sheetAsked(string file)
+    signal sheetAsked(string file, var more)
+
+    /// Whom “this stand” means: the one ahead, else where one is.
+    readonly property bool ahead: round.targetStandId !== ""
+    readonly property string standId: ahead ? round.targetStandId : round.standId
+    readonly property string standName: ahead ? round.targetStandName : round.standName
+    readonly property bool walking: round.phase === "walking"
 
     objectName: "sheetMore"
     title: round.walkName
@@ -33,7 +39,59 @@ Sheet {
         objectName: "noteKey"
         width: parent.width
         text: qsTr("Note")
-        onClicked: sheet.sheetAsked("NoteSheet.qml")
+        onClicked: sheet.sheetAsked("NoteSheet.qml", {})
+    }
+    Label {
+        width: parent.width
+        topPadding: 8
+        text: qsTr("If something is different today")
+        strong: true
+        Accessible.role: Accessible.Heading
+    }
+    Key {
+        objectName: "standBlockedKey"
+        width: parent.width
+        visible: sheet.standId !== ""
+        enabled: sheet.walking && !Array.from(sheet.round.blockedStands).some(one => one.id === sheet.standId)
+        text: qsTr("“%1” can't be used").arg(sheet.standName)
+        about: sheet.ahead ? qsTr("The next stand") : qsTr("Where you are")
+        onClicked: sheet.sheetAsked("BlockedSheet.qml", {
+            standId: sheet.standId,
+            name: sheet.standName
+        })
+    }
+    Key {
+        objectName: "markAreaKey"
+        width: parent.width
+        enabled: sheet.walking
+        text: qsTr("Something is in the way")
+        about: qsTr("A wall, another machine: mark it on the figure")
+        onClicked: sheet.sheetAsked("MarkSheet.qml", {})
+    }
+    Key {
+        objectName: "lightKey"
+        width: parent.width
+        enabled: sheet.walking
+        text: sheet.round.lightLow ? qsTr("The light is good again") : qsTr("The light is going")
+        about: qsTr("In low light, what is reached by climbing comes first")
+        onClicked: if (sheet.round.tellLight(!sheet.round.lightLow))
+            sheet.closed()
+    }
+    DiffersList {
+        width: parent.width
+        enabled: sheet.walking
+        round: sheet.round
+    }
+    Label {
+        objectName: "moreOrder"
+        width: parent.width
+        visible: text !== ""
+        text: sheet.round.orderText
+    }
+    Rectangle {
+        width: parent.width
+        height: 2
+        color: Theme.line
     }
     Key {
         objectName: "placeFile"

@@ -205,8 +205,8 @@ FocusScope {
         function onLeaveAsked() {
             screen.leaveAsked();
         }
-        function onSheetAsked(file: string) {
-            screen.openSheet(file, {});
+        function onSheetAsked(file: string, more: var) {
+            screen.openSheet(file, more);
         }
     }
     WalkLetters {

@@ -58,6 +58,7 @@ public:
             if (const auto* settle = std::get_if<walk::Settle>(&step)) {
                 act(settled(*out.airframe.point(settle->point)), 11000);
                 if (++count == points / 2 && wishes.interrupted) interrupt(settle->point);
+                if (count == points / 3 && wishes.differs) differ();
             }
         }
     }
@@ -73,6 +74,16 @@ private:
         const Event event{state.lastSeq + 1, {at}, what};
         if (auto done = round::apply(state, out.airframe, event); !done) die(done.error());
         out.events.push_back(event);
+    }
+
+    /// Told and, as far as the plan needs it, taken back.
+    void differ() {
+        const std::string here = *state.stand;
+        act(round::StandBlocked{here, "Oil on the step: " + wishes.words}, 3000);
+        act(round::StandFree{here}, 60000);
+        act(round::AreaMarked{1, {{"30", "0"}, {"35", "0"}, {"35", "2.5"}, {"30", "2.5"}}, "Another machine"},
+            5000);
+        act(round::Light{true}, 1000);
     }
 
     void interrupt(const std::string& point) {

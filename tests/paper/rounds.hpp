@@ -17,6 +17,7 @@ struct RoundWishes {
     bool grounds = false; ///< the first finding grounds the aircraft
     bool fit = true;
     bool interrupted = true; ///< a pause, a note, a re-opened point
+    bool differs = false;    ///< a stand blocked and freed, an area marked, low light
     int longWords = 0;       ///< times a finding's words are repeated
     std::string name = "Robin Example";
     std::string words =

@@ -227,6 +227,7 @@ private slots:
         wishes.fit = false;
         wishes.grounds = true;
         wishes.words = word.toStdString();
+        wishes.differs = true;
         wishes.longWords = findings > 2 ? 9 : 0;
         if (findings > 2) wishes.name = "Wolfgang-Maximilian " + std::string(90, 'W');
         const auto drawn = draw(test::walked(helicopter, wishes));
@@ -263,6 +264,27 @@ private slots:
         // Once at the head, once in the timeline.
         QCOMPARE(text.count("not fit for flight"), fit ? 0 : 2);
         QCOMPARE(text.count(QRegularExpression("oncluded fit for flight")), fit ? 2 : 0);
+    }
+
+    void whatDifferedIsTold() {
+        test::RoundWishes wishes;
+        wishes.differs = true;
+        wishes.words = "wiped.";
+        const auto round = test::walked(helicopter, wishes);
+        QCOMPARE(round.content["version"], Json(2));
+        const auto drawn = draw(round);
+        QVERIFY(drawn);
+        const QString text = textOf(drawn->pages.pdf).simplified();
+        if (text.isEmpty()) QSKIP("no pdftotext");
+        QVERIFY(text.contains("What could not be used, and what was in the way"));
+        QCOMPARE(text.count("Oil on the step: wiped."), 2); // as it happened, and in the list
+        QVERIFY(text.contains("Free again"));
+        QVERIFY(text.contains("area 1: Another machine"));
+        QVERIFY(text.contains("Low light"));
+        QVERIFY(text.contains("to the end"));
+        wishes.differs = false;
+        const auto usual = draw(test::walked(helicopter, wishes));
+        QVERIFY(usual && !textOf(usual->pages.pdf).contains("What could not be used"));
     }
 
     void badContentIsAnError() {

@@ -82,7 +82,10 @@ std::vector<Change> changes() {
         {"previous twice", "/previous", set("/previous", {std::string(64, 'a'), std::string(64, 'a')})},
         {"hash in capitals", "/previous/0", set("/previous", {std::string(64, 'A')})},
         {"another format", "/format", set("/format", "ambit-airframe")},
-        {"later version", "/version", set("/version", 2)},
+        {"later version", "/version", set("/version", 3)},
+        {"version 2 without its kinds", "/version", set("/version", 2)},
+        {"a difference that isn't in the log", "/differences",
+         set("/differences", {{{"what", "light low"}, {"at", "2026-06-20T05:30:00.000Z"}}})},
         {"another kind", "/version", set("/kind", "deferral")},
         {"nothing", "/format", [](Json& content) { content = nullptr; }},
         {"list", "/format", [](Json& content) { content = Json::array(); }},
@@ -113,6 +116,48 @@ private slots:
         QCOMPARE(content["openings"].size(), std::size_t{2});
         QCOMPARE(content["aircraft"]["counters"][1]["unit"], Json("1"));
         QCOMPARE(content["events"].size(), test::roundOf(false).size());
+    }
+
+    // A round in which something differed: version 2, and every difference with its end.
+    void saysWhatDiffered() {
+        auto events = test::roundOf(false);
+        const auto insert = [&](std::size_t at, const std::vector<round::What>& what) {
+            for (std::size_t i = 0; i < what.size(); ++i)
+                events.insert(events.begin() + static_cast<std::ptrdiff_t>(at + i),
+                              {0, events[at].at, what[i]});
+            for (std::size_t i = 0; i < events.size(); ++i)
+                events[i].seq = static_cast<std::int64_t>(i) + 1;
+        };
+        insert(3, {round::StandBlocked{"front", "Ice."}, round::Light{true},
+                   round::AreaMarked{1, {{"3", "0"}, {"5", "0"}, {"5", "2.5"}}, "Wall"},
+                   round::StandFree{"front"}});
+        insert(9, {round::StandBlocked{"front", "Unsafe"}});
+        const auto content = record::roundContent(test::machine(), events, {});
+        QVERIFY2(content, content ? "" : toText(content.error()).c_str());
+        QCOMPARE((*content)["version"], Json(2));
+        const Json& differences = (*content)["differences"];
+        QCOMPARE(differences.size(), std::size_t{4});
+        QCOMPARE(differences[0]["what"], Json("stand blocked"));
+        QCOMPARE(differences[0]["name"], Json("In front"));
+        QCOMPARE(differences[0]["until"], (*content)["events"][6]["at"]);
+        QCOMPARE(differences[1]["what"], Json("light low"));
+        QVERIFY(!differences[1].contains("until"));
+        QCOMPARE(differences[2]["area"], Json(1));
+        QCOMPARE(differences[2]["why"], Json("Wall"));
+        QCOMPARE(differences[3]["why"], Json("Unsafe"));
+        QCOMPARE(whereOf(*content), std::string("accepted"));
+        Json other = *content;
+        other["version"] = 1;
+        QCOMPARE(whereOf(other), std::string("/version"));
+        other = *content;
+        other["differences"][2]["why"] = "Hedge";
+        QCOMPARE(whereOf(other), std::string("/differences/2/why"));
+        other = *content;
+        other["differences"].erase(3);
+        QCOMPARE(whereOf(other), std::string("/differences"));
+        other = *content;
+        other["events"][3]["stand"] = "left";
+        QVERIFY(whereOf(other) != "accepted");
     }
 
     void sameInputSameBytes() {

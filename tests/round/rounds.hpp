@@ -55,6 +55,16 @@ inline round::Settled notInspected(const std::string& point, const std::string& 
     return settled;
 }
 
+/// A box with its lower left and upper right corner; metres.
+inline round::AreaMarked area(std::int64_t number, double left, double low, double right, double high,
+                              const std::string& why = "Wall") {
+    round::AreaMarked marked{number, {}, why};
+    for (const airframe::Place place :
+         {airframe::Place{left, low}, {right, low}, {right, high}, {left, high}})
+        marked.outline.push_back(round::cornerAt(place));
+    return marked;
+}
+
 /// A round in memory; time goes on by a second an event.
 class Round {
 public:
@@ -119,6 +129,14 @@ inline std::string described(const round::State& state) {
     for (const auto& [id, opening] : state.openings)
         json["openings"][id] = {opening.owed, opening.ever, opening.since ? opening.since->ms : -1,
                                 opening.closedAt ? opening.closedAt->ms : -1};
+    for (const auto& [id, blocked] : state.blocked)
+        json["blocked"][id] = {blocked.why, blocked.since.ms};
+    for (const auto& [number, area] : state.marked) {
+        Json& its = json["marked"][std::to_string(number)] = {area.why, area.since.ms};
+        for (const auto& corner : area.outline)
+            its.push_back({round::cornerAt(corner).x, round::cornerAt(corner).y});
+    }
+    json["differs"] = {state.areasEver, state.lightLow};
     if (state.conclusion) json["conclusion"] = toJson(round::Event{1, {}, *state.conclusion});
     if (state.signature) json["signature"] = toJson(round::Event{1, {}, *state.signature});
     return canonicalJson(json);

@@ -36,6 +36,12 @@ std::vector<What> oneOfEach() {
             Paused{},
             Resumed{},
             Note{"Line one\nline two — “quoted” \\ \" é 🛩"},
+            StandBlocked{"left", "Ice."},
+            StandFree{"left"},
+            AreaMarked{3, {{"1", "-2.25"}, {"4.5", "-2.25"}, {"4.5", "0.125"}}, "Wall"},
+            AreaCleared{3},
+            Light{true},
+            Light{false},
             Concluded{true, ""},
             Concluded{false, "Crack at the hinge."},
             Withdrawn{"Forgot the oil."},
@@ -84,6 +90,19 @@ private slots:
             canonicalJson(jsonOf(Planned{"why", {walk::Go{"a"}, walk::Set{"b", "c"}, walk::Settle{"d"}}})),
             std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"planned",)"
                         R"("plan":[{"go":"a"},{"set":"b","to":"c"},{"settle":"d"}],"seq":7,"why":"why"})"));
+        QCOMPARE(canonicalJson(jsonOf(StandBlocked{"left", "Ice."})),
+                 std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"stand blocked","seq":7,)"
+                             R"("stand":"left","why":"Ice."})"));
+        QCOMPARE(
+            canonicalJson(jsonOf(StandFree{"left"})),
+            std::string(R"({"at":"2025-06-15T15:06:40.123Z","kind":"stand free","seq":7,"stand":"left"})"));
+        QCOMPARE(canonicalJson(jsonOf(AreaMarked{1, {{"0", "0"}, {"2.5", "0"}, {"0", "-1"}}, "Wall"})),
+                 std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area marked",)"
+                             R"("outline":[["0","0"],["2.5","0"],["0","-1"]],"seq":7,"why":"Wall"})"));
+        QCOMPARE(canonicalJson(jsonOf(AreaCleared{1})),
+                 std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area cleared","seq":7})"));
+        QCOMPARE(canonicalJson(jsonOf(Light{true})),
+                 std::string(R"({"at":"2025-06-15T15:06:40.123Z","is":"low","kind":"light","seq":7})"));
     }
 
     void everyFieldIsNeededAndNoOther() {
@@ -151,9 +170,21 @@ private slots:
         row(5, "/outcome", "\"fine\"");
         row(5, "/words", "\"a finding's field\"");
         row(10, "/basis", "\"\"");
-        row(17, "/result", "\"airworthy\"");
-        row(17, "/reasons", "\"\"");
-        row(20, "/recordSha256", "\"x\"");
+        row(19, "/area", "0");
+        row(19, "/area", "1001");
+        row(19, "/area", "\"1\"");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[\"1\"]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[\"1\",\"1\",\"1\"]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[1,1]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[\"1.0001\",\"1\"]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[\"1\",\"100.1\"]]");
+        row(19, "/outline", "[[\"0\",\"0\"],[\"1\",\"0\"],[\"1\",\"1e1\"]]");
+        row(21, "/is", "\"dark\"");
+        row(21, "/is", "true");
+        row(23, "/result", "\"airworthy\"");
+        row(23, "/reasons", "\"\"");
+        row(26, "/recordSha256", "\"x\"");
     }
     void refused() {
         QFETCH(int, kind);
@@ -164,6 +195,30 @@ private slots:
         const auto event = changed(json, pointer.toStdString(), Json::parse(value.toStdString()));
         QVERIFY(!event);
         QVERIFY2(event.error().where.starts_with(pointer.toStdString()), event.error().where.c_str());
+    }
+
+    void anOutlineHasTwentyCornersAtMost() {
+        AreaMarked marked{1, {}, "Wall"};
+        for (int i = 0; i < 20; ++i)
+            marked.outline.push_back(cornerAt({double(i), i % 2 == 0 ? 0.0 : 1.0}));
+        QVERIFY(eventFrom(jsonOf(marked)));
+        marked.outline.push_back(cornerAt({10, 20}));
+        QVERIFY(!eventFrom(jsonOf(marked)));
+    }
+
+    void aPlaceIsStoredToTheCentimetre() {
+        QVERIFY((cornerAt({1.006, -2.5}) == Corner{"1.01", "-2.50"}));
+        QVERIFY((cornerAt({-0.001, 0.05}) == Corner{"0.00", "0.05"}));
+        QVERIFY((cornerAt({-0.07, -12}) == Corner{"-0.07", "-12.00"}));
+        QVERIFY((outlineOf({{"1.01", "-2.50"}}) == airframe::Outline{{1.01, -2.5}}));
+    }
+
+    void theVersionIsThatOfTheKind() {
+        QCOMPARE(versionOf(Note{"words"}), 1);
+        QCOMPARE(versionOf(Concluded{true, ""}), 1);
+        for (const What& what : {What(StandBlocked{}), What(StandFree{}), What(AreaMarked{}),
+                                 What(AreaCleared{}), What(Light{})})
+            QCOMPARE(versionOf(what), 2);
     }
 
     void notAnObject() {

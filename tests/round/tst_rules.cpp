@@ -292,6 +292,108 @@ private slots:
         QVERIFY(round.act(OpeningClosed{"tie-down"}));
     }
 
+    // --- where reality differs
+
+    void aStandIsBlockedOnceAndFreedWhenBlocked() {
+        Round round(machine);
+        refused(round, StandBlocked{"roof", "Ice."});
+        refused(round, StandBlocked{"left", ""});
+        refused(round, StandFree{"roof"});
+        refused(round, StandFree{"left"});
+        QVERIFY(round.act(StandBlocked{"left", "Ice."}));
+        refused(round, StandBlocked{"left", "Snow."});
+        QVERIFY(round.act(StandFree{"left"}));
+        refused(round, StandFree{"left"});
+        QVERIFY(round.act(StandBlocked{"left", "Ice again."}));
+    }
+
+    void nobodyGoesToABlockedStand() {
+        Round round(machine);
+        QVERIFY(round.act(StandBlocked{"left", "Ice"}));
+        refused(round, StandReached{"left"});
+        QCOMPARE(allowed(round.state, machine, StandReached{"left"}).error().what,
+                 std::string("“Left side” can't be used: Ice."));
+        QVERIFY(round.act(StandFree{"left"}));
+        QVERIFY(round.act(StandReached{"left"}));
+    }
+
+    // Found slippery when one stands on it: one can leave, and nothing else.
+    void whereOneStandsMayBeBlocked() {
+        Round round(machine);
+        QVERIFY(round.act(StandReached{"left"}));
+        QVERIFY(round.act(sound("arc-clear")));
+        QVERIFY(round.act(StandBlocked{"left", "Oil on the ground."}));
+        refused(round, sound("cowl-open.left"));
+        refused(round, finding("cowl-open.left"));
+        refused(round, SettingChanged{"rotor", "b-aft"});
+        QVERIFY(round.act(notInspected("cowl-open.left")));
+        QVERIFY(round.act(StandReached{"front"}));
+        refused(round, StandReached{"left"});
+        QVERIFY(round.act(sound("tie-down-off")));
+    }
+
+    void anAreaHasTheNextNumberAReasonAndAnOutline() {
+        Round round(machine);
+        refused(round, test::area(2, 3, 0, 5, 2));
+        refused(round, test::area(1, 3, 0, 5, 2, ""));
+        refused(round, test::area(1, 3, 0, 3, 2)); // no width
+        AreaMarked crossed{1, {{"3", "0"}, {"5", "2"}, {"5", "0"}, {"3", "2"}}, "Wall"};
+        refused(round, crossed);
+        QVERIFY(round.act(test::area(1, 3, 0, 5, 2)));
+        refused(round, test::area(1, 6, 0, 7, 2));
+        refused(round, AreaCleared{2});
+        QVERIFY(round.act(AreaCleared{1}));
+        refused(round, AreaCleared{1});
+        refused(round, test::area(1, 3, 0, 5, 2)); // a number never means another area
+        QVERIFY(round.act(test::area(2, 3, 0, 5, 2)));
+    }
+
+    void anAreaDoesNotCoverWhereThePersonIs() {
+        Round round(machine);
+        refused(round, test::area(1, -1, 4.5, 1, 5.5)); // the walk's start
+        QVERIFY(round.act(StandReached{"front"}));
+        refused(round, test::area(1, -1, 3.5, 1, 4.5));
+        QVERIFY(round.act(test::area(1, -1, 4.5, 1, 5.5)));
+    }
+
+    void twentyAreasAtATime() {
+        Round round(machine);
+        for (int i = 0; i < 20; ++i)
+            QVERIFY(round.act(test::area(i + 1, 20 + i, 0, 20.5 + i, 1)));
+        refused(round, test::area(21, 50, 0, 51, 1));
+        QVERIFY(round.act(AreaCleared{7}));
+        QVERIFY(round.act(test::area(21, 50, 0, 51, 1)));
+    }
+
+    void theLightIsWhatItWasNot() {
+        Round round(machine);
+        refused(round, Light{false});
+        QVERIFY(round.act(Light{true}));
+        refused(round, Light{true});
+        QVERIFY(round.act(Light{false}));
+    }
+
+    // Every stand of a point blocked: the round can still be brought to its end.
+    void whatCanNotBeReachedIsSaidAndTheRoundConcluded() {
+        Round round(machine);
+        QVERIFY(round.act(StandBlocked{"tread", "Ice."}));
+        const auto anew = reordered(round.state, machine, "“Left tread” can't be used");
+        QVERIFY(anew && *anew);
+        QVERIFY(round.act(**anew));
+        round.toTheEnd();
+        refused(round, Concluded{true, ""});
+        refused(round, Concluded{false, ""});
+        for (const auto& [id, point] : round.state.points) {
+            const std::string settledId = id;
+            if (!point.settled) QVERIFY(round.act(notInspected(settledId)));
+        }
+        const auto rest = reordered(round.state, machine, "The round goes on");
+        QVERIFY(rest);
+        if (*rest) QVERIFY(round.act(**rest));
+        round.toTheEnd();
+        QVERIFY(round.act(Concluded{false, "Ice on the tread."}));
+    }
+
     // --- notes, plans
 
     void notesAndPlansSaySomething() {
@@ -386,10 +488,20 @@ private:
         return {std::string(64, '1'), std::string(64, '2'), name};
     }
     static std::vector<What> anything() {
-        return {StandReached{"left"},         SettingChanged{"rotor", "b-aft"},
-                sound("arc-clear"),           notInspected("arc-clear"),
-                Reopened{"arc-clear", "why"}, OpeningMade{"cowl-left"},
-                OpeningClosed{"tie-down"},    Planned{"why", {}}};
+        return {StandReached{"left"},
+                SettingChanged{"rotor", "b-aft"},
+                sound("arc-clear"),
+                notInspected("arc-clear"),
+                Reopened{"arc-clear", "why"},
+                OpeningMade{"cowl-left"},
+                OpeningClosed{"tie-down"},
+                Planned{"why", {}},
+                StandBlocked{"left", "Ice."},
+                StandFree{"left"},
+                test::area(1, 3, 0, 5, 2),
+                AreaCleared{1},
+                Light{true},
+                Light{false}};
     }
 
     /// Refused with words, and the state as it was.

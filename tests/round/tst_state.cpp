@@ -31,6 +31,13 @@ private slots:
                 act(Resumed{});
             }
         }
+        act(StandBlocked{"right", "A trolley."});
+        act(test::area(1, 3, 0, 5, 2));
+        act(Light{true});
+        act(test::area(2, 6, 0, 7, 2));
+        act(StandFree{"right"});
+        act(AreaCleared{1});
+        act(Light{false});
         act(Reopened{"oil", "Disturbed."});
         act(Planned{"Oil again.", {walk::Go{"left"}, walk::Settle{"oil"}}});
         act(notInspected("oil"));
@@ -121,6 +128,24 @@ private slots:
         QCOMPARE(round.state.pausedMs, 60000);
     }
 
+    // --- where reality differs
+
+    void whatDiffersIsInTheSituation() {
+        Round round(machine);
+        QVERIFY(round.act(StandBlocked{"left", "Ice."}));
+        QVERIFY(round.act(test::area(1, 3, 0, 5, 2)));
+        QVERIFY(round.act(Light{true}));
+        walk::Situation now = situation(round.state, machine);
+        QVERIFY((now.blocked == std::set<std::string>{"left"}));
+        QVERIFY((now.marked == std::vector<airframe::Outline>{{{3, 0}, {5, 0}, {5, 2}, {3, 2}}}));
+        QVERIFY(now.lightGoes);
+        QVERIFY(round.act(StandFree{"left"}));
+        QVERIFY(round.act(AreaCleared{1}));
+        QVERIFY(round.act(Light{false}));
+        now = situation(round.state, machine);
+        QVERIFY(now.blocked.empty() && now.marked.empty() && !now.lightGoes);
+    }
+
     // --- what is left of the plan
 
     void whatIsLeftIsLegalAfterEveryStep() {
@@ -175,6 +200,100 @@ private slots:
         QVERIFY(round.act(**anew));
         round.toTheEnd();
         QVERIFY(round.act(Concluded{true, ""}));
+    }
+
+    void aBlockedStandIsOrderedOut() {
+        Round round(machine);
+        QVERIFY(holdsStill(round.state, machine));
+        const What blocked = StandBlocked{"right", "A trolley."};
+        const std::string cause = causeOf(round.state, machine, blocked, false);
+        QCOMPARE(cause, std::string("“Right side” can't be used"));
+        QVERIFY(round.act(blocked));
+        QVERIFY(!holdsStill(round.state, machine));
+        const auto anew = reordered(round.state, machine, cause);
+        QVERIFY(anew && *anew);
+        for (const walk::Step& step : (*anew)->plan)
+            QVERIFY((step != walk::Step{walk::Go{"right"}}));
+        QVERIFY2((*anew)->why.starts_with("“Right side” can't be used: “Cowl open, right”, “Engine, right” "
+                                          "and 1 more can't be settled now"),
+                 (*anew)->why.c_str());
+        QVERIFY(round.act(**anew));
+        const auto cost = walk::walkThrough(machine, "daily", situation(round.state, machine),
+                                            remaining(round.state, machine));
+        QVERIFY2(cost, cost ? "" : toText(cost.error()).c_str());
+        // And back again.
+        const What usable = StandFree{"right"};
+        const std::string again = causeOf(round.state, machine, usable, false);
+        QVERIFY(round.act(usable));
+        const auto back = reordered(round.state, machine, again);
+        QVERIFY(back && *back);
+        QVERIFY2((*back)->why.starts_with("“Right side” can be used again: “Cowl open, right”, “Engine, "
+                                          "right” and 1 more can be settled again"),
+                 (*back)->why.c_str());
+        QVERIFY(round.act(**back));
+        QVERIFY(holdsStill(round.state, machine));
+        round.toTheEnd();
+        QVERIFY(round.act(Concluded{true, ""}));
+    }
+
+    // What comes after a point that can't be reached can be settled once that is said.
+    void whatWaitedGoesOnWhenItIsSaid() {
+        Round round(machine);
+        QVERIFY(round.act(StandBlocked{"tread", "Ice."}));
+        QVERIFY(round.act(**reordered(round.state, machine, "“Left tread” can't be used")));
+        round.toTheEnd();
+        const auto left = [&] { return round.state.points.size() - std::size_t(round.state.settledCount()); };
+        const std::size_t before = left();
+        QVERIFY(before > 2);
+        for (const char* point : {"pitch-link.a", "pitch-link.b"}) {
+            const What said = notInspected(point);
+            const std::string cause = causeOf(round.state, machine, said, false);
+            QVERIFY2(cause.ends_with("is not inspected"), cause.c_str());
+            QVERIFY(round.act(said));
+            const auto anew = reordered(round.state, machine, cause);
+            QVERIFY(anew);
+            if (*anew) QVERIFY(round.act(**anew));
+        }
+        QVERIFY(nextStep(round.state, machine));
+        round.toTheEnd();
+        QCOMPARE(left(), std::size_t{0});
+        QVERIFY(round.act(Concluded{false, "Ice on the tread."}));
+    }
+
+    void somethingFarFromTheWayChangesNothing() {
+        Round round(machine);
+        QVERIFY(round.act(test::area(1, 30, 0, 31, 1)));
+        const auto anew = reordered(round.state, machine, "“Wall” is in the way");
+        QVERIFY(anew && !*anew);
+    }
+
+    void whatIsWalledInIsOrderedOut() {
+        Round round(machine);
+        QVERIFY(round.act(StandReached{"front"}));
+        const std::string cause = causeOf(round.state, machine, test::area(1, 1.2, 0.5, 2.5, 1.5), false);
+        QCOMPARE(cause, std::string("“Wall” is in the way"));
+        QVERIFY(round.act(test::area(1, 1.2, 0.5, 2.5, 1.5)));
+        const auto anew = reordered(round.state, machine, cause);
+        QVERIFY(anew && *anew);
+        for (const walk::Step& step : (*anew)->plan)
+            QVERIFY((step != walk::Step{walk::Go{"right"}}));
+        QCOMPARE(causeOf(round.state, machine, AreaCleared{1}, false),
+                 std::string("“Wall” isn't in the way any more"));
+    }
+
+    void whatIsInTurnIsNoCause() {
+        Round round(machine);
+        const auto next = std::get<walk::Go>(*nextStep(round.state, machine)).stand;
+        QCOMPARE(causeOf(round.state, machine, StandReached{next}, false), std::string());
+        const std::string other = next == "right" ? "left" : "right";
+        const std::string name = machine.stand(other)->name;
+        QCOMPARE(causeOf(round.state, machine, StandReached{other}, false),
+                 "“" + name + "” was reached out of turn");
+        QCOMPARE(causeOf(round.state, machine, StandReached{other}, true),
+                 "The round goes on at “" + name + "”");
+        QCOMPARE(causeOf(round.state, machine, Note{"words"}, false), std::string());
+        QCOMPARE(causeOf(round.state, machine, test::sound("oil"), false), std::string());
+        QCOMPARE(causeOf(round.state, machine, Light{true}, false), std::string("The light is low"));
     }
 
     void towardsAZone() {

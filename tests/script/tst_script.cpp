@@ -84,6 +84,13 @@ private slots:
         row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":"a.jpg"})");
         row(R"({"do":"not-inspected","point":"oil"})");
         row(R"({"do":"conclude","result":"airworthy"})");
+        row(R"({"do":"blocked","stand":"left"})");
+        row(R"({"do":"free","stand":"left","why":"x"})");
+        row(R"({"do":"marked","why":"Wall"})");
+        row(R"({"do":"marked","why":"Wall","outline":[["0","0"],["1","0"],[1,1]]})");
+        row(R"({"do":"marked","why":"Wall","outline":[["0","0"],["1","0"],["1"]]})");
+        row(R"({"do":"cleared","area":"1"})");
+        row(R"({"do":"light","is":"dim"})");
         row(R"({"do":"follow","values":{"oil":4}})");
         row(open.c_str());
     }
@@ -116,6 +123,12 @@ private slots:
         row(R"({"do":"follow","values":{"propeller":"4"}})");
         row(R"({"do":"follow"})"); // the oil is measured and no value given
         row(R"({"do":"conclude","result":"fit"})");
+        row(R"({"do":"blocked","stand":"roof","why":"x"})");
+        row(R"({"do":"free","stand":"left"})");
+        row(R"({"do":"marked","why":"Wall","outline":[["0","0"],["1","0"]]})");
+        row(R"({"do":"marked","why":"Wall","outline":[["-9","-9"],["9","-9"],["9","9"],["-9","9"]]})");
+        row(R"({"do":"cleared","area":1})");
+        row(R"({"do":"light","is":"good"})");
         row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["none.jpg"]})");
     }
     void againstTheRoundsRules() {
@@ -166,6 +179,37 @@ private slots:
             QVERIFY2(again, again ? "" : toText(again.error()).c_str());
             QVERIFY(*again == *log);
         }
+    }
+
+    void whatDiffersOrdersTheRestAnew() {
+        const House house;
+        const auto log = play(house, open + R"(
+{"do":"go","stand":"front"}
+{"do":"blocked","stand":"right","why":"A trolley."}
+{"do":"marked","outline":[["-3","6"],["3","6"],["3","8"],["-3","8"]],"why":"Wall"}
+{"do":"light","is":"low"}
+{"do":"follow","values":{"oil":"5"}}
+{"do":"free","stand":"right"}
+{"do":"cleared","area":1}
+{"do":"light","is":"good"}
+{"do":"follow"}
+{"do":"conclude","result":"fit"})");
+        QVERIFY2(log, log ? "" : toText(log.error()).c_str());
+        int planned = 0;
+        for (std::size_t i = 0; i < log->size(); ++i) {
+            if ((*log)[i].find("\"kind\":\"planned\"") == std::string::npos) continue;
+            ++planned;
+            QVERIFY(i > 0);
+        }
+        QVERIFY(planned >= 2);
+        const auto has = [&](const char* part) {
+            return std::any_of(log->begin(), log->end(),
+                               [&](const std::string& line) { return line.find(part) != std::string::npos; });
+        };
+        QVERIFY(has("“Right side” can't be used: "));
+        QVERIFY(has("“Right side” can be used again: "));
+        QVERIFY(has("\"kind\":\"area cleared\""));
+        QVERIFY(has("\"is\":\"low\""));
     }
 
     void anotherScriptOverTheSameRoundIsAConflict() {
