@@ -27,14 +27,6 @@ bool isInTurn(const State& state, const Airframe& airframe, const StandReached& 
     return !next || *next == walk::Step{walk::Go{reached.stand}};
 }
 
-/// Until walk::keepingTo keeps to the known order by itself.
-bool worthKeeping(const std::vector<walk::Step>& known, const walk::Plan& best, const State& state,
-                  const Airframe& airframe) {
-    if (best.bound > 0 || state.lightLow || settlings(known) < settlings(best.steps)) return false;
-    const auto cost = walk::walkThrough(airframe, state.opened.walk, situation(state, airframe), known);
-    return cost && cost->seconds <= best.cost.seconds * 1.05;
-}
-
 } // namespace
 
 Result<std::vector<walk::Step>> firstPlan(const Airframe& airframe, const std::string& walkId) {
@@ -65,7 +57,7 @@ Result<std::optional<Planned>> reordered(const State& state, const Airframe& air
     const auto known = remaining(state, airframe);
     auto plan = walk::keepingTo(known, airframe, state.opened.walk, situation(state, airframe));
     if (!plan) return tl::unexpected(plan.error());
-    if (plan->steps == known || worthKeeping(known, *plan, state, airframe)) return std::optional<Planned>();
+    if (plan->steps == known) return std::optional<Planned>();
     return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
 }
 

@@ -36,7 +36,8 @@ public:
         const auto placed = [&](std::size_t e) { return e == 0 ? whole.start : placeOf[order[e - 1]]; };
         for (std::size_t a = 0; a <= count; ++a) {
             for (std::size_t b = 0; b <= count; ++b)
-                cost[a * (width + 1) + b] = std::min(moves[placed(a)][placed(b)], dear);
+                cost[a * (width + 1) + b] =
+                    a > 0 && placed(a) == placed(b) ? 0 : std::min(moves[placed(a)][placed(b)], dear);
             cost[a * (width + 1) + width] = std::min(whole.home[placed(a)], dear);
         }
         const Rows before = allBefore(whole);

@@ -71,6 +71,21 @@ bool subset(const std::vector<std::uint64_t>& small, const std::vector<std::uint
     return true;
 }
 
+bool isMetric(const Problem& problem) {
+    const std::size_t places = problem.places();
+    for (const Moves& moves : problem.moves) {
+        for (std::size_t a = 0; a < places; ++a) {
+            for (std::size_t over = 0; over < places; ++over) {
+                if (moves[a][over] >= never) continue;
+                for (std::size_t b = 0; b < places; ++b)
+                    if (a != b && moves[a][over] + moves[over][b] < moves[a][b]) return false;
+                if (moves[a][over] + problem.home[over] < problem.home[a]) return false;
+            }
+        }
+    }
+    return true;
+}
+
 /// Finds for each task whether another makes it superfluous.
 class Reducing {
 public:
@@ -170,7 +185,11 @@ Rows allBefore(const Problem& problem) {
 }
 
 Reduced reduced(const Problem& problem) {
-    return Reducing(problem).result();
+    Reduced small = Reducing(problem).result();
+    if (small.original.size() == problem.tasks.size() || isMetric(problem)) return small;
+    Numbers all(problem.tasks.size());
+    std::iota(all.begin(), all.end(), Number{0});
+    return {problem, std::move(all)};
 }
 
 Result<Walked> walked(const Problem& problem, const Walk& walk) {
@@ -205,7 +224,10 @@ Result<Walked> walked(const Problem& problem, const Walk& walk) {
             return fail(ErrorCode::refused, "There is no such move.", "step " + std::to_string(i + 1));
         done.cost += cost;
         here = walk[i];
+        const std::size_t before = done.order.size();
         doAllAt(here);
+        if (done.order.size() == before)
+            return fail(ErrorCode::refused, "There is nothing to do there.", "step " + std::to_string(i + 1));
     }
     if (problem.home[here] == never)
         return fail(ErrorCode::refused, "The walk can't end there.", "step " + std::to_string(walk.size()));

@@ -30,8 +30,8 @@ struct Task {
 using Moves = std::vector<std::vector<Cost>>;
 
 /// A walk begins at `start` and ends where its last task was done. Who arrives at a place does everything
-/// that may be done there. Tasks are listed in the customary order: among walks of equal cost the one with
-/// the fewest pairs of tasks done in the other order is the best.
+/// that may be done there, and goes only where that is something. Tasks are listed in the customary order:
+/// among walks of equal cost the one with the fewest pairs of tasks done in the other order is the best.
 struct Problem {
     std::vector<Task> tasks; ///< at most mostTasks
     Number start = 0;
@@ -53,7 +53,8 @@ using Rows = std::vector<std::vector<std::uint64_t>>;
 
 /// Without the tasks that are done anyhow when another is: same places or more, nothing to wait for that the
 /// other doesn't wait for, and nobody waits for them who doesn't wait for the other. The best walk is the
-/// same.
+/// same. All are kept where a move over a third place can be cheaper than the straight one: there a task may
+/// be worth a detour.
 struct Reduced {
     Problem problem;
     Numbers original; ///< by task of `problem`
@@ -69,7 +70,8 @@ struct Walked {
     Numbers order;               ///< of the tasks done
     bool whole = false;          ///< all tasks are done
 };
-/// Takes a walk step by step; refused with the step's number where there is no such move.
+/// Takes a walk step by step; refused with the step's number where there is no such
+/// move or nothing to do.
 [[nodiscard]] Result<Walked> walked(const Problem& problem, const Walk& walk);
 
 } // namespace ambit::sop

@@ -61,7 +61,8 @@ void Relaxation::findArcs() {
         if (ready && first < never) firsts.push_back({to, first * parts});
         for (std::size_t n = 0; n < nodes.size(); ++n) {
             if (!follows[nodes[n].task][next.task]) continue;
-            const Cost cost = moves[nodes[n].place][next.place];
+            const bool stays = nodes[n].place == next.place;
+            const Cost cost = stays ? 0 : moves[nodes[n].place][next.place];
             if (cost < never) arcs[n].push_back({to, cost * parts});
         }
     }

@@ -12,8 +12,10 @@ namespace {
 
 /// What the start itself offers is done before anything else; the rest is a problem of its own.
 Problem withoutTheStart(const Problem& whole) {
-    const auto first = walked(whole, {});
     Problem rest = whole;
+    std::fill(rest.home.begin(), rest.home.end(), 0); // one needn't be able to end there
+    const auto first = walked(rest, {});
+    rest.home = whole.home;
     if (!first || first->order.empty()) return rest;
     std::vector<bool> done(whole.tasks.size(), false);
     for (const Number t : first->order)
@@ -178,7 +180,7 @@ private:
         if (solution) limits.better = solution->cost;
         const Found found = look(limits);
         if (found.walk) take(*found.walk);
-        if (!found.cut && !found.walk && !solution) hopeless = true;
+        if (!found.cut && !solution) hopeless = true;
         if (solution)
             bound = std::max({bound, std::min(found.bound, solution->cost), relaxations.front().bound()});
     }

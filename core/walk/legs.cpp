@@ -24,6 +24,12 @@ double straight(Place a, Place b) {
     return std::sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
 }
 
+/// Rounded up: then no way over a third place becomes shorter than the straight one.
+std::int64_t walkingMs(double metres, const airframe::Costs& costs) {
+    constexpr double noise = 1e-6;
+    return static_cast<std::int64_t>(std::ceil(metres / costs.paceMetresPerSecond * 1000 - noise));
+}
+
 std::optional<Leg> legBetween(const Airframe& airframe, const Stand* from, const Stand& to, double onFoot) {
     if (!to.onlyFrom.empty() && (from == nullptr || !contains(to.onlyFrom, from->id))) return std::nullopt;
     const bool across = from != nullptr && from->raised() && to.raised() && contains(from->stepTo, to.id);
@@ -32,8 +38,8 @@ std::optional<Leg> legBetween(const Airframe& airframe, const Stand* from, const
     if (!std::isfinite(leg.metres)) return std::nullopt;
     leg.climb = to.raised() && !across;
     const airframe::Costs& costs = airframe.costs;
-    leg.ms = milliseconds(leg.metres / costs.paceMetresPerSecond + (leg.climb ? costs.climbSeconds : 0) +
-                          (to.access == airframe::Access::kneel ? costs.kneelSeconds : 0));
+    leg.ms = walkingMs(leg.metres, costs) + (leg.climb ? milliseconds(costs.climbSeconds) : 0) +
+             (to.access == airframe::Access::kneel ? milliseconds(costs.kneelSeconds) : 0);
     leg.weighsMs = leg.ms + (leg.climb ? milliseconds(costs.climbWeightSeconds) : 0);
     return leg;
 }
@@ -66,7 +72,7 @@ Legs::Legs(const Airframe& airframe, const airframe::Walk& walk,
         const double home = metres[from][stands + 1];
         const double length =
             std::isfinite(home) ? home : straight(here != nullptr ? here->at : walk.start, walk.end);
-        const std::int64_t ms = milliseconds(length / airframe.costs.paceMetresPerSecond);
+        const std::int64_t ms = walkingMs(length, airframe.costs);
         homes.push_back({length, ms, ms, false});
     }
 }

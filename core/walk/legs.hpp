@@ -12,7 +12,7 @@ namespace ambit::walk {
 
 struct Leg {
     double metres = 0;
-    std::int64_t ms = 0;       ///< walking, climbing (up and down again), kneeling; rounded once, here
+    std::int64_t ms = 0; ///< walking, climbing (up and down again), kneeling; the walk rounded up, once, here
     std::int64_t weighsMs = 0; ///< and what the airframe adds for a climb
     bool climb = false;        ///< steps up from the ground
 };

@@ -32,7 +32,8 @@ struct Settle {
 using Step = std::variant<Go, Set, Settle>;
 
 /// What a plan costs. `seconds` counts walking, climbing, kneeling, setting and settling, as the airframe's
-/// costs say; each leg is rounded to the millisecond, so that equal plans are equal on every machine.
+/// costs say; the walk of each leg is rounded up to the millisecond, so that equal plans are equal on every
+/// machine.
 struct Cost {
     double metres = 0;
     double seconds = 0;
