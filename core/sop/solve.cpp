@@ -77,7 +77,7 @@ public:
                 exchange(idle ? piece / 4 : piece);
                 idle = solution->cost == known;
                 raiseAll(piece / 2);
-                if (piece >= 8'000'000) choosePart(piece / 2);
+                if (piece >= 2'000'000) choosePart(piece);
             }
             const std::uint64_t start = work.done();
             do {

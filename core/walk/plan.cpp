@@ -249,6 +249,7 @@ Result<Plan> keepingTo(const std::vector<Step>& known, const Airframe& airframe,
     if (!model) return tl::unexpected(model.error());
     auto plan = best(airframe, walkId, now, *model, keepWork, known);
     if (!plan) return plan;
+    if (plan->unreachable.size() > model->unreachable().size()) return makePlan(airframe, walkId, now);
     const double most = plan->cost.weighs * habitWorth;
     const auto asKnown = walkThrough(airframe, walkId, now, known);
     if (asKnown && settlesAll(known, *model) && asKnown->weighs <= most) {

@@ -10,7 +10,7 @@ using namespace airframe;
 
 class Maker {
 public:
-    explicit Maker(std::mt19937& generator) : random(generator) {}
+    Maker(std::mt19937& generator, Size wanted) : random(generator), size(wanted) {}
 
     Airframe make() {
         made.id = "random";
@@ -37,7 +37,7 @@ private:
     }
 
     void makeStands() {
-        const int count = number(3, 9);
+        const int count = size == Size::small ? number(3, 5) : number(3, 9);
         for (int i = 0; i < count; ++i) {
             const double side = chance(50) ? -1 : 1;
             Stand stand{"s" + std::to_string(i),
@@ -70,10 +70,10 @@ private:
     }
 
     void makeSettings() {
-        const int count = number(0, 2);
+        const int count = size == Size::small ? number(1, 2) : number(0, 2);
         for (int i = 0; i < count; ++i) {
             Setting setting{"set" + std::to_string(i), "Set", {}, "a", {}};
-            const int states = number(2, 3);
+            const int states = size == Size::small ? 2 : number(2, 3);
             for (int s = 0; s < states; ++s)
                 setting.states.push_back({std::string(1, static_cast<char>('a' + s)), ""});
             for (const SettingState& from : setting.states) {
@@ -91,7 +91,7 @@ private:
     }
 
     void makePoints() {
-        const int count = number(4, 28);
+        const int count = size == Size::small ? number(3, 7) : number(4, 28);
         for (int i = 0; i < count; ++i) {
             Point point;
             point.id = point.name = "p" + std::to_string(i);
@@ -125,13 +125,14 @@ private:
     }
 
     std::mt19937& random;
+    Size size;
     Airframe made;
 };
 
 } // namespace
 
-Airframe randomAirframe(std::mt19937& random) {
-    return Maker(random).make();
+Airframe randomAirframe(std::mt19937& random, Size size) {
+    return Maker(random, size).make();
 }
 
 } // namespace ambit::test
