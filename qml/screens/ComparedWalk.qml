@@ -75,12 +75,17 @@ Column {
         }
     }
     Label {
+        id: proof
         objectName: "comparedProof"
         width: parent.width
-        height: Math.max(implicitHeight, 2 * font.pixelSize * lineHeight * 1.2)
+        height: Math.max(implicitHeight, Math.ceil(2 * proofLine.lineSpacing * lineHeight))
         text: table.comparison.proof
         font.pixelSize: Theme.small
         color: Theme.soft
         Accessible.ignored: true
+    }
+    FontMetrics {
+        id: proofLine
+        font: proof.font
     }
 }

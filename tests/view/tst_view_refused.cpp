@@ -54,7 +54,8 @@ private slots:
         QCOMPARE(round.cardKind(), QStringLiteral("go"));
         QCOMPARE(refusal(house, [&] { return round.settleSound(); }),
                  QStringLiteral("There is no point on the card. Go to where the next one is."));
-        while (!round.measured())
+        // To a point that is measured and can be too much.
+        while (!round.measured() || round.outOfLimit(QStringLiteral("999")).isEmpty())
             QVERIFY(house.touchCard());
         QVERIFY(refusal(house, [&] {
                     return round.settleSound();
