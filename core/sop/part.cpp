@@ -4,6 +4,12 @@
 
 namespace ambit::sop {
 
+namespace {
+
+constexpr std::size_t mostEntries = 8'000'000; ///< of a table
+
+} // namespace
+
 std::vector<Moves> closed(const std::vector<Moves>& moves) {
     std::vector<Moves> all = moves;
     for (Moves& one : all) {
@@ -57,7 +63,7 @@ Part::Part(const Problem& its, const std::vector<Moves>& closedMoves, Numbers ta
             rows[next.done] = static_cast<std::uint32_t>(sets.size());
         }
         work.add(100 + 2 * places);
-        if (work.over()) return;
+        if (work.over() || sets.size() * places > mostEntries) return;
     }
     table.assign(sets.size() * places, never);
     std::sort(sets.begin(), sets.end(), std::greater<>());

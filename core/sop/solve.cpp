@@ -74,10 +74,10 @@ public:
         for (std::uint64_t piece = 1'000'000; !hopeless && !proven() && !work.over(); piece *= 2) {
             if (solution) {
                 const Cost known = solution->cost;
-                exchange(idle ? piece / 4 : piece);
+                exchange(idle ? piece / 8 : piece);
                 idle = solution->cost == known;
                 raiseAll(piece / 2);
-                if (piece >= 2'000'000) choosePart(piece);
+                if (piece >= 2'000'000) choosePart(partTells() ? piece : piece / 16);
             }
             const std::uint64_t start = work.done();
             do {
@@ -129,14 +129,14 @@ private:
         Work its(work, piece);
         const Cost low = relaxation.bound();
         const std::uint64_t rounds = piece / (relaxation.roundWork() + 1);
-        if (rounds < 10) return false;
+        if (rounds < fewRounds) return true; // later, with more
         relaxation.raise(enough, static_cast<int>(std::min<std::uint64_t>(rounds, 400)), its);
         bound = std::max(bound, relaxations.front().bound());
         return relaxation.bound() > low + low / 500;
     }
 
     void raiseAll(std::uint64_t piece) {
-        if (rising) rising = raise(relaxations.front(), solution->cost, piece) || piece < 4'000'000;
+        if (rising) rising = raise(relaxations.front(), solution->cost, piece);
         if (piece >= 2'000'000) raiseOnTheWay(piece);
     }
 
@@ -197,7 +197,7 @@ private:
                 for (const Number t : gate)
                     if (chosen.size() < 6 && std::find(chosen.begin(), chosen.end(), t) == chosen.end())
                         chosen.push_back(t);
-        for (;;) {
+        while (chosen.size() <= Part::mostTasks) {
             Work one(its, most / 2);
             Part next(problem, moves, chosen, one);
             if (!next.isWhole()) return;
@@ -209,7 +209,7 @@ private:
             if (left.empty() || proven()) return;
             for (int more = chosen.size() < 8 ? 2 : 1; more > 0; --more)
                 if (const auto far = furthest(walk, left)) chosen.push_back(*far);
-            if (chosen.size() > Part::mostTasks || chosen == part->tasks()) return;
+            if (chosen == part->tasks()) return;
         }
     }
 
@@ -221,6 +221,11 @@ private:
         for (Number t = 0; t < problem.tasks.size(); ++t)
             if (!done[t]) left.push_back(t);
         return left;
+    }
+
+    /// Is seeing few tasks exactly worth more than seeing all of them at prices?
+    [[nodiscard]] bool partTells() const {
+        return part && part->rest(0, problem.start) >= relaxations.front().bound();
     }
 
     /// The task whose place is the longest way round from the walk, where what is chosen lets it be done.
@@ -294,6 +299,7 @@ private:
         if (found.walk) take(*found.walk);
     }
 
+    static constexpr std::uint64_t fewRounds = 40; ///< with fewer, steps towards the best prices lead nowhere
     static constexpr std::uint64_t habitWork = 30'000'000;
 
     const Problem& original;

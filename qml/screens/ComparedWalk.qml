@@ -75,17 +75,19 @@ Column {
         }
     }
     Label {
-        id: proof
         objectName: "comparedProof"
         width: parent.width
-        height: Math.max(implicitHeight, Math.ceil(2 * proofLine.lineSpacing * lineHeight))
+        height: Math.max(implicitHeight, twoLines.implicitHeight)
         text: table.comparison.proof
         font.pixelSize: Theme.small
         color: Theme.soft
         Accessible.ignored: true
     }
-    FontMetrics {
-        id: proofLine
-        font: proof.font
+    Label {
+        id: twoLines
+        visible: false
+        text: " \n "
+        font.pixelSize: Theme.small
+        Accessible.ignored: true
     }
 }
