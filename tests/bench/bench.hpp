@@ -41,6 +41,9 @@ inline QString demoFolder() {
 [[nodiscard]] bool touch(const QString& workFolder);
 [[nodiscard]] bool start(const QString& programFolder, const QString& workFolder);
 [[nodiscard]] bool record(const QString& workFolder);
+[[nodiscard]] bool plan();
+/// The solver on TSPLIB's instances, so many seconds each.
+[[nodiscard]] bool published(double seconds);
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);
 /// The rival of `start`: a Qt Quick window with nothing in it, gone after its first frame.
 [[nodiscard]] int emptyWindow(int argc, char** argv);

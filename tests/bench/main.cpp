@@ -1,9 +1,10 @@
 // ambit-bench: prints the measured figures; exit 1 if a limit is missed. Run it on a quiet machine, from a
-// folder on a real disk.
+// folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems.
 #include "bench.hpp"
 
 #include <QGuiApplication>
 #include <QTemporaryDir>
+#include <cstdlib>
 #include <cstring>
 
 int main(int argc, char** argv) {
@@ -13,6 +14,10 @@ int main(int argc, char** argv) {
     qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
     if (argc > 1 && std::strcmp(argv[1], "--empty-window") == 0) return emptyWindow(argc, argv);
 
+    if (argc > 1 && std::strcmp(argv[1], "--plan") == 0) return plan() ? 0 : 1;
+    if (argc > 1 && std::strcmp(argv[1], "--sop") == 0)
+        return published(argc > 2 ? std::atof(argv[2]) : 10) ? 0 : 1;
+
     const QGuiApplication application(argc, argv);
     const QTemporaryDir work(QDir::currentPath() + QStringLiteral("/ambit-bench-XXXXXX"));
     if (!work.isValid()) {
@@ -20,7 +25,8 @@ int main(int argc, char** argv) {
         return 1;
     }
     const QString programs = QCoreApplication::applicationDirPath();
-    bool holds = touch(work.path());
+    bool holds = plan();
+    holds = touch(work.path()) && holds;
     holds = record(work.path()) && holds;
     holds = start(programs, work.path()) && holds;
     holds = memory(programs, work.path()) && holds;

@@ -22,7 +22,7 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "key", "round", "verify"})
+        for (const char* name : {"check", "plan", "solve", "key", "round", "verify"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
@@ -79,6 +79,42 @@ private slots:
             QCOMPARE(settled.size(), steps);
         }
         QCOMPARE(runAmbit({"plan", demo("helicopter/airframe.json"), "--walk", "nowhere"}).code, 1);
+    }
+
+    void planSaysWhatItSaves() {
+        const Ran ran = runAmbit({"plan", demo("helicopter/airframe.json"), "--json", "--explain"});
+        QCOMPARE(ran.code, 0);
+        const auto out = QJsonDocument::fromJson(ran.out).object();
+        QVERIFY(out["proven"].toBool());
+        QCOMPARE(out["bound"], out["cost"]["weighs"]);
+        QCOMPARE(out["cost"]["turns"].toInt(), 1);
+        QCOMPARE(out["cost"]["climbs"].toInt(), 3); // one on the left, and on the right one for each blade
+        QVERIFY(out["listed"]["weighs"].toString().toDouble() > out["cost"]["weighs"].toString().toDouble());
+        QVERIFY(!out["explain"].toArray().isEmpty());
+        QVERIFY(out["explain"].toArray().size() <= 3);
+        const Ran words = runAmbit({"plan", demo("aeroplane/airframe.json")});
+        QVERIFY(words.out.contains("As listed: "));
+        QVERIFY(words.out.contains("No better walk exists"));
+    }
+
+    void solves() {
+        const QString file = QStringLiteral(AMBIT_ROOT "/tests/reference/sop/br17.10.sop");
+        const Ran ran = runAmbit({"solve", file, "--json", "--seconds", "60"});
+        QCOMPARE(ran.code, 0);
+        const auto out = QJsonDocument::fromJson(ran.out).object();
+        QCOMPARE(out["cost"].toInt(), 55); // TSPLIB's optimum
+        QCOMPARE(out["bound"].toInt(), 55);
+        QVERIFY(out["proven"].toBool());
+        QCOMPARE(out["order"].toArray().size(), 18);
+        QCOMPARE(out["order"].toArray().first().toInt(), 1);
+        QCOMPARE(out["order"].toArray().last().toInt(), 18);
+        QVERIFY(out["seconds"].isDouble());
+        QVERIFY(runAmbit({"solve", file}).out.contains("proven: there is none better"));
+        const Ran not_one = runAmbit({"solve", demo("helicopter/airframe.json")});
+        QCOMPARE(not_one.code, 1);
+        QVERIFY2(not_one.err.contains("airframe.json, line "), not_one.err.constData());
+        QCOMPARE(runAmbit({"solve", file + ".no"}).code, 3);
+        QCOMPARE(runAmbit({"solve", file, "--seconds", "-1"}).code, 2);
     }
 
     void planDraws() {

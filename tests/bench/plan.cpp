@@ -1,0 +1,195 @@
+// How long a plan takes, how sure it is, and how both grow with the airframe; and the solver on published
+// problems.
+#include "bench.hpp"
+
+#include "airframe/read.hpp"
+#include "base/files.hpp"
+#include "sop/solve.hpp"
+#include "sop/tsplib.hpp"
+#include "walk/plan.hpp"
+
+#include <random>
+
+namespace ambit::bench {
+
+namespace {
+
+using namespace walk;
+
+constexpr const char* walkId = "daily";
+
+void follow(Situation& now, const Step& step) {
+    if (const auto* go = std::get_if<Go>(&step)) {
+        now.stand = go->stand;
+    } else if (const auto* set = std::get_if<Set>(&step)) {
+        now.settings[set->setting] = set->to;
+    } else {
+        now.settled.insert(std::get<Settle>(step).point);
+        now.soundPoints.insert(std::get<Settle>(step).point);
+    }
+}
+
+/// At every step of the plan the next stand turns out blocked.
+std::vector<double> replanned(const airframe::Airframe& airframe, const Plan& plan) {
+    std::vector<double> times;
+    Situation now = startOf(airframe);
+    for (std::size_t s = 0; s < plan.steps.size(); ++s) {
+        const std::vector<Step> known(plan.steps.begin() + static_cast<std::ptrdiff_t>(s), plan.steps.end());
+        const auto next = std::find_if(known.begin(), known.end(),
+                                       [](const Step& step) { return std::holds_alternative<Go>(step); });
+        Situation then = now;
+        if (next != known.end()) then.blocked.insert(std::get<Go>(*next).stand);
+        QElapsedTimer timer;
+        timer.start();
+        if (!keepingTo(known, airframe, walkId, then)) return {};
+        times.push_back(milliseconds(timer));
+        follow(now, plan.steps[s]);
+    }
+    return times;
+}
+
+bool demo(const char* name) {
+    const auto airframe =
+        airframe::readFrom((demoFolder() + QStringLiteral("/%1/airframe.json").arg(name)).toStdString());
+    if (!airframe) return false;
+    std::vector<double> times;
+    Plan plan;
+    for (int run = 0; run < 9; ++run) {
+        QElapsedTimer timer;
+        timer.start();
+        auto made = makePlan(*airframe, walkId, startOf(*airframe));
+        times.push_back(milliseconds(timer));
+        if (!made) return false;
+        plan = std::move(*made);
+    }
+    const auto listed = listedPlan(*airframe, walkId, startOf(*airframe));
+    if (!listed) return false;
+    std::printf("%s: %.0f m, %d climbs, %d turns, %.0f s; as listed %.0f m, %d climbs, %d turns, %.0f s\n",
+                name, plan.cost.metres, plan.cost.climbs, plan.cost.turns, plan.cost.seconds,
+                listed->cost.metres, listed->cost.climbs, listed->cost.turns, listed->cost.seconds);
+    const QByteArray detail = QByteArray::number(qulonglong{plan.states}) + " states";
+    bool holds = report("  planned and proven, median", median(times), "ms", 100, detail.constData());
+    if (!plan.proven) std::printf("  NOT PROVEN\n");
+    const auto again = replanned(*airframe, plan);
+    if (again.empty()) return false;
+    const QByteArray most = "p50 " + QByteArray::number(median(again), 'f', 2);
+    holds =
+        report("  re-planned, worst of each step", quantile(again, 1), "ms", 16, most.constData()) && holds;
+    return holds && plan.proven;
+}
+
+/// A long body with wings, stands all round it, five points a stand, one setting with two states.
+airframe::Airframe generated(int stands) {
+    std::mt19937 random(static_cast<unsigned>(stands));
+    const auto number = [&](int low, int high) {
+        return low + static_cast<int>(random() % static_cast<unsigned>(high - low + 1));
+    };
+    using namespace airframe;
+    Airframe made;
+    made.id = "generated";
+    made.parts.push_back({"body", PartKind::body, {{-1, -9}, {1, -9}, {1, 9}, {-1, 9}}, true, {}});
+    made.parts.push_back({"wing", PartKind::wing, {{-8, 0}, {8, 0}, {8, 1.5}, {-8, 1.5}}, true, {}});
+    made.zones = {{"all", "All", {}}};
+    for (int s = 0; s < stands; ++s) {
+        const bool left = s % 2 == 0;
+        const double along = -9.5 + 19.0 * s / stands;
+        const bool atWing = along > -0.8 && along < 2.3;
+        Stand stand{"s" + std::to_string(s), "", {0, along}, 0, Access::ground, 2, {}, {}, {}};
+        stand.at.x = (left ? -1 : 1) * (atWing ? 8.6 : 1.5 + number(0, 60) / 10.0);
+        if (!atWing && along > -1.2 && along < 2.8) stand.at.x = (left ? -1 : 1) * 9.0;
+        if (number(1, 100) <= 12) {
+            stand.access = Access::step;
+            stand.level = 0.5;
+            stand.hands = 1;
+        } else if (number(1, 100) <= 20) {
+            stand.access = Access::kneel;
+        }
+        made.stands.push_back(stand);
+    }
+    Setting rotor{"rotor", "Rotor", {{"a", ""}, {"b", ""}}, "a", {}};
+    const std::string turnsAt = made.stands[static_cast<std::size_t>(stands) / 3].id;
+    rotor.changes = {{"a", "b", {turnsAt}, 35, "", {"p0"}, {}}, {"b", "a", {turnsAt}, 35, "", {"p0"}, {}}};
+    made.settings.push_back(rotor);
+    Walk walk{walkId, "Daily", "", {3, 12}, {3, 12}, {}};
+    for (int p = 0; p < 5 * stands; ++p) {
+        Point point;
+        point.id = point.name = "p" + std::to_string(p);
+        point.zone = "all";
+        point.seconds = number(4, 25);
+        const int stand = p / 5;
+        point.stands = {"s" + std::to_string(stand)};
+        if (stand + 2 < stands && number(1, 100) <= 10)
+            point.stands.push_back("s" + std::to_string(stand + 2));
+        if (p > 0 && number(1, 100) <= 12) point.when["rotor"] = number(0, 1) == 0 ? "a" : "b";
+        if (p > 0 && number(1, 100) <= 10) point.after.push_back("p" + std::to_string(number(0, p - 1)));
+        made.points.push_back(point);
+        walk.points.push_back(point.id);
+    }
+    made.walks.push_back(walk);
+    return made;
+}
+
+bool growth() {
+    std::printf("generated airframes: time and gap by stands (five points each)\n");
+    bool holds = true;
+    for (const int stands : {10, 20, 30, 40, 50, 60, 70, 80, 90, 100}) {
+        const auto airframe = generated(stands);
+        QElapsedTimer timer;
+        timer.start();
+        const auto plan = makePlan(airframe, walkId, startOf(airframe));
+        const double taken = milliseconds(timer);
+        if (!plan) return false;
+        double settling = 0;
+        for (const auto& point : airframe.points)
+            settling += point.seconds;
+        const double gap = 100 * (plan->cost.weighs / plan->bound - 1);
+        const double ofWalking = 100 * (plan->cost.weighs - plan->bound) / (plan->cost.weighs - settling);
+        std::printf(
+            "  %3d stands %4zu points: %7.0f ms, gap %5.2f %% (%5.1f %% of all but settling), %llu states, "
+            "%zu left out\n",
+            stands, airframe.points.size(), taken, gap, ofWalking,
+            static_cast<unsigned long long>(plan->states), plan->unreachable.size());
+        if (stands == 60) {
+            holds = report("  60 stands, 300 points: gap", gap, "%", 2, "") && holds;
+            holds = report("  60 stands, 300 points: time", taken, "ms", 1000, "") && holds;
+        }
+    }
+    return holds;
+}
+
+} // namespace
+
+bool plan() {
+    bool holds = demo("helicopter");
+    holds = demo("aeroplane") && holds;
+    return growth() && holds;
+}
+
+bool published(double seconds) {
+    const QDir folder(demoFolder() + QStringLiteral("/../tests/reference/sop"));
+    bool holds = true;
+    std::printf("%-10s %9s %9s %9s %7s %7s\n", "instance", "published", "cost", "bound", "proven", "s");
+    const auto csv = readFile(folder.filePath(QStringLiteral("optima.csv")).toStdString());
+    if (!csv) return false;
+    const auto lines = QString::fromStdString(*csv).split('\n', Qt::SkipEmptyParts);
+    for (const QString& line : lines.mid(1)) {
+        const auto fields = line.split(',');
+        const auto text = readFile(folder.filePath(fields[0] + QStringLiteral(".sop")).toStdString());
+        if (!text) return false;
+        const auto problem = sop::readTsplib(*text);
+        QElapsedTimer timer;
+        timer.start();
+        sop::Work work(sop::Work::endless, [&] { return milliseconds(timer) >= seconds * 1000; });
+        const auto solution = problem ? sop::solve(*problem, work) : tl::unexpected(problem.error());
+        if (!solution) return false;
+        const double best = fields[2].trimmed().toDouble();
+        std::printf("%-10s %9.0f %9lld %9lld %7s %7.2f\n", qPrintable(fields[0]), best,
+                    static_cast<long long>(solution->cost), static_cast<long long>(solution->bound),
+                    solution->proven ? "yes" : "no", milliseconds(timer) / 1000);
+        std::fflush(stdout);
+        holds = holds && static_cast<double>(solution->cost) <= best * 1.01;
+    }
+    return holds;
+}
+
+} // namespace ambit::bench
