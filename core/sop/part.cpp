@@ -62,14 +62,14 @@ Part::Part(const Problem& its, const std::vector<Moves>& closedMoves, Numbers ta
             sets.push_back(next.done);
             rows[next.done] = static_cast<std::uint32_t>(sets.size());
         }
-        work.add(100 + 2 * places);
+        work.add(4 * (100 + 2 * places));
         if (work.over() || sets.size() * places > mostEntries) return;
     }
     table.assign(sets.size() * places, never);
     std::sort(sets.begin(), sets.end(), std::greater<>());
     for (const std::uint32_t done : sets) {
         evaluate(done);
-        work.add(100 + places * places);
+        work.add(4 * (100 + places * places));
         if (work.over()) return;
     }
     whole = true;

@@ -2,6 +2,7 @@
 
 #include "sop/exchange.hpp"
 #include "sop/search.hpp"
+#include "sop/tree.hpp"
 
 #include <algorithm>
 #include <deque>
@@ -65,9 +66,13 @@ public:
     Result<Solution> run() {
         Relaxation& root = relaxations.front();
         if (root.impossible()) return fail(ErrorCode::notFound, "No walk does all tasks.");
-        choosePart(std::min<std::uint64_t>(6'000'000, work.left() / 3));
-        root.raise(root.bound() + root.bound() / 2 + 1, 30, work);
+        choosePart(std::min<std::uint64_t>(24'000'000, work.left() / 3));
+        {
+            Work its(work, work.left() / 8);
+            root.raise(root.bound() + root.bound() / 2 + 1, 30, its);
+        }
         beam(4);
+        bool treed = false;
         // Pieces ever larger of each: where to look better, what can't be better, and looking.
         std::size_t width = 16;
         bool idle = false; // the last exchanges found nothing
@@ -77,6 +82,12 @@ public:
                 exchange(idle ? piece / 8 : piece);
                 idle = solution->cost == known;
                 raiseAll(piece / 2);
+                if (piece >= 4'000'000 && !treed) {
+                    treed = true;
+                    Work its(work, work.left() / 3);
+                    bound =
+                        std::max(bound, std::min(treeBound(problem, solution->cost, its), solution->cost));
+                }
                 if (piece >= 2'000'000) choosePart(partTells() ? piece : piece / 16);
             }
             const std::uint64_t start = work.done();

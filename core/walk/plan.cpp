@@ -11,8 +11,8 @@ using airframe::Airframe;
 using PointIds = std::set<std::string>;
 
 // Steps of work, about a nanosecond each.
-constexpr std::uint64_t planWork = 600'000'000;
-constexpr std::uint64_t keepWork = 8'000'000;
+constexpr std::uint64_t planWork = 300'000'000;
+constexpr std::uint64_t keepWork = 4'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
 /// The person's doing so far changes what is to plan.
@@ -249,7 +249,11 @@ Result<Plan> keepingTo(const std::vector<Step>& known, const Airframe& airframe,
     if (!model) return tl::unexpected(model.error());
     auto plan = best(airframe, walkId, now, *model, keepWork, known);
     if (!plan) return plan;
-    if (plan->unreachable.size() > model->unreachable().size()) return makePlan(airframe, walkId, now);
+    if (plan->unreachable.size() > model->unreachable().size()) { // as far as the list goes, then
+        const auto asListed = Model::of(airframe, walkId, now);
+        if (!asListed) return tl::unexpected(asListed.error());
+        return best(airframe, walkId, now, *asListed, keepWork);
+    }
     const double most = plan->cost.weighs * habitWorth;
     const auto asKnown = walkThrough(airframe, walkId, now, known);
     if (asKnown && settlesAll(known, *model) && asKnown->weighs <= most) {
