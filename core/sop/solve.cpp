@@ -72,9 +72,10 @@ public:
             root.raise(root.bound() + root.bound() / 2 + 1, 30, its);
         }
         beam(4);
+        if (!proven()) beam(24);
         bool treed = false;
         // Pieces ever larger of each: where to look better, what can't be better, and looking.
-        std::size_t width = 16;
+        std::size_t width = 48;
         bool idle = false; // the last exchanges found nothing
         for (std::uint64_t piece = 1'000'000; !hopeless && !proven() && !work.over(); piece *= 2) {
             if (solution) {

@@ -12,7 +12,7 @@ using PointIds = std::set<std::string>;
 
 // Steps of work, about a nanosecond each.
 constexpr std::uint64_t planWork = 300'000'000;
-constexpr std::uint64_t keepWork = 4'000'000;
+constexpr std::uint64_t keepWork = 8'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
 /// The person's doing so far changes what is to plan.
@@ -254,7 +254,8 @@ Result<Plan> keepingTo(const std::vector<Step>& known, const Airframe& airframe,
         if (!asListed) return tl::unexpected(asListed.error());
         return best(airframe, walkId, now, *asListed, keepWork);
     }
-    const double most = plan->cost.weighs * habitWorth;
+    // Against what the best can be at least: what was found in a frame's time need not be it.
+    const double most = std::max(plan->cost.weighs, plan->bound * habitWorth);
     const auto asKnown = walkThrough(airframe, walkId, now, known);
     if (asKnown && settlesAll(known, *model) && asKnown->weighs <= most) {
         plan->steps = known;
