@@ -47,8 +47,8 @@ public:
         for (Number t = 0; t < count; ++t) {
             for (Number earlier = 0; earlier < count; ++earlier) {
                 bool direct = comesBefore(earlier, t);
-                for (Number between_ = 0; between_ < count && direct; ++between_)
-                    direct = !(comesBefore(earlier, between_) && comesBefore(between_, t));
+                for (Number middle = 0; middle < count && direct; ++middle)
+                    direct = !(comesBefore(earlier, middle) && comesBefore(middle, t));
                 if (!direct) continue;
                 successors[elementOf[earlier]].push_back(elementOf[t]);
                 predecessors[elementOf[t]].push_back(elementOf[earlier]);

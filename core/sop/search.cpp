@@ -12,8 +12,8 @@ template<std::size_t words> class Search {
 public:
     using Set = Bits<words>;
 
-    Search(const Problem& whole, const Bounds& bounds, const Limits& its, Work& its_work)
-        : problem(whole), relaxations(bounds.relaxations), some(bounds.parts), limits(its), work(its_work),
+    Search(const Problem& whole, const Bounds& bounds, const Limits& its, Work& counted)
+        : problem(whole), relaxations(bounds.relaxations), some(bounds.parts), limits(its), work(counted),
           atPlace(whole.places()) {
         const Rows rows = allBefore(problem);
         for (Number t = 0; t < problem.tasks.size(); ++t) {
