@@ -62,8 +62,8 @@ private slots:
         QTest::addColumn<std::string>("text");
         QTest::addColumn<int>("code");
         QTest::addColumn<std::string>("where");
-        const auto bad = [](const char* name, std::string text, ErrorCode code, const char* where) {
-            QTest::newRow(name) << std::move(text) << static_cast<int>(code) << std::string(where);
+        const auto bad = [](const char* name, const std::string& text, ErrorCode code, const char* where) {
+            QTest::newRow(name) << text << static_cast<int>(code) << std::string(where);
         };
         bad("empty", "", ErrorCode::syntax, "line 0");
         bad("other type", replaced(good, "SOP", "TSP"), ErrorCode::unsupported, "line 7");

@@ -75,9 +75,11 @@ Cost exhaustive(const Problem& problem) {
     queue.emplace(0, State{problem.start, arrive(problem.start, 0)});
     Cost best = never;
     while (!queue.empty()) {
-        const auto [cost, state] = queue.top();
+        const Cost cost = queue.top().first;
+        const State state = queue.top().second;
         queue.pop();
-        const auto [place, done] = state;
+        const Number place = state.first;
+        const unsigned done = state.second;
         if (const auto known = least.find(state); known != least.end() && known->second <= cost) continue;
         least[state] = cost;
         if (done == all)
