@@ -41,15 +41,10 @@ public:
             cost[a * (width + 1) + width] = std::min(whole.home[placed(a)], dear);
         }
         const Rows before = allBefore(whole);
-        const auto comesBefore = [&](Number one, Number other) {
-            return (before[other][one / 64] >> (one % 64) & 1) != 0;
-        };
+        const Rows follows = mayFollow(before);
         for (Number t = 0; t < count; ++t) {
             for (Number earlier = 0; earlier < count; ++earlier) {
-                bool direct = comesBefore(earlier, t);
-                for (Number middle = 0; middle < count && direct; ++middle)
-                    direct = !(comesBefore(earlier, middle) && comesBefore(middle, t));
-                if (!direct) continue;
+                if (!has(before[t], earlier) || !has(follows[earlier], t)) continue;
                 successors[elementOf[earlier]].push_back(elementOf[t]);
                 predecessors[elementOf[t]].push_back(elementOf[earlier]);
             }

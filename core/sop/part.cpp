@@ -43,7 +43,7 @@ Part::Part(const Problem& its, const std::vector<Moves>& closedMoves, Numbers ta
     for (const Number t : chosen) {
         std::uint32_t set = 0;
         for (const Number earlier : chosen)
-            if ((rowsBefore[t][earlier / 64] >> (earlier % 64) & 1) != 0) set |= bits[earlier];
+            if (has(rowsBefore[t], earlier)) set |= bits[earlier];
         before.push_back(set);
     }
     for (const Numbers& gate : problem.gates) {

@@ -8,9 +8,6 @@ namespace ambit::sop {
 
 namespace {
 
-bool has(const std::vector<std::uint64_t>& row, Number task) {
-    return (row[task / 64] >> (task % 64) & 1) != 0;
-}
 void put(std::vector<std::uint64_t>& row, Number task) {
     row[task / 64] |= std::uint64_t{1} << (task % 64);
 }
@@ -41,12 +38,10 @@ bool inRange(const Numbers& numbers, std::size_t count) {
     return std::all_of(numbers.begin(), numbers.end(), [&](Number n) { return n < count; });
 }
 
-bool isCost(Cost cost) {
-    return cost == never || (cost >= 0 && cost <= mostCost);
-}
-
 Result<void> validateMoves(const Problem& problem) {
     const std::size_t places = problem.places();
+    const Cost most = mostCost / static_cast<Cost>(problem.tasks.size() + 2);
+    const auto isCost = [&](Cost cost) { return cost == never || (cost >= 0 && cost <= most); };
     if (problem.moves.size() != std::size_t{1} << problem.gates.size())
         return invalid("There are not as many tables of moves as ways to have gates open.");
     for (const Moves& moves : problem.moves) {
@@ -60,6 +55,15 @@ Result<void> validateMoves(const Problem& problem) {
     if (!std::all_of(problem.home.begin(), problem.home.end(), isCost))
         return invalid("What ending at a place costs is out of range.");
     return {};
+}
+
+/// From what comes before each to what comes after each.
+Rows turned(const Rows& before) {
+    Rows after(before.size(), std::vector<std::uint64_t>((before.size() + 63) / 64, 0));
+    for (Number t = 0; t < before.size(); ++t)
+        for (Number earlier = 0; earlier < before.size(); ++earlier)
+            if (has(before[t], earlier)) put(after[earlier], t);
+    return after;
 }
 
 bool subset(const std::vector<std::uint64_t>& small, const std::vector<std::uint64_t>& large, Number except) {
@@ -91,12 +95,10 @@ class Reducing {
 public:
     explicit Reducing(const Problem& whole) : problem(whole), before(allBefore(whole)) {
         const std::size_t count = problem.tasks.size();
-        after.assign(count, std::vector<std::uint64_t>((count + 63) / 64, 0));
+        after = turned(before);
         for (Number t = 0; t < count; ++t) {
             places.push_back(problem.tasks[t].places);
             std::sort(places[t].begin(), places[t].end());
-            for (Number earlier = 0; earlier < count; ++earlier)
-                if (has(before[t], earlier)) put(after[earlier], t);
         }
         gone.assign(count, false);
         for (Number t = 0; t < count; ++t)
@@ -179,6 +181,20 @@ Rows allBefore(const Problem& problem) {
             put(rows[t], earlier);
             for (std::size_t w = 0; w < rows[t].size(); ++w)
                 rows[t][w] |= rows[earlier][w];
+        }
+    }
+    return rows;
+}
+
+Rows mayFollow(const Rows& before) {
+    const Rows after = turned(before);
+    Rows rows(before.size(), std::vector<std::uint64_t>((before.size() + 63) / 64, 0));
+    for (Number a = 0; a < before.size(); ++a) {
+        for (Number b = 0; b < before.size(); ++b) {
+            bool may = a != b && !has(before[a], b);
+            for (std::size_t w = 0; w < after[a].size() && may; ++w)
+                may = (after[a][w] & before[b][w]) == 0;
+            if (may) put(rows[a], b);
         }
     }
     return rows;

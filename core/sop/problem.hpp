@@ -16,7 +16,7 @@ using Numbers = std::vector<Number>;
 
 /// No move. Far from overflow when a few are added.
 constexpr Cost never = std::numeric_limits<Cost>::max() / 8;
-/// The most that all moves of a walk may cost together.
+/// The most that all moves of a walk may cost together: each move no more than its share of this.
 constexpr Cost mostCost = std::numeric_limits<Cost>::max() / 4096;
 constexpr std::size_t mostTasks = 1024;
 constexpr std::size_t mostGates = 10;
@@ -50,6 +50,11 @@ struct Problem {
 /// Per task all that comes before it, directly or not, as rows of bits (task t is bit t % 64 of word t / 64).
 using Rows = std::vector<std::vector<std::uint64_t>>;
 [[nodiscard]] Rows allBefore(const Problem& problem);
+/// Per task those that may be done right after it: not before it, and nothing has to come between.
+[[nodiscard]] Rows mayFollow(const Rows& allBefore);
+[[nodiscard]] inline bool has(const Rows::value_type& row, Number task) {
+    return (row[task / 64] >> (task % 64) & 1) != 0;
+}
 
 /// Without the tasks that are done anyhow when another is: same places or more, nothing to wait for that the
 /// other doesn't wait for, and nobody waits for them who doesn't wait for the other. The best walk is the

@@ -4,14 +4,6 @@
 
 namespace ambit::sop {
 
-namespace {
-
-bool has(const std::vector<std::uint64_t>& row, Number task) {
-    return (row[task / 64] >> (task % 64) & 1) != 0;
-}
-
-} // namespace
-
 Relaxation::Relaxation(const Problem& whole, Position position)
     : problem(whole), from(std::move(position)), before(allBefore(whole)) {
     const std::size_t count = problem.tasks.size();
@@ -41,16 +33,8 @@ Relaxation::Relaxation(const Problem& whole, Position position)
 
 /// Only between tasks that may follow each other at once: the next is not before this, nor anything between.
 void Relaxation::findArcs() {
-    const std::size_t count = problem.tasks.size();
     const Moves& moves = problem.moves.back(); // all gates open: nothing is dearer
-    std::vector<std::vector<bool>> follows(count, std::vector<bool>(count, true));
-    for (Number a = 0; a < count; ++a) {
-        for (Number b = 0; b < count; ++b) {
-            if (a == b || has(before[a], b)) follows[a][b] = false;
-            for (Number c = 0; c < count && follows[a][b]; ++c)
-                if (has(before[c], a) && has(before[b], c)) follows[a][b] = false;
-        }
-    }
+    const Rows follows = mayFollow(before);
     arcs.resize(nodes.size());
     for (std::size_t to = 0; to < nodes.size(); ++to) {
         const Node& next = nodes[to];
@@ -60,7 +44,7 @@ void Relaxation::findArcs() {
             ready = ready && from.settled[earlier];
         if (ready && first < never) firsts.push_back({to, first * parts});
         for (std::size_t n = 0; n < nodes.size(); ++n) {
-            if (!follows[nodes[n].task][next.task]) continue;
+            if (!has(follows[nodes[n].task], next.task)) continue;
             const bool stays = nodes[n].place == next.place;
             const Cost cost = stays ? 0 : moves[nodes[n].place][next.place];
             if (cost < never) arcs[n].push_back({to, cost * parts});

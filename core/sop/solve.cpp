@@ -117,7 +117,7 @@ public:
             limits.better = most;
             limits.fewer = std::numeric_limits<std::int64_t>::max();
             limits.perInversion = dearest / share;
-            const Found found = look(limits);
+            const Found found = look(limits, work);
             const auto after = found.walk ? walked(original, *found.walk) : first;
             if (!after || !after->whole || after->cost > most || after->inversions >= fewest) continue;
             fewest = after->inversions;
@@ -190,7 +190,7 @@ private:
         Limits limits;
         limits.width = width;
         if (solution) limits.better = solution->cost;
-        const Found found = look(limits);
+        const Found found = look(limits, work);
         if (found.walk) take(*found.walk);
         if (!found.cut && !solution) hopeless = true;
         if (solution)
@@ -243,9 +243,7 @@ private:
     /// The task whose place is the longest way round from the walk, where what is chosen lets it be done.
     [[nodiscard]] std::optional<Number> furthest(const Walk& walk, const Numbers& left) const {
         const Moves& step = moves.back();
-        const auto comesBefore = [&](Number one, Number other) {
-            return (before[other][one / 64] >> (one % 64) & 1) != 0;
-        };
+        const auto comesBefore = [&](Number one, Number other) { return has(before[other], one); };
         // Which stop of the walk each chosen task is done at.
         std::vector<std::size_t> stop(problem.tasks.size(), walk.size());
         for (std::size_t i = 0; i < walk.size(); ++i) {
@@ -290,12 +288,12 @@ private:
         return far;
     }
 
-    Found look(const Limits& limits) {
+    Found look(const Limits& limits, Work& its) {
         Bounds bounds;
         for (const Relaxation& one : relaxations)
             bounds.relaxations.push_back(&one);
         if (part) bounds.parts.push_back(&*part);
-        Found found = search(problem, bounds, limits, work);
+        Found found = search(problem, bounds, limits, its);
         states += found.states;
         return found;
     }
@@ -307,7 +305,7 @@ private:
         limits.better = solution->cost;
         limits.fewer = std::numeric_limits<std::int64_t>::max();
         Work its(work, habitWork);
-        const Found found = look(limits);
+        const Found found = look(limits, its);
         if (found.walk) take(*found.walk);
     }
 

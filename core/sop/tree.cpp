@@ -24,14 +24,11 @@ private:
     std::vector<Cost> costs;
 };
 
-bool has(const std::vector<std::uint64_t>& row, Number task) {
-    return (row[task / 64] >> (task % 64) & 1) != 0;
-}
-
 /// Node 0 is the start, node t + 1 task t, the last node the end. Only arcs between what may follow at once.
 Arcs arcsOf(const Problem& problem) {
     const std::size_t count = problem.tasks.size();
     const Rows before = allBefore(problem);
+    const Rows follows = mayFollow(before);
     const Moves& moves = problem.moves.back(); // all gates open: nothing is dearer
     Arcs arcs(count + 2);
     for (Number b = 0; b < count; ++b) {
@@ -39,10 +36,7 @@ Arcs arcsOf(const Problem& problem) {
         bool last = true;
         for (Number a = 0; a < count; ++a) {
             last = last && !has(before[a], b);
-            bool follows = a != b && !has(before[a], b);
-            for (Number c = 0; c < count && follows; ++c)
-                follows = !(has(before[c], a) && has(before[b], c));
-            if (!follows) continue;
+            if (!has(follows[a], b)) continue;
             Cost& cost = arcs.at(a + 1, b + 1);
             for (const Number p : problem.tasks[a].places)
                 for (const Number q : to.places)

@@ -15,20 +15,6 @@ constexpr std::uint64_t planWork = 300'000'000;
 constexpr std::uint64_t keepWork = 8'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
-/// The person's doing so far changes what is to plan.
-void follow(Situation& now, const std::vector<Step>& steps) {
-    for (const Step& step : steps) {
-        if (const auto* go = std::get_if<Go>(&step)) {
-            now.stand = go->stand;
-        } else if (const auto* set = std::get_if<Set>(&step)) {
-            now.settings[set->setting] = set->to;
-        } else {
-            now.settled.insert(std::get<Settle>(step).point);
-            now.soundPoints.insert(std::get<Settle>(step).point);
-        }
-    }
-}
-
 std::vector<std::string> pointsOf(const std::vector<Step>& steps) {
     std::vector<std::string> points;
     for (const Step& step : steps)
@@ -217,7 +203,7 @@ Result<Plan> oneByOne(const Airframe& airframe, const airframe::Walk& walk, cons
     return plan;
 }
 
-/// Done points of the walk in the order of the steps, then the others.
+/// All that can be settled from here?
 bool settlesAll(const std::vector<Step>& steps, const Model& model) {
     return pointsOf(steps).size() == model.tasks().size();
 }
@@ -263,11 +249,9 @@ Result<Plan> keepingTo(const std::vector<Step>& known, const Airframe& airframe,
         plan->proven = plan->bound >= plan->cost.weighs;
         return plan;
     }
-    sop::Solution solution;
-    solution.walk = model->walkOf(plan->steps);
     sop::Work work(keepWork);
-    const auto near =
-        sop::nearest(model->problem(), solution.walk, milliseconds(most) - model->settlingMs(), work);
+    const auto near = sop::nearest(model->problem(), model->walkOf(plan->steps),
+                                   milliseconds(most) - model->settlingMs(), work);
     auto kept = priced(airframe, walkId, now, *model, model->steps(near));
     if (!kept || kept->cost.weighs > most) return plan;
     kept->bound = plan->bound;

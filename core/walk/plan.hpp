@@ -71,6 +71,9 @@ struct Situation {
 /// At the start of a walk: nothing settled, settings as the airframe says.
 [[nodiscard]] Situation startOf(const airframe::Airframe& airframe);
 
+/// The situation once these steps are done, whatever is settled sound.
+void follow(Situation& now, const std::vector<Step>& steps);
+
 /// The best plan of all points of the walk not settled yet, or the best found where the proof would take too
 /// long; among equals the one nearest the listed order. Deterministic: same input, same plan. A point set
 /// waits for every unsettled `before` point of the same walk; a change of setting for its `needs` (those of

@@ -52,7 +52,7 @@ Result<Model> Model::of(const Airframe& airframe, const std::string& walkId, con
     for (const Relevant& one : model.settings)
         combination += one.stride * one.now;
     model.start = model.nodeOf(stand, combination);
-    model.dropUnreachable(now, *walk);
+    model.dropUnreachable();
     model.addGates();
     if (auto done = model.makeProblem(); !done) return tl::unexpected(done.error());
     return model;
@@ -222,7 +222,7 @@ std::string Model::whyOut(const Task& task, const std::vector<bool>& reached,
 }
 
 /// Leaves only the tasks that can be done if each is done as soon as it may.
-void Model::dropUnreachable(const Situation&, const airframe::Walk&) {
+void Model::dropUnreachable() {
     std::vector<bool> done(all.size(), false);
     std::vector<bool> reached;
     for (bool more = true; more;) {

@@ -74,7 +74,7 @@ private:
                   const std::function<bool(const airframe::Point&)>& among);
     Result<void> addSettings(const Situation& now);
     void addTurns(const airframe::Walk& walk, const Situation& now);
-    void dropUnreachable(const Situation& now, const airframe::Walk& walk);
+    void dropUnreachable();
     void addGates();
     Result<void> makeProblem();
 

@@ -113,6 +113,19 @@ Situation startOf(const Airframe& airframe) {
     return situation;
 }
 
+void follow(Situation& now, const std::vector<Step>& steps) {
+    for (const Step& step : steps) {
+        if (const auto* go = std::get_if<Go>(&step)) {
+            now.stand = go->stand;
+        } else if (const auto* set = std::get_if<Set>(&step)) {
+            now.settings[set->setting] = set->to;
+        } else {
+            now.settled.insert(std::get<Settle>(step).point);
+            now.soundPoints.insert(std::get<Settle>(step).point);
+        }
+    }
+}
+
 Result<Cost> walkThrough(const Airframe& airframe, const std::string& walkId, const Situation& now,
                          const std::vector<Step>& steps) {
     const airframe::Walk* walk = airframe.walk(walkId);

@@ -35,9 +35,13 @@ Json toJson(const walk::Step& step) {
     return {{"settle", std::get<walk::Settle>(step).point}};
 }
 
+std::string counted(int count, const char* what) {
+    return std::to_string(count) + ' ' + what + (count == 1 ? "" : "s");
+}
+
 std::string costText(const walk::Cost& cost) {
-    return fixed(cost.metres, 0) + " m on foot, " + std::to_string(cost.climbs) + " climbs, " +
-           std::to_string(cost.turns) + " turns, about " + fixed(std::ceil(cost.seconds / 60), 0) + " min";
+    return fixed(cost.metres, 0) + " m on foot, " + counted(cost.climbs, "climb") + ", " +
+           counted(cost.turns, "turn") + ", about " + fixed(std::ceil(cost.seconds / 60), 0) + " min";
 }
 
 void printSteps(const airframe::Airframe& airframe, const walk::Plan& plan) {

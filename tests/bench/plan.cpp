@@ -18,17 +18,6 @@ using namespace walk;
 
 constexpr const char* walkId = "daily";
 
-void follow(Situation& now, const Step& step) {
-    if (const auto* go = std::get_if<Go>(&step)) {
-        now.stand = go->stand;
-    } else if (const auto* set = std::get_if<Set>(&step)) {
-        now.settings[set->setting] = set->to;
-    } else {
-        now.settled.insert(std::get<Settle>(step).point);
-        now.soundPoints.insert(std::get<Settle>(step).point);
-    }
-}
-
 /// At every step of the plan the next stand turns out blocked.
 std::vector<double> replanned(const airframe::Airframe& airframe, const Plan& plan) {
     std::vector<double> times;
@@ -43,7 +32,7 @@ std::vector<double> replanned(const airframe::Airframe& airframe, const Plan& pl
         timer.start();
         if (!keepingTo(known, airframe, walkId, then)) return {};
         times.push_back(milliseconds(timer));
-        follow(now, plan.steps[s]);
+        follow(now, {plan.steps[s]});
     }
     return times;
 }

@@ -15,16 +15,6 @@ namespace {
 constexpr int airframes = 10'000; ///< their plans from the start
 constexpr int situations = 1'000; ///< and some of them from the middle of a walk
 
-/// Does the step as a person would: for starting again from the middle of a plan.
-void follow(Situation& now, const Step& step) {
-    if (const auto* go = std::get_if<walk::Go>(&step)) now.stand = go->stand;
-    if (const auto* set = std::get_if<walk::Set>(&step)) now.settings[set->setting] = set->to;
-    if (const auto* settle = std::get_if<walk::Settle>(&step)) {
-        now.settled.insert(settle->point);
-        now.soundPoints.insert(settle->point);
-    }
-}
-
 void check(const airframe::Airframe& airframe, const Situation& now, const Plan& plan) {
     const auto cost = walk::walkThrough(airframe, "all", now, plan.steps);
     QVERIFY2(cost, cost ? "" : toText(cost.error()).c_str());
@@ -74,8 +64,8 @@ private slots:
             Situation now = walk::startOf(airframe);
             const auto plan = walk::makePlan(airframe, "all", now);
             QVERIFY(plan);
-            for (std::size_t done = random() % (plan->steps.size() + 1), s = 0; s < done; ++s)
-                follow(now, plan->steps[s]);
+            const std::size_t done = random() % (plan->steps.size() + 1);
+            walk::follow(now, {plan->steps.begin(), plan->steps.begin() + static_cast<std::ptrdiff_t>(done)});
             for (const char* zone : {"", "left", "right", "nowhere"}) {
                 now.firstZone = *zone == 0 ? std::nullopt : std::optional<std::string>(zone);
                 const auto rest = walk::makePlan(airframe, "all", now);
@@ -99,8 +89,7 @@ private slots:
             const auto plan = walk::makePlan(airframe, "all", now);
             QVERIFY(plan);
             const std::size_t done = random() % (plan->steps.size() + 1);
-            for (std::size_t s = 0; s < done; ++s)
-                follow(now, plan->steps[s]);
+            walk::follow(now, {plan->steps.begin(), plan->steps.begin() + static_cast<std::ptrdiff_t>(done)});
             const std::vector<Step> known(plan->steps.begin() + static_cast<std::ptrdiff_t>(done),
                                           plan->steps.end());
             if (i % 2 == 0) now.blocked.insert(airframe.stands[random() % airframe.stands.size()].id);
