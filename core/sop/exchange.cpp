@@ -1,5 +1,7 @@
 #include "sop/exchange.hpp"
 
+#include "sop/sequence.hpp"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -8,32 +10,17 @@ namespace ambit::sop {
 
 namespace {
 
-/// Its own generator: the library's distributions differ between machines.
-class Dice {
-public:
-    explicit Dice(std::uint64_t seed) : state(seed * 0x9e3779b97f4a7c15U | 1U) {}
-    std::size_t below(std::size_t end) {
-        state ^= state << 13U;
-        state ^= state >> 7U;
-        state ^= state << 17U;
-        return static_cast<std::size_t>((state >> 16U) % end);
-    }
-
-private:
-    std::uint64_t state;
-};
-
 /// A sequence of tasks, each at its place: element 0 is the start, the last the way home.
 class Exchange {
 public:
-    Exchange(const Problem& whole, const Numbers& order, const Numbers& placeOf)
-        : count(order.size()), width(count + 1), cost(width * (width + 1)), successors(count + 2),
+    Exchange(const Problem& whole, const Sequence& sequence)
+        : count(sequence.size()), width(count + 1), cost(width * (width + 1)), successors(count + 2),
           predecessors(count + 2) {
         const Moves& moves = whole.moves.back();
         std::vector<std::size_t> elementOf(count, 0);
         for (std::size_t e = 1; e <= count; ++e)
-            elementOf[order[e - 1]] = e;
-        const auto placed = [&](std::size_t e) { return e == 0 ? whole.start : placeOf[order[e - 1]]; };
+            elementOf[sequence[e - 1].task] = e;
+        const auto placed = [&](std::size_t e) { return e == 0 ? whole.start : sequence[e - 1].place; };
         for (std::size_t a = 0; a <= count; ++a) {
             for (std::size_t b = 0; b <= count; ++b)
                 cost[a * (width + 1) + b] =
@@ -82,7 +69,7 @@ public:
         }
     }
 
-    /// Exchanges tried since it was last asked.
+    /// Steps done since it was last asked.
     std::uint64_t takeTries() { return 3 * std::exchange(tries, 0); }
 
     void wakeAll() {
@@ -144,6 +131,7 @@ private:
     }
     bool improveAsFirst(std::size_t i) {
         newMarks();
+        tries += count - i;
         for (std::size_t j = i + 1; j < count; ++j) {
             markAfter(j);
             if (between(i, j + 1) >= between(i, i + 1)) continue;
@@ -154,6 +142,7 @@ private:
     }
     bool improveAsSecond(std::size_t j) {
         near.clear();
+        tries += count;
         for (std::size_t k = j + 1; k <= count; ++k)
             if (between(j, k + 1) < between(j, j + 1)) near.push_back(k);
         std::size_t end = width;
@@ -169,6 +158,7 @@ private:
     }
     bool improveAsThird(std::size_t k) {
         near.clear();
+        tries += 2 * k;
         for (std::size_t i = k; i-- > 0;)
             if (i + 1 < k && between(k, i + 1) < between(k, k + 1)) near.push_back(i);
         std::size_t begin = 0; // the first stretch begins after what the second waits for
@@ -227,23 +217,10 @@ private:
 } // namespace
 
 Walk exchanged(const Problem& problem, const Walk& walk, std::uint64_t seed, Work& work) {
-    const auto known = walked(problem, walk);
+    const Sequence sequence = sequenceOf(problem, walk);
+    const auto known = walked(problem, walkOf(problem, sequence));
     if (!known || !known->whole) return walk;
-    // Where each task was done.
-    Numbers placeOf(problem.tasks.size(), problem.start);
-    {
-        std::vector<bool> done(problem.tasks.size(), false);
-        std::size_t next = 0;
-        for (const Number place : walk) {
-            const auto here = [&](Number t) {
-                const Numbers& places = problem.tasks[t].places;
-                return std::find(places.begin(), places.end(), place) != places.end();
-            };
-            for (; next < known->order.size() && here(known->order[next]); ++next)
-                placeOf[known->order[next]] = place;
-        }
-    }
-    Exchange line(problem, known->order, placeOf);
+    Exchange line(problem, sequence);
     Dice dice(seed);
     line.wakeAll();
     line.descend();
@@ -258,7 +235,7 @@ Walk exchanged(const Problem& problem, const Walk& walk, std::uint64_t seed, Wor
     for (std::uint64_t kick = 0; !work.over(); ++kick) {
         line.kick(dice);
         line.descend();
-        work.add(line.takeTries() + 4 * known->order.size());
+        work.add(line.takeTries() + 4 * sequence.size());
         const Cost after = line.total();
         if (after < least) {
             least = after;
@@ -280,12 +257,12 @@ Walk exchanged(const Problem& problem, const Walk& walk, std::uint64_t seed, Wor
             now = least;
         }
     }
-    Walk places;
+    Sequence better;
     for (const std::size_t element : best) {
-        if (element == 0 || element > known->order.size()) continue;
-        const Number place = placeOf[known->order[element - 1]];
-        if (places.empty() || places.back() != place) places.push_back(place);
+        if (element == 0 || element > sequence.size()) continue;
+        better.push_back(sequence[element - 1]);
     }
+    Walk places = walkOf(problem, better);
     const auto found = walked(problem, places);
     return found && found->whole && found->cost < known->cost ? places : walk;
 }

@@ -18,6 +18,8 @@ using Numbers = std::vector<Number>;
 constexpr Cost never = std::numeric_limits<Cost>::max() / 8;
 /// The most that all moves of a walk may cost together: each move no more than its share of this.
 constexpr Cost mostCost = std::numeric_limits<Cost>::max() / 4096;
+/// Bounds are in these parts of a cost's unit, so that prices may be finer than costs.
+constexpr Cost parts = 128;
 constexpr std::size_t mostTasks = 1024;
 constexpr std::size_t mostGates = 10;
 

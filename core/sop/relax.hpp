@@ -9,9 +9,6 @@
 
 namespace ambit::sop {
 
-/// Bounds are in these parts of a cost's unit, so that prices may be finer than costs.
-constexpr Cost parts = 128;
-
 /// A task at one of its places.
 struct Node {
     Number task = 0;

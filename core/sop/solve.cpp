@@ -1,8 +1,10 @@
 #include "sop/solve.hpp"
 
+#include "sop/ascent.hpp"
+#include "sop/choose.hpp"
 #include "sop/exchange.hpp"
+#include "sop/rebuild.hpp"
 #include "sop/search.hpp"
-#include "sop/tree.hpp"
 
 #include <algorithm>
 #include <deque>
@@ -66,36 +68,28 @@ public:
     Result<Solution> run() {
         Relaxation& root = relaxations.front();
         if (root.impossible()) return fail(ErrorCode::notFound, "No walk does all tasks.");
-        choosePart(std::min<std::uint64_t>(24'000'000, work.left() / 3));
-        {
-            Work its(work, work.left() / 8);
+        choose(std::min<std::uint64_t>(24'000'000, work.left() / 3));
+        if (!proven()) {
+            Work its(work, work.left() / 16);
             root.raise(root.bound() + root.bound() / 2 + 1, 30, its);
         }
         beam(4);
         if (!proven()) beam(24);
-        bool treed = false;
-        // Pieces ever larger of each: where to look better, what can't be better, and looking.
+        // Pieces ever larger of each: a better walk, what can't be better, and looking.
         std::size_t width = 48;
-        bool idle = false; // the last exchanges found nothing
-        for (std::uint64_t piece = 1'000'000; !hopeless && !proven() && !work.over(); piece *= 2) {
+        for (std::uint64_t piece = 20'000 * problem.tasks.size() + 1; !hopeless && !proven() && !work.over();
+             piece *= 2) {
             if (solution) {
-                const Cost known = solution->cost;
-                exchange(idle ? piece / 8 : piece);
-                idle = solution->cost == known;
+                improve(piece);
+                ascend(piece);
                 raiseAll(piece / 2);
-                if (piece >= 4'000'000 && !treed) {
-                    treed = true;
-                    Work its(work, work.left() / 3);
-                    bound =
-                        std::max(bound, std::min(treeBound(problem, solution->cost, its), solution->cost));
-                }
-                if (piece >= 2'000'000) choosePart(partTells() ? piece : piece / 16);
+                if (piece >= 2'000'000 && !proven()) choose(partTells() ? piece : piece / 16);
             }
             const std::uint64_t start = work.done();
-            do {
+            while (!hopeless && !proven() && !work.over() && work.done() - start < piece / 2) {
                 beam(width);
                 width *= 2;
-            } while (!hopeless && !proven() && !work.over() && work.done() - start < piece / 2);
+            }
         }
         if (!solution)
             return fail(ErrorCode::notFound, hopeless ? "No walk does all tasks." : "No walk was found.");
@@ -181,9 +175,30 @@ private:
         return done ? *done : Walked{};
     }
 
-    void exchange(std::uint64_t piece) {
-        Work its(work, piece);
-        take(exchanged(problem, solution->walk, ++seed, its));
+    /// Each way of finding better walks as long as it does.
+    void improve(std::uint64_t piece) {
+        ++seed;
+        for (auto [search, idle] :
+             {std::pair(&exchanged, &exchangeIdle), std::pair(&rebuilt, &rebuildIdle)}) {
+            const Cost known = solution->cost;
+            Work its(work, 2 * piece >> std::min(*idle, 4));
+            take(search(problem, solution->walk, seed, its));
+            *idle = solution->cost == known ? *idle + 1 : 0;
+        }
+    }
+
+    void ascend(std::uint64_t piece) {
+        if (proven() || !ascending) return;
+        const bool first = !ascent;
+        if (first) ascent.emplace(problem);
+        Work its(work, first ? work.left() / 3 : piece);
+        if (first) ascent->raise(solution->cost, 1, its);
+        const Cost low = ascent->bound();
+        const auto rounds = std::min<std::uint64_t>(its.left() / (ascent->roundWork() + 1), first ? 80 : 400);
+        if (rounds < fewRounds && !first) return; // later, with more
+        ascent->raise(solution->cost, static_cast<int>(rounds), its);
+        bound = std::max(bound, std::min(ascent->bound(), solution->cost));
+        ascending = first || ascent->bound() > low + low / 500;
     }
 
     void beam(std::size_t width) {
@@ -197,102 +212,24 @@ private:
             bound = std::max({bound, std::min(found.bound, solution->cost), relaxations.front().bound()});
     }
 
-    /// Chooses tasks to see exactly, one by one, those that the cheapest walk of the chosen would still leave
-    /// and that lie furthest off it; until none is left, and that walk is the best, or it takes too long
-    /// (decremental state-space relaxation: Righini and Salani, Networks 51, 2008).
-    void choosePart(std::uint64_t most) {
+    /// Sees a few tasks exactly.
+    void choose(std::uint64_t most) {
         if (problem.places() > 150 || problem.tasks.empty()) return;
-        if (moves.empty()) moves = closed(problem.moves);
+        if (!choice) choice.emplace(problem);
         Work its(work, most);
-        if (chosen.empty())
-            for (const Numbers& gate : problem.gates)
-                for (const Number t : gate)
-                    if (chosen.size() < 6 && std::find(chosen.begin(), chosen.end(), t) == chosen.end())
-                        chosen.push_back(t);
-        while (chosen.size() <= Part::mostTasks) {
-            Work one(its, most / 2);
-            Part next(problem, moves, chosen, one);
-            if (!next.isWhole()) return;
-            part.emplace(std::move(next));
-            bound = std::max(bound, part->rest(0, problem.start));
-            const Walk walk = part->best();
-            const Numbers left = leftBy(walk);
-            if (left.empty()) take(walk);
-            if (left.empty() || proven()) return;
-            for (int more = chosen.size() < 8 ? 2 : 1; more > 0; --more)
-                if (const auto far = furthest(walk, left)) chosen.push_back(*far);
-            if (chosen == part->tasks()) return;
-        }
-    }
-
-    [[nodiscard]] Numbers leftBy(const Walk& walk) const {
-        std::vector<bool> done(problem.tasks.size(), false);
-        for (const Number t : walkedTo(walk).order)
-            done[t] = true;
-        Numbers left;
-        for (Number t = 0; t < problem.tasks.size(); ++t)
-            if (!done[t]) left.push_back(t);
-        return left;
+        choice->grow(solution ? solution->cost : never, its);
+        bound = std::max(bound, choice->bound());
+        if (!choice->walk().empty()) take(choice->walk());
     }
 
     /// Is seeing few tasks exactly worth more than seeing all of them at prices?
-    [[nodiscard]] bool partTells() const {
-        return part && part->rest(0, problem.start) >= relaxations.front().bound();
-    }
-
-    /// The task whose place is the longest way round from the walk, where what is chosen lets it be done.
-    [[nodiscard]] std::optional<Number> furthest(const Walk& walk, const Numbers& left) const {
-        const Moves& step = moves.back();
-        const auto comesBefore = [&](Number one, Number other) { return has(before[other], one); };
-        // Which stop of the walk each chosen task is done at.
-        std::vector<std::size_t> stop(problem.tasks.size(), walk.size());
-        for (std::size_t i = 0; i < walk.size(); ++i) {
-            for (bool more = true; more;) {
-                more = false;
-                for (const Number t : part->tasks()) {
-                    const auto& places = problem.tasks[t].places;
-                    if (stop[t] < walk.size() ||
-                        std::find(places.begin(), places.end(), walk[i]) == places.end() ||
-                        std::any_of(part->tasks().begin(), part->tasks().end(),
-                                    [&](Number e) { return comesBefore(e, t) && stop[e] == walk.size(); }))
-                        continue;
-                    stop[t] = i;
-                    more = true;
-                }
-            }
-        }
-        std::optional<Number> far;
-        Cost most = -1;
-        for (const Number t : left) {
-            if (std::find(chosen.begin(), chosen.end(), t) != chosen.end()) continue;
-            std::size_t first = 0; // it is done between these stops
-            std::size_t last = walk.size();
-            for (const Number c : part->tasks()) {
-                if (comesBefore(c, t)) first = std::max(first, std::min(stop[c] + 1, walk.size()));
-                if (comesBefore(t, c)) last = std::min(last, stop[c]);
-            }
-            Cost least = never;
-            for (const Number place : problem.tasks[t].places) {
-                for (std::size_t i = std::min(first, last); i <= last; ++i) {
-                    const Number from = i == 0 ? problem.start : walk[i - 1];
-                    const Cost there = step[from][place];
-                    least =
-                        std::min(least, i < walk.size() ? there + step[place][walk[i]] - step[from][walk[i]]
-                                                        : there + problem.home[place] - problem.home[from]);
-                }
-            }
-            if (least <= most) continue;
-            most = least;
-            far = t;
-        }
-        return far;
-    }
+    [[nodiscard]] bool partTells() const { return choice && choice->bound() >= relaxations.front().bound(); }
 
     Found look(const Limits& limits, Work& its) {
         Bounds bounds;
         for (const Relaxation& one : relaxations)
             bounds.relaxations.push_back(&one);
-        if (part) bounds.parts.push_back(&*part);
+        if (choice && choice->part() != nullptr) bounds.parts.push_back(choice->part());
         Found found = search(problem, bounds, limits, its);
         states += found.states;
         return found;
@@ -317,16 +254,18 @@ private:
     Rows before;
     Work& work;
     std::deque<Relaxation> relaxations; ///< the first made for the start
-    std::vector<Moves> moves;           ///< closed
-    std::optional<Part> part;
-    Numbers chosen; ///< for the next part
-    Walk onTheWay;  ///< the walk the others were made for
+    std::optional<Choice> choice;
+    std::optional<Ascent> ascent;
+    Walk onTheWay; ///< the walk the others were made for
     std::optional<Solution> solution;
     Cost bound = 0;
     std::uint64_t states = 0;
     std::uint64_t seed = 0;
     std::uint64_t raisedWith = 0;
-    bool rising = true; ///< the root's bound still
+    bool rising = true;   ///< the root's bound still
+    int exchangeIdle = 0; ///< times in a row that it found nothing better
+    int rebuildIdle = 0;
+    bool ascending = true; ///< the ascent's bound still
     bool hopeless = false;
 };
 

@@ -12,7 +12,7 @@ using PointIds = std::set<std::string>;
 
 // Steps of work, about a nanosecond each.
 constexpr std::uint64_t planWork = 300'000'000;
-constexpr std::uint64_t keepWork = 8'000'000;
+constexpr std::uint64_t keepWork = 6'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
 std::vector<std::string> pointsOf(const std::vector<Step>& steps) {
