@@ -207,13 +207,14 @@ void Ascent::raise(Cost enough, int rounds, Work& work) {
         }
         more[start] -= 1;
         more[size - 1] += 1;
+        if (std::all_of(more.begin(), more.end(), [](double off) { return off == 0; })) return; // a walk
         double norm = 0;
         for (Index node = 0; node < size; ++node) {
             way[node] = memory * way[node] + more[node];
             norm += way[node] * way[node];
         }
-        if (norm == 0) return; // a walk: nothing is cheaper
-        const double step = pace * static_cast<double>(std::max(enough * parts - now, parts)) / norm;
+        const double step =
+            pace * static_cast<double>(std::max(enough * parts - now, parts)) / std::max(norm, 1.0);
         for (Index node = 0; node < size; ++node) {
             prices[node] += step * way[node];
             rounded[node] = static_cast<Cost>(prices[node]);

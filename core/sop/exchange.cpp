@@ -218,7 +218,8 @@ private:
 
 Walk exchanged(const Problem& problem, const Walk& walk, std::uint64_t seed, Work& work) {
     const Sequence sequence = sequenceOf(problem, walk);
-    const auto known = walked(problem, walkOf(problem, sequence));
+    const Walk idleLeftOut = walkOf(problem, sequence);
+    const auto known = walked(problem, idleLeftOut);
     if (!known || !known->whole) return walk;
     Exchange line(problem, sequence);
     Dice dice(seed);
@@ -264,7 +265,7 @@ Walk exchanged(const Problem& problem, const Walk& walk, std::uint64_t seed, Wor
     }
     Walk places = walkOf(problem, better);
     const auto found = walked(problem, places);
-    return found && found->whole && found->cost < known->cost ? places : walk;
+    return found && found->whole && found->cost < known->cost ? places : idleLeftOut;
 }
 
 } // namespace ambit::sop

@@ -221,7 +221,8 @@ Walk rebuilt(const Problem& problem, const Walk& walk, std::uint64_t seed, Work&
     Sequence current = sequenceOf(problem, walk);
     Walk best = walkOf(problem, current);
     const auto known = walked(problem, best);
-    if (!known || !known->whole || current.size() < 2) return walk;
+    if (!known || !known->whole) return walk;
+    if (current.size() < 2) return best;
     Rebuild rebuild(problem, seed, work);
     if (seed % 3 != 0) rebuild.renew(current); // another valley
     Cost now = rebuild.settlePlaces(current);

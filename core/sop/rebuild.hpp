@@ -9,8 +9,9 @@
 
 namespace ambit::sop {
 
-/// A walk as good as `walk` or better; searched until the work is over. Two seeds of three begin not with
-/// the walk but with one built from nothing, each task where it costs least: in another valley.
+/// A walk as good as `walk` or better, without stops where nothing is done; searched until the work is over.
+/// Two seeds of three begin not with the walk but with one built from nothing, each task where it costs
+/// least: in another valley.
 [[nodiscard]] Walk rebuilt(const Problem& problem, const Walk& walk, std::uint64_t seed, Work& work);
 
 } // namespace ambit::sop

@@ -144,13 +144,16 @@ void Relaxation::raise(Cost enough, int rounds, Work& work) {
         const Cost now = evaluate(rounded, times);
         work.add(steps);
         double norm = 0;
+        bool walk = true;
         for (std::size_t t = 0; t < count; ++t) {
             if (from.settled[t]) continue;
+            walk = walk && times[t] == 1;
             way[t] = memory * way[t] + (1 - times[t]);
             norm += way[t] * way[t];
         }
-        if (norm == 0) return; // each once: this is a walk, and the bound its cost
-        const double step = pace * static_cast<double>(std::max(enough * parts - now, parts)) / norm;
+        if (walk) return; // each once: this is a walk, and the bound its cost
+        const double step =
+            pace * static_cast<double>(std::max(enough * parts - now, parts)) / std::max(norm, 1.0);
         for (std::size_t t = 0; t < count; ++t) {
             at[t] += step * way[t];
             rounded[t] = static_cast<Cost>(at[t]);

@@ -1,5 +1,8 @@
 // The solver against trying every order, on random problems: several places a task, gates, moves that keep no
 // triangle inequality, moves that don't exist.
+#include "sop/ascent.hpp"
+#include "sop/exchange.hpp"
+#include "sop/rebuild.hpp"
 #include "sop/solve.hpp"
 
 #include <QTest>
@@ -145,6 +148,60 @@ private slots:
             QVERIFY2(solution->bound <= best, qPrintable(QString("problem %1").arg(i)));
             QCOMPARE(solution->proven, solution->bound == solution->cost);
         }
+    }
+
+    // Aimed too high, too: prices must not carry it above the best.
+    void ascentStaysBelow() {
+        std::mt19937 random(9);
+        int tried = 0;
+        int reached = 0;
+        for (int i = 0; i < 3000; ++i) {
+            const Problem problem = reduced(Maker(random).make()).problem;
+            const bool startOffers =
+                std::any_of(problem.tasks.begin(), problem.tasks.end(), [&](const Task& task) {
+                    return std::count(task.places.begin(), task.places.end(), problem.start) > 0;
+                });
+            const Cost best = exhaustive(problem);
+            if (startOffers || best >= never) continue;
+            Work work(50'000'000);
+            Ascent ascent(problem);
+            ascent.raise(best * 2 + 3, 60, work);
+            QVERIFY2(ascent.bound() <= best,
+                     qPrintable(QString("problem %1: %2 for %3").arg(i).arg(ascent.bound()).arg(best)));
+            ++tried;
+            reached += ascent.bound() == best ? 1 : 0;
+        }
+        QVERIFY(tried > 300);
+        QVERIFY2(reached * 2 > tried, qPrintable(QString("%1 of %2").arg(reached).arg(tried)));
+    }
+
+    // Searching near a walk never makes it worse, and mends most of what is wrong with it. Stops with nothing
+    // to do don't stop it.
+    void mendsWalks() {
+        std::mt19937 random(10);
+        int tried = 0;
+        int byRebuilding = 0;
+        for (int i = 0; i < 1000; ++i) {
+            const Problem problem = reduced(Maker(random).make()).problem;
+            const Cost best = exhaustive(problem);
+            Work little(5'000);
+            const auto first = solve(problem, little);
+            if (best >= never || !first || first->walk.empty()) continue;
+            Walk idle = first->walk; // there, and again there
+            idle.insert(idle.begin(), idle.front());
+            for (const auto& [search, mended] :
+                 {std::pair(&exchanged, static_cast<int*>(nullptr)), std::pair(&rebuilt, &byRebuilding)}) {
+                Work work(300'000);
+                const Walk walk = search(problem, idle, static_cast<std::uint64_t>(i), work);
+                const auto done = walked(problem, walk);
+                QVERIFY2(done && done->whole, qPrintable(QString("problem %1").arg(i)));
+                QVERIFY(done->cost <= first->cost);
+                if (mended != nullptr && done->cost == best) ++*mended;
+            }
+            ++tried;
+        }
+        QVERIFY(tried > 300);
+        QVERIFY2(byRebuilding * 10 > tried * 8, qPrintable(QString("%1 of %2").arg(byRebuilding).arg(tried)));
     }
 };
 
