@@ -35,8 +35,8 @@ struct RoundInfo {
 struct RecordInfo {
     std::string sha256; ///< of the canonical content: the record's identity
     std::string registration;
-    std::string kind;       ///< "round"
-    std::string conclusion; ///< "fit" or "not fit"
+    std::string kind;       ///< "round", or one of record::kindOf
+    std::string conclusion; ///< "fit" or "not fit"; of a round only
     Instant concludedAt;
     std::string signer;
     int findings = 0;
@@ -82,6 +82,9 @@ public:
     [[nodiscard]] Result<void> seal(const std::string& roundId, const round::Event& signedEvent,
                                     const RecordInfo& info, std::string_view recordJson,
                                     std::string_view pdf);
+    /// A record from elsewhere, verified by the caller (archive::importRecord). False: it was there already,
+    /// and nothing changed.
+    [[nodiscard]] Result<bool> addRecord(const RecordInfo& info, std::string_view recordJson);
     [[nodiscard]] Result<std::vector<RecordInfo>>
     records(const std::string& registration = {}) const; ///< newest first
     [[nodiscard]] Result<std::string> recordJson(const std::string& sha256) const;

@@ -113,6 +113,28 @@ template<class Connection> Result<void> checkPhotos(Connection& connection, cons
     return {};
 }
 
+/// A record's bytes, what a list shows of it, and which it names as the latest before it.
+template<class Connection>
+Result<void> insertRecord(Connection& connection, const RecordInfo& info, const Json& record,
+                          std::string_view recordJson, std::string_view pdf) {
+    Statement insert = connection.prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    insert.text(info.sha256)
+        .text(info.registration)
+        .text(info.kind)
+        .text(info.conclusion)
+        .integer(info.concludedAt.ms);
+    insert.text(info.signer).integer(info.findings);
+    insert.integer(shortDigest(recordJson)).integer(shortDigest(pdf)).blob(recordJson).blob(pdf);
+    if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
+    for (const Json& previous : record["content"].value("previous", Json::array())) {
+        const auto hash = previous.get<std::string>();
+        Statement link = connection.prepare("INSERT INTO predecessor VALUES(?, ?)");
+        if (link.text(info.sha256).text(hash).step() != SQLITE_DONE)
+            return connection.failed("link the record");
+    }
+    return {};
+}
+
 bool namesPhotos(const round::Event& event) {
     const auto* settled = std::get_if<round::Settled>(&event.what);
     return settled != nullptr && !settled->photos.empty();
@@ -149,25 +171,29 @@ Result<void> Archive::seal(const std::string& roundId, const round::Event& signe
     if (!key) return tl::unexpected(key.error());
     const std::string json = canonicalJson(toJson(signedEvent));
     return connection->transaction([&]() -> Result<void> {
-        Statement insert = connection->prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-        insert.text(info.sha256)
-            .text(info.registration)
-            .text(info.kind)
-            .text(info.conclusion)
-            .integer(info.concludedAt.ms);
-        insert.text(info.signer).integer(info.findings);
-        insert.integer(shortDigest(recordJson)).integer(shortDigest(pdf)).blob(recordJson).blob(pdf);
-        if (insert.step() != SQLITE_DONE) return connection->failed("keep the record");
-        for (const Json& previous : (*record)["content"].value("previous", Json::array())) {
-            const auto hash = previous.get<std::string>();
-            Statement link = connection->prepare("INSERT INTO predecessor VALUES(?, ?)");
-            if (link.text(info.sha256).text(hash).step() != SQLITE_DONE)
-                return connection->failed("link the record");
-        }
+        if (auto kept = insertRecord(*connection, info, *record, recordJson, pdf); !kept) return kept;
         Statement sealed = connection->prepare("UPDATE round SET sealed = 1 WHERE key = ?");
         if (sealed.integer(*key).step() != SQLITE_DONE) return connection->failed("seal the round");
         return connection->insertEvent(*key, signedEvent, json);
     });
+}
+
+Result<bool> Archive::addRecord(const RecordInfo& info, std::string_view recordJson) {
+    const auto record = parseJson(recordJson);
+    if (!record) return tl::unexpected(record.error());
+    bool isNew = false;
+    auto done = connection->transaction([&]() -> Result<void> {
+        {
+            Statement known = connection->prepare("SELECT 1 FROM record WHERE sha256 = ?");
+            const int code = known.text(info.sha256).step();
+            if (code == SQLITE_ROW) return {};
+            if (code != SQLITE_DONE) return connection->failed("look for the record");
+        }
+        isNew = true;
+        return insertRecord(*connection, info, *record, recordJson, {});
+    });
+    if (!done) return tl::unexpected(done.error());
+    return isNew;
 }
 
 Result<std::vector<RecordInfo>> Archive::records(const std::string& registration) const {

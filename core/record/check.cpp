@@ -2,6 +2,7 @@
 #include "base/canonical.hpp"
 #include "base/pointer.hpp"
 #include "record/content.hpp"
+#include "record/entry.hpp"
 #include "record/shape.hpp"
 #include "record/summary.hpp"
 
@@ -18,28 +19,6 @@ constexpr std::int64_t largestPhoto = std::int64_t{64} << 20;
 
 tl::unexpected<Error> wrong(std::string what, const std::string& pointer) {
     return fail(ErrorCode::invalid, std::move(what), pointer);
-}
-
-Shape object(std::vector<Field> fields) {
-    Shape shape(Is::object);
-    shape.fields = std::move(fields);
-    return shape;
-}
-Shape list(Shape element) {
-    Shape shape(Is::list);
-    shape.of.push_back(std::move(element));
-    return shape;
-}
-Shape word(std::vector<std::string_view> words) {
-    Shape shape(Is::text);
-    shape.words = std::move(words);
-    return shape;
-}
-Shape integer(std::int64_t least, std::int64_t most) {
-    Shape shape(Is::integer);
-    shape.least = least;
-    shape.most = most;
-    return shape;
 }
 
 const Shape text(Is::text);
@@ -134,9 +113,8 @@ Result<void> checkKind(const Json& content) {
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     const Json version = content.value("version", Json());
     if ((version != 1 && version != 2) || content.value("kind", Json()) != "round")
-        return fail(ErrorCode::unsupported,
-                    "This Ambit knows records of version 1 and 2 and kind “round” only.", "/version",
-                    "Use a newer Ambit.");
+        return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
+                    "/version", "Use a newer Ambit.");
     return {};
 }
 
@@ -208,6 +186,8 @@ bool sortedOnce(const Json& hashes) {
 
 Result<void> checkContent(const Json& content) {
     static const Shape shape = contentShape();
+    if (content.is_object() && content.value("version", Json()) == 3 && isEntry(content))
+        return checkEntry(content);
     if (auto good = checkKind(content); !good) return good;
     if (auto good = checkShape(content, shape); !good) return good;
     if (!sortedOnce(content["previous"]))

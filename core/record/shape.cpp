@@ -60,6 +60,8 @@ Result<void> checkText(const std::string& text, const Shape& shape, const std::s
         return wrong("A decimal number is expected here.", pointer);
     if (is(Shape::Is::instant) && !parseInstant(text))
         return wrong("A time in UTC is expected here.", pointer);
+    if (is(Shape::Is::date) && !parseInstant(text + "T00:00:00.000Z"))
+        return wrong("A date is expected here, as 2026-06-20.", pointer);
     return {};
 }
 
@@ -77,6 +79,31 @@ Result<void> checkInteger(const Json& value, const Shape& shape, const std::stri
 } // namespace
 
 Shape::Shape(Is kind) : is(kind) {}
+
+Shape object(std::vector<Field> fields) {
+    Shape shape(Shape::Is::object);
+    shape.fields = std::move(fields);
+    return shape;
+}
+
+Shape list(Shape element) {
+    Shape shape(Shape::Is::list);
+    shape.of.push_back(std::move(element));
+    return shape;
+}
+
+Shape word(std::vector<std::string_view> words) {
+    Shape shape(Shape::Is::text);
+    shape.words = std::move(words);
+    return shape;
+}
+
+Shape integer(std::int64_t least, std::int64_t most) {
+    Shape shape(Shape::Is::integer);
+    shape.least = least;
+    shape.most = most;
+    return shape;
+}
 
 Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
     switch (shape.is) {

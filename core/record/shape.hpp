@@ -12,7 +12,7 @@ namespace ambit::record {
 struct Field;
 
 struct Shape {
-    enum class Is { object, list, text, textOrEmpty, integer, flag, hash, decimal, instant, anything };
+    enum class Is { object, list, text, textOrEmpty, integer, flag, hash, decimal, instant, date, anything };
     explicit Shape(Is kind);
 
     Is is;
@@ -28,6 +28,11 @@ struct Field {
     Shape shape;
     bool required = true;
 };
+
+[[nodiscard]] Shape object(std::vector<Field> fields);
+[[nodiscard]] Shape list(Shape element);
+[[nodiscard]] Shape word(std::vector<std::string_view> words);
+[[nodiscard]] Shape integer(std::int64_t least, std::int64_t most);
 
 /// The first thing that isn't as the shape says, at its pointer.
 [[nodiscard]] Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer = {});

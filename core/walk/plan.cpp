@@ -12,6 +12,7 @@ using PointIds = std::set<std::string>;
 
 // Steps of work, about a nanosecond each.
 constexpr std::uint64_t planWork = 300'000'000;
+constexpr std::uint64_t stageWork = planWork / 8; // of a plan made of several
 constexpr std::uint64_t keepWork = 6'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
@@ -81,14 +82,14 @@ PointIds wantedFirst(const Airframe& airframe, const airframe::Walk& walk, const
 /// One plan after another, each from where the last one ends.
 class Stages {
 public:
-    Stages(const Airframe& described, const airframe::Walk& its, Situation from)
-        : now(std::move(from)), airframe(described), walk(its) {}
+    Stages(const Airframe& described, const airframe::Walk& its, Situation from, std::uint64_t most)
+        : now(std::move(from)), airframe(described), walk(its), work(most) {}
 
     Result<void> add(const PointIds& points) {
         auto model = Model::of(airframe, walk.id, now, {},
                                [&](const airframe::Point& point) { return points.contains(point.id); });
         if (!model) return tl::unexpected(model.error());
-        take(*model, planWork / 8);
+        take(*model);
         return {};
     }
 
@@ -109,12 +110,12 @@ public:
     std::vector<Step> steps;
 
 private:
-    void take(const Model& model, std::uint64_t most) {
+    void take(const Model& model) {
         if (model.tasks().empty()) return;
         sop::Problem problem = model.problem();
         std::fill(problem.home.begin(), problem.home.end(), 0); // it goes on from there
-        sop::Work work(most);
-        const auto solution = sop::solve(problem, work, model.walkOf(model.listed()));
+        sop::Work its(work);
+        const auto solution = sop::solve(problem, its, model.walkOf(model.listed()));
         const auto more = solution ? model.steps(solution->walk) : model.listed();
         follow(now, more);
         steps.insert(steps.end(), more.begin(), more.end());
@@ -122,6 +123,7 @@ private:
 
     const Airframe& airframe;
     const airframe::Walk& walk;
+    std::uint64_t work; ///< for each
 };
 
 Result<Plan> priced(const Airframe& airframe, const std::string& walkId, const Situation& now,
@@ -161,9 +163,20 @@ Result<Plan> best(const Airframe& airframe, const std::string& walkId, const Sit
     return plan;
 }
 
-/// Zone or climbs first, then the rest.
-Result<Plan> inStages(const Airframe& airframe, const airframe::Walk& walk, const Situation& now) {
-    Stages stages(airframe, walk, now);
+/// The known steps without what is settled by now.
+std::vector<Step> stillKnown(const std::vector<Step>& known, const Situation& now) {
+    std::vector<Step> rest;
+    for (const Step& step : known)
+        if (const auto* settle = std::get_if<Settle>(&step);
+            settle == nullptr || !now.settled.contains(settle->point))
+            rest.push_back(step);
+    return rest;
+}
+
+/// Zone or climbs first, then the rest, in the known order if there is one.
+Result<Plan> inStages(const Airframe& airframe, const airframe::Walk& walk, const Situation& now,
+                      const std::vector<Step>& known = {}) {
+    Stages stages(airframe, walk, now, known.empty() ? stageWork : keepWork);
     if (now.firstZone) {
         const auto zone = wantedFirst(airframe, walk, stages.now, [&](const airframe::Point& point) {
             return point.zone == *now.firstZone;
@@ -182,7 +195,8 @@ Result<Plan> inStages(const Airframe& airframe, const airframe::Walk& walk, cons
     Situation then = stages.now;
     then.firstZone.reset();
     then.lightGoes = false;
-    auto rest = makePlan(airframe, walk.id, then);
+    auto rest = known.empty() ? makePlan(airframe, walk.id, then)
+                              : keepingTo(stillKnown(known, then), airframe, walk.id, then);
     if (!rest) return rest;
     stages.steps.insert(stages.steps.end(), rest->steps.begin(), rest->steps.end());
     const auto model = Model::of(airframe, walk.id, now);
@@ -193,7 +207,7 @@ Result<Plan> inStages(const Airframe& airframe, const airframe::Walk& walk, cons
 }
 
 Result<Plan> oneByOne(const Airframe& airframe, const airframe::Walk& walk, const Situation& now) {
-    Stages stages(airframe, walk, now);
+    Stages stages(airframe, walk, now, stageWork);
     if (auto added = stages.addOneByOne(); !added) return tl::unexpected(added.error());
     auto cost = walkThrough(airframe, walk.id, now, stages.steps);
     if (!cost) return tl::unexpected(cost.error());
@@ -229,10 +243,11 @@ Result<Plan> listedPlan(const Airframe& airframe, const std::string& walkId, con
 
 Result<Plan> keepingTo(const std::vector<Step>& known, const Airframe& airframe, const std::string& walkId,
                        const Situation& now) {
-    if (now.firstZone || now.lightGoes) return makePlan(airframe, walkId, now);
+    const auto* walk = airframe.walk(walkId);
     const auto model = Model::of(airframe, walkId, now, pointsOf(known));
     if (!model && model.error().code == ErrorCode::unsupported) return makePlan(airframe, walkId, now);
     if (!model) return tl::unexpected(model.error());
+    if (now.firstZone || now.lightGoes) return inStages(airframe, *walk, now, known);
     auto plan = best(airframe, walkId, now, *model, keepWork, known);
     if (!plan) return plan;
     if (plan->unreachable.size() > model->unreachable().size()) { // as far as the list goes, then

@@ -90,7 +90,8 @@ void follow(Situation& now, const std::vector<Step>& steps);
 
 /// A plan of what is left that departs as little from the known order as is possible at no more than 5 %
 /// above the best: a pilot's habit is worth that. The known steps themselves where they still do. Departing
-/// is counted in pairs of points that change their order. Same errors as makePlan.
+/// is counted in pairs of points that change their order. What is wanted first comes first, the rest keeps to
+/// the known order after it. Same errors as makePlan.
 [[nodiscard]] Result<Plan> keepingTo(const std::vector<Step>& known, const airframe::Airframe& airframe,
                                      const std::string& walkId, const Situation& now);
 

@@ -48,6 +48,46 @@ struct VerifyOptions {
     std::vector<std::string> files;
     bool json = false;
 };
+struct ArchiveOptions {
+    std::string archive;
+    std::vector<std::string> files; ///< to import
+    std::string aircraft;           ///< registration
+    std::string today;              ///< yyyy-mm-dd; empty: the device's date, UTC
+    bool json = false;
+};
+/// A record of another kind than a round, said by the key's holder.
+struct EntryOptions {
+    std::string archive;
+    std::string aircraft; ///< registration
+    std::string serial;   ///< empty: as the archive knows it
+    std::string key;
+    std::string passphraseFile;
+    std::string role;
+    std::string certificate;
+    std::string out;                        ///< file to leave the record in, too; empty: none
+    std::vector<std::string> discrepancies; ///< RECORD:POINT
+    std::string words;
+    std::vector<std::string> counters; ///< id=value
+    // rectify
+    std::vector<std::string> inspections;
+    std::string completedOn;
+    std::string performedBy;
+    std::string certificateKind;
+    // defer
+    bool grounding = false;
+    std::string basis;
+    std::string reference;
+    std::vector<std::string> answers; ///< "yes" or "no", in the order of the questions
+    bool removed = false;
+    std::string placard;
+    std::string limits;
+    std::string until;
+    std::vector<std::string> untilCounters; ///< id=value
+    std::string determinedBy;
+    std::string determinedRole;
+    std::string determinedCertificate;
+    bool json = false;
+};
 
 [[nodiscard]] int check(const CheckOptions& options);
 [[nodiscard]] int plan(const PlanOptions& options);
@@ -56,5 +96,12 @@ struct VerifyOptions {
 [[nodiscard]] int keyShow(const KeyOptions& options);
 [[nodiscard]] int round(const RoundOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
+[[nodiscard]] int archiveImport(const ArchiveOptions& options);
+[[nodiscard]] int archiveState(const ArchiveOptions& options);
+[[nodiscard]] int archiveVerify(const ArchiveOptions& options);
+[[nodiscard]] int reading(EntryOptions options);
+[[nodiscard]] int rectify(EntryOptions options);
+[[nodiscard]] int defer(EntryOptions options);
+[[nodiscard]] int deferQuestions(bool json);
 
 } // namespace ambit::cli

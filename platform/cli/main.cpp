@@ -72,6 +72,78 @@ void addVerify(CLI::App& app, VerifyOptions& options) {
     command->add_flag("--json", options.json, "for programs: one object a file");
 }
 
+void addArchive(CLI::App& app, ArchiveOptions& options) {
+    auto* command = app.add_subcommand("archive", "Records of many aircraft, and what they say together");
+    command->require_subcommand(1);
+    const auto add = [&](const char* name, const char* does) {
+        auto* one = command->add_subcommand(name, does);
+        one->add_option("archive", options.archive, "the archive's file")->required();
+        one->add_flag("--json", options.json, "for programs");
+        return one;
+    };
+    auto* import = add("import", "Verify records and take them in; bad ones are set aside with the reason");
+    import->add_option("files", options.files, "record.json, …; of any kind")->required();
+    auto* state = add("state", "What stands against fit, open discrepancies, counters, what contradicts");
+    state->add_option("aircraft", options.aircraft, "its registration")->required();
+    state->add_option("--today", options.today, "date to judge by, yyyy-mm-dd (today if not given)");
+    auto* verify = add("verify", "Verify every record again; name those that don't hold or are missing");
+    verify->add_option("aircraft", options.aircraft, "its registration (all aircraft if not given)");
+}
+
+/// What every new record of an aircraft's file needs.
+CLI::App* addEntry(CLI::App& app, const char* name, const char* does, EntryOptions& options) {
+    auto* command = app.add_subcommand(name, does);
+    command->add_option("--archive", options.archive, "the archive that keeps the aircraft's file")
+        ->required();
+    command->add_option("--aircraft", options.aircraft, "its registration")->required();
+    command->add_option("--serial", options.serial, "its serial number, if the archive doesn't know it");
+    command->add_option("--key", options.key, "the signer's key file")->required();
+    command->add_option("--passphrase-file", options.passphraseFile,
+                        "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
+    command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")->required();
+    command->add_option("--certificate", options.certificate, "the signer's certificate or licence number");
+    command->add_option("--out", options.out, "leave the signed record in this file, too");
+    command->add_flag("--json", options.json, "for programs: {\"record\", \"kind\", \"aircraft\"}");
+    return command;
+}
+
+void addEntries(CLI::App& app, EntryOptions& options, bool& questions) {
+    auto* reading = addEntry(app, "reading", "Sign what the counters say", options);
+    reading->add_option("--counter", options.counters, "id=value; as often as there are counters")
+        ->required();
+    auto* rectify = addEntry(app, "rectify", "Sign work done (14 CFR 43.9(a))", options);
+    rectify->add_option("--discrepancy", options.discrepancies, "what it puts right, RECORD:POINT");
+    rectify->add_option("--inspection", options.inspections, "an inspection's id that was done with it");
+    rectify->add_option("--description", options.words, "what was done")->required();
+    rectify->add_option("--completed", options.completedOn, "date, yyyy-mm-dd")->required();
+    rectify->add_option("--performed-by", options.performedBy, "who did it, if not the signer");
+    rectify->add_option("--certificate-kind", options.certificateKind, "kind of the signer's certificate")
+        ->required();
+    rectify->add_option("--counter", options.counters, "what a counter said then, id=value");
+    auto* defer =
+        addEntry(app, "defer", "Defer a discrepancy on a stated basis, or say that it grounds", options);
+    defer->add_option("--discrepancy", options.discrepancies, "RECORD:POINT")->required()->expected(1);
+    defer->add_option("--words", options.words, "why")->required();
+    defer->add_flag("--grounding", options.grounding, "it grounds the aircraft until it is put right");
+    defer->add_option("--basis", options.basis, "“14 CFR 91.213(d)”, “minimum equipment list” or “other”");
+    defer->add_option("--reference", options.reference, "which list, which item");
+    defer
+        ->add_option("--answers", options.answers,
+                     "to the questions of 91.213(d), in their order: no,no,no,no,yes,yes")
+        ->delimiter(',');
+    defer->add_flag("--removed", options.removed, "it was removed (else: deactivated)");
+    defer->add_option("--placard", options.placard, "what the placard says and where it is");
+    defer->add_option("--limits", options.limits, "what the aircraft is not used for meanwhile");
+    defer->add_option("--until", options.until, "date, yyyy-mm-dd");
+    defer->add_option("--until-counter", options.untilCounters, "id=value");
+    defer->add_option("--determined-by", options.determinedBy, "who found that it is no hazard");
+    defer->add_option("--determined-role", options.determinedRole, "pilot or mechanic");
+    defer->add_option("--determined-certificate", options.determinedCertificate,
+                      "their certificate's number");
+    auto* ask = app.add_subcommand("questions", "The questions to answer before something is deferred");
+    ask->add_flag("--json", questions, "for programs");
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -94,6 +166,11 @@ int main(int argc, char** argv) {
     addKey(app, keyOptions);
     addRound(app, roundOptions);
     addVerify(app, verifyOptions);
+    ArchiveOptions archiveOptions;
+    EntryOptions entryOptions;
+    bool questionsAsJson = false;
+    addArchive(app, archiveOptions);
+    addEntries(app, entryOptions, questionsAsJson);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
@@ -105,5 +182,15 @@ int main(int argc, char** argv) {
     if (app.got_subcommand("key"))
         return app.get_subcommand("key")->got_subcommand("new") ? keyNew(keyOptions) : keyShow(keyOptions);
     if (app.got_subcommand("round")) return round(roundOptions);
+    if (app.got_subcommand("archive")) {
+        const auto* command = app.get_subcommand("archive");
+        if (command->got_subcommand("import")) return archiveImport(archiveOptions);
+        return command->got_subcommand("state") ? archiveState(archiveOptions)
+                                                : archiveVerify(archiveOptions);
+    }
+    if (app.got_subcommand("reading")) return reading(entryOptions);
+    if (app.got_subcommand("rectify")) return rectify(entryOptions);
+    if (app.got_subcommand("defer")) return defer(entryOptions);
+    if (app.got_subcommand("questions")) return deferQuestions(questionsAsJson);
     return verify(verifyOptions);
 }

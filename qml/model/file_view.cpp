@@ -66,9 +66,11 @@ void FileView::refresh() {
     auto records = shown.isEmpty()
                        ? Result<std::vector<archive::RecordInfo>>(std::vector<archive::RecordInfo>())
                        : services->archive.records(shown.toStdString());
-    if (records)
+    if (records) {
+        // The screen has a page for rounds only, yet; the command line shows the other kinds.
+        std::erase_if(*records, [](const archive::RecordInfo& info) { return info.kind != "round"; });
         rows.update(*records);
-    else
+    } else
         report(records.error());
 }
 

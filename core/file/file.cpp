@@ -1,0 +1,358 @@
+#include "file/file.hpp"
+
+#include "base/decimal.hpp"
+#include "file/order.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace ambit::file {
+
+namespace {
+
+using record::DiscrepancyId;
+using round::CounterReading;
+using State = Discrepancy::State;
+
+Instant instantOf(const Json& content) {
+    return *parseInstant(content[record::isEntry(content) ? "at" : "concludedAt"].get<std::string>());
+}
+
+std::string dayOf(Instant at) {
+    return ambit::toText(at).substr(0, 10);
+}
+
+/// Whose key is good for what, as the owner said, up to where the fold is.
+class Keys {
+public:
+    /// False: who says so isn't the owner.
+    bool trust(const record::Trust& said, const std::string& by, Instant at) {
+        if (owner.empty()) owner = by; // the first word makes the owner
+        if (!isOwner(by, at)) return false;
+        for (const std::string& role : said.roles) {
+            const auto [known, isNew] = roles[said.key].try_emplace(role, said.from);
+            if (!isNew) known->second = std::min(known->second, said.from);
+        }
+        return true;
+    }
+    /// Anybody may revoke their own.
+    bool revoke(const record::Revocation& said, const std::string& by, Instant at) {
+        if (by != said.key && !isOwner(by, at)) return false;
+        const auto [known, isNew] = revoked.try_emplace(said.key, said.from);
+        if (!isNew) known->second = std::min(known->second, said.from);
+        return true;
+    }
+    [[nodiscard]] Standing of(const std::string& key, const std::string& role, Instant at) const {
+        if (const auto gone = revoked.find(key); gone != revoked.end() && at >= gone->second)
+            return Standing::revoked;
+        if (isOwner(key, at) && role == "owner") return Standing::trusted;
+        const auto known = roles.find(key);
+        if (known == roles.end()) return key == owner ? Standing::other : Standing::unsaid;
+        const auto its = known->second.find(role);
+        return its != known->second.end() && at >= its->second ? Standing::trusted : Standing::other;
+    }
+
+private:
+    [[nodiscard]] bool isOwner(const std::string& key, Instant at) const {
+        if (const auto gone = revoked.find(key); gone != revoked.end() && at >= gone->second) return false;
+        if (key == owner) return true;
+        const auto known = roles.find(key);
+        if (known == roles.end()) return false;
+        const auto its = known->second.find("owner");
+        return its != known->second.end() && at >= its->second;
+    }
+
+    std::string owner;
+    std::map<std::string, std::map<std::string, Instant>> roles; ///< by key, by role: from when
+    std::map<std::string, Instant> revoked;
+};
+
+class Folding {
+public:
+    Folding(const std::vector<Known>& records, const Order& its) : order(its) {
+        for (const std::size_t i : order.sequence()) {
+            const Known& one = records[i];
+            now = &one;
+            at = instantOf(one.content);
+            const Json& signer = one.content["signer"];
+            who = {signer["name"], signer["role"], signer["certificate"]};
+            file.pages.push_back({one.sha256, one.content["kind"], at, who, {}});
+            if (record::isEntry(one.content))
+                std::visit([&](const auto& entry) { take(entry); }, record::entryFrom(one.content).entry);
+            else
+                takeRound(one.content);
+        }
+        // A revocation counts for what was signed after its date, however late it was told.
+        for (std::size_t i = 0; i < file.pages.size(); ++i) {
+            Page& page = file.pages[i];
+            page.standing = keys.of(records[order.sequence()[i]].key, page.signer.role, page.at);
+        }
+        findHolesAndHeads(records);
+    }
+
+    AircraftFile file;
+
+private:
+    [[nodiscard]] Word word(std::string words) const { return {now->sha256, at, who.name, std::move(words)}; }
+    void conflict(std::string what, std::vector<std::string> with = {}) {
+        with.push_back(now->sha256);
+        std::sort(with.begin(), with.end());
+        with.erase(std::unique(with.begin(), with.end()), with.end());
+        file.conflicts.push_back({std::move(what), std::move(with)});
+    }
+    /// Neither knew of the other.
+    [[nodiscard]] bool apart(const std::string& earlier) const { return !order.knew(now->sha256, earlier); }
+
+    void takeRound(const Json& content) {
+        for (const Json& counter : content["aircraft"]["counters"])
+            count({counter["id"], counter["value"]});
+        for (const Json& point : content["points"]) {
+            const std::string outcome = point["outcome"];
+            if (outcome == "finding") takeFinding(point);
+            if (outcome == "sound") takeSound(point["id"]);
+        }
+    }
+
+    void takeFinding(const Json& point) {
+        const std::string id = point["id"];
+        const Word found = word(point["finding"]["words"]);
+        const auto open = std::find_if(file.discrepancies.rbegin(), file.discrepancies.rend(),
+                                       [&](const Discrepancy& one) { return one.id.point == id; });
+        if (open != file.discrepancies.rend() && open->isOpen()) {
+            open->again.push_back(found);
+            open->grounds = open->grounds || point["finding"]["class"] == "grounds";
+            return;
+        }
+        Discrepancy one;
+        one.id = {now->sha256, id};
+        one.name = point["name"];
+        one.zone = point["zone"];
+        if (point.contains("jasc")) one.jasc = point["jasc"];
+        one.found = found;
+        one.grounds = point["finding"]["class"] == "grounds";
+        if (one.grounds) one.state = State::grounding;
+        file.discrepancies.push_back(std::move(one));
+    }
+
+    void takeSound(const std::string& point) {
+        for (Discrepancy& one : file.discrepancies) {
+            if (one.id.point != point) continue;
+            if (one.isOpen()) one.seenSound.push_back(word("sound"));
+            // Only who knew that it was put right has looked whether it is.
+            if (one.state == State::rectified && !apart(one.rectified->record)) {
+                one.closed = word("sound");
+                one.state = State::closed;
+            }
+        }
+    }
+
+    Discrepancy* find(const DiscrepancyId& id) {
+        const auto found =
+            std::find_if(file.discrepancies.begin(), file.discrepancies.end(), [&](const Discrepancy& one) {
+                return one.id == id ||
+                       (one.id.point == id.point &&
+                        std::any_of(one.again.begin(), one.again.end(),
+                                    [&](const Word& again) { return again.record == id.record; }));
+            });
+        return found == file.discrepancies.end() ? nullptr : &*found;
+    }
+
+    void take(const record::Assessment& one) {
+        Discrepancy* its = find(one.of);
+        if (its == nullptr) return conflict("An assessment of something nobody found.", {one.of.record});
+        if (!its->isOpen())
+            return conflict("“" + its->name + "” was assessed though it had been put right.",
+                            {its->rectified->record});
+        if (its->assessed && apart(its->assessed->record))
+            conflict("“" + its->name + "” was assessed twice by people who didn't know of each other.",
+                     {its->assessed->record});
+        its->assessed = word(one.words);
+        its->deferral = one.deferral;
+        its->state = one.deferral ? State::deferred : State::grounding;
+    }
+
+    void take(const record::Rectification& one) {
+        for (const DiscrepancyId& id : one.of) {
+            Discrepancy* its = find(id);
+            if (its == nullptr) {
+                conflict("A rectification of something nobody found.", {id.record});
+                continue;
+            }
+            if (!its->isOpen())
+                conflict("“" + its->name + "” was put right twice.", {its->rectified->record});
+            its->rectified = word(one.description);
+            if (!one.performedBy.empty()) its->rectified->by = one.performedBy + ", approved by " + who.name;
+            its->state = State::rectified;
+        }
+        for (const std::string& id : one.inspections) {
+            Done& last = file.inspections[id];
+            if (last.on <= one.completedOn) last = {one.completedOn, one.counters, now->sha256};
+        }
+        for (const CounterReading& counter : one.counters)
+            count(counter);
+    }
+
+    void take(const record::Reading& one) {
+        for (const CounterReading& counter : one.counters)
+            count(counter);
+    }
+
+    void take(const record::PartChange& one) {
+        const auto fitted = file.parts.find(one.position);
+        if (one.off && fitted != file.parts.end() && fitted->second.part.serial != one.off->serial)
+            conflict("At “" + one.position + "” serial " + one.off->serial + " was taken off, but " +
+                         fitted->second.part.serial + " had been fitted.",
+                     {fitted->second.record});
+        if (!one.off && one.on && fitted != file.parts.end())
+            conflict("At “" + one.position + "” a part was fitted though one was there.",
+                     {fitted->second.record});
+        if (one.on)
+            file.parts[one.position] = {*one.on, one.completedOn, one.counters, now->sha256};
+        else
+            file.parts.erase(one.position);
+        for (const CounterReading& counter : one.counters)
+            count(counter);
+    }
+
+    void take(const record::HandOver& /*one*/) {}
+
+    void take(const record::Trust& one) {
+        if (!keys.trust(one, now->key, at)) conflict("Who says whose key is trusted isn't the owner.");
+    }
+
+    void take(const record::Revocation& one) {
+        if (!keys.revoke(one, now->key, at))
+            conflict("A key was revoked by somebody whose it isn't and who isn't the owner.");
+    }
+
+    void take(const record::Removal& one) {
+        for (const auto& gone : one.records) {
+            file.removed[gone.record] = now->sha256;
+            named.insert(gone.previous.begin(), gone.previous.end());
+        }
+    }
+
+    void count(const CounterReading& reading) {
+        const auto value = Decimal::parse(reading.value);
+        const auto known = file.counters.find(reading.id);
+        if (known != file.counters.end()) {
+            const auto last = Decimal::parse(known->second.value);
+            const bool later = at >= known->second.at;
+            if (later ? *value < *last : *last < *value)
+                conflict("The counter “" + reading.id + "” runs backwards: " +
+                             (later ? known->second.value + ", then " + reading.value
+                                    : reading.value + ", then " + known->second.value) +
+                             '.',
+                         {known->second.record});
+            if (!later) return;
+        }
+        file.counters[reading.id] = {reading.value, at, now->sha256};
+    }
+
+    void findHolesAndHeads(const std::vector<Known>& records) {
+        std::map<std::string, std::vector<std::string>> namedBy;
+        std::set<std::string> here;
+        for (const Known& one : records) {
+            here.insert(one.sha256);
+            for (const Json& earlier : one.content["previous"])
+                namedBy[earlier].push_back(one.sha256);
+        }
+        for (auto& [sha256, by] : namedBy) {
+            if (here.contains(sha256) || file.removed.contains(sha256)) continue;
+            std::sort(by.begin(), by.end());
+            file.holes.push_back({sha256, std::move(by)});
+        }
+        for (const std::string& sha256 : here)
+            if (!namedBy.contains(sha256) && !named.contains(sha256)) file.heads.push_back(sha256);
+    }
+
+    const Order& order;
+    const Known* now = nullptr;
+    Instant at;
+    record::Person who;
+    Keys keys;
+    std::set<std::string> named; ///< by records that were let go
+};
+
+std::vector<Known> eachOnce(const std::vector<Known>& records) {
+    std::set<std::string> seen;
+    std::vector<Known> once;
+    for (const Known& one : records)
+        if (seen.insert(one.sha256).second) once.push_back(one);
+    return once;
+}
+
+} // namespace
+
+const Discrepancy* AircraftFile::discrepancy(const DiscrepancyId& id) const {
+    const auto found = std::find_if(discrepancies.begin(), discrepancies.end(),
+                                    [&](const Discrepancy& one) { return one.id == id; });
+    return found == discrepancies.end() ? nullptr : &*found;
+}
+
+AircraftFile fold(const std::vector<Known>& given) {
+    const std::vector<Known> records = eachOnce(given);
+    std::vector<Link> links;
+    for (const Known& one : records)
+        links.push_back(
+            {one.sha256, instantOf(one.content), one.content["previous"].get<std::vector<std::string>>()});
+    const Order order(links);
+    return Folding(records, order).file;
+}
+
+std::vector<std::string> standsAgainst(const AircraftFile& file, const std::string& today) {
+    std::vector<std::string> reasons;
+    const auto found = [](const Discrepancy& one) {
+        return "“" + one.name + "”, found on " + dayOf(one.found.at) + " by " + one.found.by + " (" +
+               one.found.words + ")";
+    };
+    for (const Discrepancy& one : file.discrepancies) {
+        if (one.state == State::grounding)
+            reasons.push_back(found(one) + " grounds the aircraft until it is put right.");
+        if (one.state == State::open)
+            reasons.push_back(found(one) + " was not assessed: put it right, or defer it on a stated basis.");
+        if (one.state != State::deferred) continue;
+        if (!one.deferral->until.empty() && one.deferral->until < today)
+            reasons.push_back(found(one) + " was deferred until " + one.deferral->until + ", which is past.");
+        for (const CounterReading& until : one.deferral->untilCounters) {
+            const auto now = file.counters.find(until.id);
+            if (now != file.counters.end() &&
+                *Decimal::parse(until.value) < *Decimal::parse(now->second.value))
+                reasons.push_back(found(one) + " was deferred until “" + until.id + "” says " + until.value +
+                                  "; it says " + now->second.value + '.');
+        }
+    }
+    return reasons;
+}
+
+const char* toText(State state) {
+    switch (state) {
+    case State::open:
+        return "open";
+    case State::deferred:
+        return "deferred";
+    case State::grounding:
+        return "grounding";
+    case State::rectified:
+        return "rectified";
+    case State::closed:
+        return "closed";
+    }
+    return "";
+}
+
+const char* toText(Standing standing) {
+    switch (standing) {
+    case Standing::unsaid:
+        return "unsaid";
+    case Standing::trusted:
+        return "trusted";
+    case Standing::other:
+        return "not for this";
+    case Standing::revoked:
+        return "revoked";
+    }
+    return "";
+}
+
+} // namespace ambit::file

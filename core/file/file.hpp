@@ -1,0 +1,122 @@
+// One aircraft's file: what all its records together say of it now. A fold that doesn't ask in which order
+// the records came in; what they say against each other is shown, never settled silently.
+#pragma once
+
+#include "record/entry.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ambit::file {
+
+/// A record as it was verified.
+struct Known {
+    std::string sha256; ///< its identity
+    Json content;       ///< as record::checkContent lets pass
+    std::string key;    ///< fingerprint of its first signer's certificate
+};
+
+/// What the owner's word makes of a record's signature.
+enum class Standing {
+    unsaid,  ///< the owner has said nothing of this key
+    trusted, ///< the key is good for the role it was used in
+    other,   ///< it is trusted, but not for this role, or not yet
+    revoked  ///< signed after the key was revoked
+};
+
+/// One record in the file's order.
+struct Page {
+    std::string sha256;
+    std::string kind;
+    Instant at; ///< concluded, or said
+    record::Person signer;
+    Standing standing = Standing::unsaid;
+};
+
+/// Somebody's word on a discrepancy.
+struct Word {
+    std::string record;
+    Instant at;
+    std::string by;
+    std::string words;
+};
+
+/// Found → again seen, deferred, grounding → rectified → seen sound in a later round: closed.
+struct Discrepancy {
+    enum class State { open, deferred, grounding, rectified, closed };
+    record::DiscrepancyId id;
+    std::string name; ///< of the point
+    std::string zone;
+    std::string jasc; ///< may be empty
+    Word found;
+    bool grounds = false; ///< by the round that found it
+    std::vector<Word> again;
+    std::vector<Word> seenSound; ///< though nobody had put it right
+    std::optional<Word> assessed;
+    std::optional<record::Deferral> deferral;
+    std::optional<Word> rectified;
+    std::optional<Word> closed;
+    State state = State::open;
+
+    [[nodiscard]] bool isOpen() const { return state != State::rectified && state != State::closed; }
+};
+
+/// Something records say against each other, or that can't be.
+struct Conflict {
+    std::string what;
+    std::vector<std::string> records; ///< those that say it
+};
+
+/// A record that others name and nobody has.
+struct Hole {
+    std::string sha256;
+    std::vector<std::string> namedBy;
+};
+
+struct Count {
+    std::string value; ///< decimal, in the airframe's unit
+    Instant at;
+    std::string record;
+};
+
+/// When an inspection was last done.
+struct Done {
+    std::string on; ///< date
+    std::vector<round::CounterReading> counters;
+    std::string record;
+};
+
+struct Fitted {
+    record::Part part;
+    std::string on;                              ///< date
+    std::vector<round::CounterReading> counters; ///< the aircraft's, then
+    std::string record;
+};
+
+struct AircraftFile {
+    std::vector<Page> pages;                 ///< each after those it names
+    std::vector<Discrepancy> discrepancies;  ///< in the order found
+    std::map<std::string, Count> counters;   ///< by id, the latest
+    std::map<std::string, Done> inspections; ///< by id, the latest
+    std::map<std::string, Fitted> parts;     ///< by position
+    std::vector<std::string> heads;          ///< those that no other names: the next record names them
+    std::vector<Hole> holes;
+    std::map<std::string, std::string> removed; ///< let go on purpose: identity → the record that says so
+    std::vector<Conflict> conflicts;
+
+    [[nodiscard]] const Discrepancy* discrepancy(const record::DiscrepancyId& id) const;
+};
+
+/// `records`: of one aircraft, in any order, each once or more often.
+[[nodiscard]] AircraftFile fold(const std::vector<Known>& records);
+
+/// What in the file stands against *fit* today (date, yyyy-mm-dd), in words: what grounds, what nobody has
+/// assessed, deferrals that have run out.
+[[nodiscard]] std::vector<std::string> standsAgainst(const AircraftFile& file, const std::string& today);
+
+[[nodiscard]] const char* toText(Discrepancy::State state);
+[[nodiscard]] const char* toText(Standing standing);
+
+} // namespace ambit::file
