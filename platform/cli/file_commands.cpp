@@ -122,15 +122,24 @@ void print(const std::string& registration, const AircraftFile& its,
         std::cout << "\nMissing: record " << hole.sha256 << ", named by " << hole.namedBy.front() << '\n';
 }
 
-/// id=value
-Result<std::vector<round::CounterReading>> counters(const std::vector<std::string>& given) {
+/// id=value, of counters the aircraft's file knows, if it knows any.
+Result<std::vector<round::CounterReading>> counters(const std::vector<std::string>& given,
+                                                    const AircraftFile& its) {
     std::vector<round::CounterReading> list;
     for (const std::string& one : given) {
         const std::size_t equals = one.find('=');
         if (equals == std::string::npos || equals == 0)
             return fail(ErrorCode::invalid, "A counter is given as id=value.", one,
                         "For example hours=1284.6.");
-        list.push_back({one.substr(0, equals), one.substr(equals + 1)});
+        const std::string id = one.substr(0, equals);
+        if (!its.counters.empty() && !its.counters.contains(id)) {
+            std::string known;
+            for (const auto& [other, count] : its.counters)
+                known += (known.empty() ? "" : ", ") + other;
+            return fail(ErrorCode::notFound, "The aircraft has no such counter.", id,
+                        "It has " + known + '.');
+        }
+        list.push_back({id, one.substr(equals + 1)});
     }
     return list;
 }
@@ -289,7 +298,7 @@ int archiveVerify(const ArchiveOptions& options) {
 int reading(EntryOptions options) {
     auto place = placeOf(options);
     if (!place) return complain(place.error());
-    const auto told = counters(options.counters);
+    const auto told = counters(options.counters, place->file);
     if (!told) return complain(told.error());
     return say(options, place->archive, place->file, record::Reading{*told});
 }
@@ -303,7 +312,7 @@ int rectify(EntryOptions options) {
         if (!id) return complain(id.error());
         work.of.push_back(*id);
     }
-    const auto told = counters(options.counters);
+    const auto told = counters(options.counters, place->file);
     if (!told) return complain(told.error());
     work.counters = *told;
     work.inspections = options.inspections;
@@ -329,7 +338,7 @@ int defer(EntryOptions options) {
         deferral.placard = options.placard;
         deferral.limits = options.limits;
         deferral.until = options.until;
-        const auto until = counters(options.untilCounters);
+        const auto until = counters(options.untilCounters, place->file);
         if (!until) return complain(until.error());
         deferral.untilCounters = *until;
         deferral.determinedBy = {options.determinedBy, options.determinedRole, options.determinedCertificate};

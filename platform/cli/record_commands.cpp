@@ -60,28 +60,29 @@ Result<Verified> verifyOne(const std::string& file) {
 
 void print(const std::string& file, const Verified& verified, bool json) {
     const Json& content = verified.report.content;
-    const auto& conclusion = content.at("conclusion");
-    const bool fit = conclusion.at("fit").get<bool>();
+    const bool isRound = content.contains("conclusion");
+    const bool fit = isRound && content.at("conclusion").at("fit").get<bool>();
     if (json) {
         Json signers = Json::array();
         for (const auto& signature : verified.report.signatures)
             signers.push_back(
                 {{"name", signature.certificate.name}, {"fingerprint", signature.certificate.sha256}});
-        std::cout << Json{{"file", file},
-                          {"ok", true},
-                          {"kind", verified.kind},
-                          {"record", verified.report.sha256},
-                          {"fit", fit},
-                          {"signers", signers},
-                          {"aircraft", content.at("aircraft").at("registration")}}
-                         .dump()
-                  << '\n';
+        Json out{{"file", file},
+                 {"ok", true},
+                 {"kind", verified.kind},
+                 {"of", content.at("kind")},
+                 {"record", verified.report.sha256},
+                 {"signers", signers},
+                 {"aircraft", content.at("aircraft").at("registration")}};
+        if (isRound) out["fit"] = fit;
+        std::cout << out.dump() << '\n';
         return;
     }
     std::cout << file << ": " << verified.kind << " record, everything holds\n  aircraft     "
-              << content.at("aircraft").at("registration").get<std::string>() << "\n  conclusion   "
-              << (fit ? "fit" : "not fit") << ", by the pilot\n  record       "
-              << grouped(verified.report.sha256) << '\n';
+              << content.at("aircraft").at("registration").get<std::string>() << "\n  what it is   "
+              << content.at("kind").get<std::string>();
+    if (isRound) std::cout << "\n  conclusion   " << (fit ? "fit" : "not fit") << ", by the pilot";
+    std::cout << "\n  record       " << grouped(verified.report.sha256) << '\n';
     for (const auto& signature : verified.report.signatures)
         std::cout
             << "  signed by    " << signature.certificate.name << "\n  key          "

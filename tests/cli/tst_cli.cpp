@@ -22,7 +22,8 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "solve", "key", "round", "verify"})
+        for (const char* name : {"check", "plan", "solve", "key", "round", "verify", "archive", "reading",
+                                 "rectify", "defer", "questions"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
@@ -178,6 +179,72 @@ private slots:
                       demo("helicopter/round.jsonl"), "--key", other, "--out", folder.filePath("other")});
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("Somebody Else"), ran.err.constData());
+    }
+
+    // From a finding to its rectification, by hand: each step a record, and the file says what it makes.
+    void theFileFollowsADiscrepancy() {
+        const QString archive = folder.filePath("file.sqlite");
+        const QString record = folder.filePath("first/record.json");
+        const Ran taken = runAmbit({"archive", "import", archive, record, demo("helicopter/airframe.json")});
+        QCOMPARE(taken.code, 1); // the second is no record: set aside, and the first is in
+        QVERIFY2(taken.err.contains("airframe.json"), taken.err.constData());
+        QVERIFY(runAmbit({"archive", "import", archive, record}).out.contains("here already"));
+
+        const auto state = [&] {
+            const Ran ran =
+                runAmbit({"archive", "state", archive, "OX-DEMO", "--json", "--today", "2026-07-01"});
+            return QJsonDocument::fromJson(ran.out).object();
+        };
+        const QJsonObject before = state();
+        const int open = static_cast<int>(before["against"].toArray().size());
+        QVERIFY(open > 0);
+        const QJsonObject finding = before["discrepancies"].toArray().first().toObject();
+        const QString which = finding["record"].toString().left(12) + ':' + finding["point"].toString();
+
+        const QStringList who{"--archive", archive, "--aircraft", "OX-DEMO",  "--serial",      "DEMO-001",
+                              "--key",     key(),   "--role",     "mechanic", "--certificate", "C-1"};
+        QStringList deferral = QStringList{"defer"} + who;
+        deferral +=
+            {"--discrepancy", which, "--words", "Small.", "--basis", "14 CFR 91.213(d)", "--placard", "Seen"};
+        deferral +=
+            {"--determined-by", "Robin Example", "--determined-role", "mechanic", "--until", "2026-07-20"};
+        const Ran hazard = runAmbit(deferral + QStringList{"--answers", "no,no,no,no,yes,no"});
+        QCOMPARE(hazard.code, 1);
+        QVERIFY2(hazard.err.contains("no hazard"), hazard.err.constData());
+        QCOMPARE(runAmbit(deferral + QStringList{"--answers", "no,no,no,no,yes"}).code, 1);
+        const QString file = folder.filePath("deferral.json");
+        const Ran deferred =
+            runAmbit(deferral + QStringList{"--answers", "no,no,no,no,yes,yes", "--out", file});
+        QVERIFY2(deferred.code == 0, deferred.err.constData());
+        QCOMPARE(state()["against"].toArray().size(), open - 1);
+        const Ran verified = runAmbit({"verify", file});
+        QVERIFY2(verified.code == 0 && verified.out.contains("assessment"), verified.err.constData());
+
+        const Ran unknown = runAmbit(QStringList{"reading"} + who + QStringList{"--counter", "hours=1"});
+        QCOMPARE(unknown.code, 1);
+        QVERIFY2(unknown.err.contains("airframe-hours"), unknown.err.constData());
+        QCOMPARE(
+            runAmbit(QStringList{"reading"} + who + QStringList{"--counter", "airframe-hours=1290.0"}).code,
+            0);
+        const QStringList work = QStringList{"rectify"} + who +
+                                 QStringList{"--discrepancy", which,        "--description",      "Replaced.",
+                                             "--completed",   "2026-07-02", "--certificate-kind", "mechanic"};
+        QCOMPARE(runAmbit(work).code, 0);
+        const QJsonObject after = state();
+        QCOMPARE(after["discrepancies"].toArray().first().toObject()["state"].toString(),
+                 QString("rectified"));
+        QCOMPARE(after["counters"].toObject()["airframe-hours"].toObject()["value"].toString(),
+                 QString("1290.0"));
+        QVERIFY(after["conflicts"].toArray().isEmpty());
+        QCOMPARE(after["records"].toArray().size(), 4);
+
+        // One record alone in another archive: those it names are missing, by name.
+        const QString torn = folder.filePath("torn.sqlite");
+        QCOMPARE(runAmbit({"archive", "import", torn, file}).code, 0);
+        const Ran holes = runAmbit({"archive", "verify", torn});
+        QCOMPARE(holes.code, 1);
+        QVERIFY(holes.out.contains(finding["record"].toString().toUtf8()));
+        QCOMPARE(runAmbit({"archive", "verify", archive}).code, 0);
     }
 
     void aChangedByteIsRefusedByName() {
