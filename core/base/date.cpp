@@ -51,7 +51,7 @@ Result<Date> Date::of(int year, int month, int day) {
 Result<Date> Date::parse(std::string_view text) {
     const bool formed = text.size() == 10 && text[4] == '-' && text[7] == '-';
     if (formed) {
-        const auto date = of(digits(text.substr(0, 4)), digits(text.substr(5, 2)), digits(text.substr(8)));
+        auto date = of(digits(text.substr(0, 4)), digits(text.substr(5, 2)), digits(text.substr(8)));
         if (date) return date;
     }
     return fail(ErrorCode::invalid, "This is not a date.", std::string(text.substr(0, 40)),
