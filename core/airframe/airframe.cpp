@@ -51,6 +51,12 @@ const Walk* Airframe::walk(const std::string& wanted) const {
 const Counter* Airframe::counter(const std::string& wanted) const {
     return find(counters, wanted);
 }
+const Inspection* Airframe::inspection(const std::string& wanted) const {
+    return find(inspections, wanted);
+}
+const LifeLimit* Airframe::lifeLimit(const std::string& wanted) const {
+    return find(lifeLimits, wanted);
+}
 
 Settings Airframe::initialSettings() const {
     Settings initial;

@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace ambit::airframe {
@@ -144,6 +145,45 @@ struct Counter {
     std::string unit;
 };
 
+/// Beyond what is due, on a condition that only a person can know ("only while en route to …").
+struct Allowance {
+    Decimal most; ///< in the counter's unit; above zero, less than what it is added to
+    std::string only;
+};
+
+/// So many units of a counter.
+struct Units {
+    std::string counter;
+    std::string unit;                   ///< the counter's
+    Decimal count;                      ///< above zero
+    Decimal ahead;                      ///< to be told when so much is left; 0 or more, less than `count`
+    std::optional<Allowance> allowance; ///< of an inspection only
+};
+
+/// So many calendar months: until the last day of the month so many months later.
+struct Months {
+    int count = 0;     ///< 1 to 1200
+    int aheadDays = 0; ///< to be told when so many are left; 0 to 365
+};
+
+using Span = std::variant<Units, Months>;
+
+/// What is done again and again: an inspection, a test, a change of oil.
+struct Inspection {
+    std::string id;
+    std::string name;
+    std::vector<Span> every; ///< whichever comes first; a counter once, months once
+    std::string source;
+};
+
+/// A part that has a life, and is replaced when that ends.
+struct LifeLimit {
+    std::string id;
+    std::string name;
+    std::vector<Span> life; ///< whichever comes first, by the part's own count; a counter once, months once
+    std::string source;
+};
+
 struct Costs {
     double paceMetresPerSecond = 1.1;
     double climbSeconds = 15; ///< up and down again
@@ -169,6 +209,8 @@ struct Airframe {
     std::vector<Opening> openings;
     std::vector<Point> points; ///< repetitions expanded, listed order
     std::vector<Walk> walks;
+    std::vector<Inspection> inspections;
+    std::vector<LifeLimit> lifeLimits;
     std::string sha256; ///< of the file's bytes, hex: the airframe's identity
 
     // Each gives nullptr if there is no such id. Pointers live as long as the airframe.
@@ -179,6 +221,8 @@ struct Airframe {
     [[nodiscard]] const Point* point(const std::string& id) const;
     [[nodiscard]] const Walk* walk(const std::string& id) const;
     [[nodiscard]] const Counter* counter(const std::string& id) const;
+    [[nodiscard]] const Inspection* inspection(const std::string& id) const;
+    [[nodiscard]] const LifeLimit* lifeLimit(const std::string& id) const;
 
     [[nodiscard]] Settings initialSettings() const;
 

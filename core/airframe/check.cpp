@@ -256,6 +256,30 @@ void checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Ite
     }
 }
 
+/// The counters of one item exist, each is meant in its own unit, and nothing is said twice.
+void checkSpans(const Draft& draft, const List<Span>& spans, Errors& errors) {
+    const Ids counters("counter", draft.counters);
+    std::set<std::string> seen;
+    for (const auto& [span, at] : spans.items) {
+        const auto* units = std::get_if<Units>(&span);
+        const std::string where = pointerTo(at, units ? "counter" : "months");
+        const std::string counter = units ? units->counter : std::string();
+        const bool given = !units || !counter.empty();
+        if (given && !seen.insert(counter).second)
+            errors.add(where, "This item counts by it already.", "Keep the one that comes first.");
+        if (!units) continue;
+        counters.mustHave(counter, where, errors);
+        for (const auto& item : draft.counters.items) {
+            const Counter& meant = item.value;
+            if (meant.id != counter || meant.unit == units->unit) continue;
+            if (meant.unit.empty() || units->unit.empty()) continue; // noted
+            errors.add(pointerTo(at, "unit"),
+                       "The counter " + inQuotes(counter) + " counts in " + inQuotes(meant.unit) + '.',
+                       "Give the count in that unit.");
+        }
+    }
+}
+
 } // namespace
 
 void checkFigure(const Draft& draft, Errors& errors) {
@@ -335,6 +359,13 @@ void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors) 
         const auto ids = resolveAll(expansion, walk.points, pointerTo(item.at, "points"), errors);
         if (expansion.complete) checkWalkOpenings(draft, expansion, item, {ids.begin(), ids.end()}, errors);
     }
+}
+
+void checkDue(const Draft& draft, Errors& errors) {
+    for (const auto& item : draft.inspections.items)
+        checkSpans(draft, item.value.spans, errors);
+    for (const auto& item : draft.lifeLimits.items)
+        checkSpans(draft, item.value.spans, errors);
 }
 
 } // namespace ambit::airframe

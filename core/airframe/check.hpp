@@ -1,5 +1,5 @@
-// What the parts of the file must say together: references, stands, settings, openings, walks, and what waits
-// for what.
+// What the parts of the file must say together: references, stands, settings, openings, walks, what comes
+// due, and what waits for what.
 #pragma once
 
 #include "airframe/expand.hpp"
@@ -12,6 +12,7 @@ void checkSettings(const Draft& draft, const Expansion& expansion, Errors& error
 void checkPoints(const Draft& draft, const Expansion& expansion, Errors& errors);
 void checkOpenings(const Draft& draft, const Expansion& expansion, Errors& errors);
 void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors);
+void checkDue(const Draft& draft, Errors& errors);
 
 /// Nothing waits for itself, by `after`, openings, or settings that are reached only once something is
 /// settled. `airframe` is what was made of the draft; pointers[i] is that of airframe.points[i].

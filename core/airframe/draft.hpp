@@ -35,8 +35,15 @@ struct DraftWalk {
     bool hasEnd = false;
 };
 
+/// An inspection or a life limit.
+template<class T> struct DraftDue {
+    T what; ///< its spans are those below
+    List<Span> spans;
+};
+
 struct Draft {
     Airframe top; ///< what stands at the top of the file; its lists are those below
+    List<Counter> counters;
     List<Part> parts;
     List<KeepOut> keepOut;
     List<Zone> zones;
@@ -46,10 +53,16 @@ struct Draft {
     List<Opening> openings;
     List<DraftPoint> points;
     List<DraftWalk> walks;
+    List<DraftDue<Inspection>> inspections;
+    List<DraftDue<LifeLimit>> lifeLimits;
 };
 
 constexpr std::size_t mostPoints = 500;           ///< after repetition
 constexpr std::size_t mostObstacleCorners = 1000; ///< of solid parts and keep-out areas together
+
+/// An element of `inspections` or `lifeLimits` (take_due.cpp).
+[[nodiscard]] DraftDue<Inspection> takeInspection(Fields& fields);
+[[nodiscard]] DraftDue<LifeLimit> takeLifeLimit(Fields& fields);
 
 /// Takes everything out of `json`; wrong types, words, numbers, texts and fields are noted in `errors`.
 [[nodiscard]] Draft take(const Json& json, Errors& errors);

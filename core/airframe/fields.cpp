@@ -194,8 +194,8 @@ std::optional<double> Fields::numberOf(const Json& value, const std::string& whe
     return std::nullopt;
 }
 
-std::optional<int> Fields::integer(const std::string& field, int least, int most) {
-    const auto value = number(field, least, most);
+std::optional<int> Fields::integer(const std::string& field, int least, int most, Presence presence) {
+    const auto value = number(field, least, most, presence);
     if (!value || *value == std::floor(*value))
         return value ? std::optional(static_cast<int>(*value)) : std::nullopt;
     sink->add(at(field), "This is not a whole number.",
@@ -251,8 +251,8 @@ Settings Fields::when() {
     return settings;
 }
 
-std::optional<Decimal> Fields::decimal(const std::string& field) {
-    const Json* value = get(field, Presence::optional);
+std::optional<Decimal> Fields::decimal(const std::string& field, Presence presence) {
+    const Json* value = get(field, presence);
     if (!value || !isType(*value, at(field), value->is_string(), "a decimal number as a text"))
         return std::nullopt;
     const auto decimal = Decimal::parse(value->get_ref<const std::string&>());

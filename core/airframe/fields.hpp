@@ -68,12 +68,13 @@ public:
     std::vector<std::string> references(const std::string& field, Presence presence, std::size_t least);
     std::optional<double> number(const std::string& field, double least, double most,
                                  Presence presence = Presence::required);
-    std::optional<int> integer(const std::string& field, int least, int most);
+    std::optional<int> integer(const std::string& field, int least, int most,
+                               Presence presence = Presence::required);
     bool boolean(const std::string& field, Presence presence);
     Place place(const std::string& field);
     Outline outline(const std::string& field);
     Settings when();
-    std::optional<Decimal> decimal(const std::string& field);
+    std::optional<Decimal> decimal(const std::string& field, Presence presence = Presence::optional);
 
     /// One of the words of `all`.
     template<class E> std::optional<E> word(const std::string& field, std::initializer_list<E> all) {
@@ -92,11 +93,13 @@ public:
     }
 
     /// A list of objects, each taken by `take(Fields&)`.
-    template<class Take> auto list(const std::string& field, std::size_t least, std::size_t most, Take take) {
+    template<class Take>
+    auto list(const std::string& field, std::size_t least, std::size_t most, Take take,
+              Presence presence = Presence::required) {
         List<decltype(take(std::declval<Fields&>()))> list;
-        const Json* value = get(field);
+        const Json* value = get(field, presence);
         list.known = value && value->is_array() && value->size() <= most;
-        for (const auto& [element, where] : elements(field, Presence::required, least, most)) {
+        for (const auto& [element, where] : elements(field, presence, least, most)) {
             Fields fields(*element, where, *sink);
             if (!element->is_object()) continue;
             list.items.push_back({take(fields), where});

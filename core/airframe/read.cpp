@@ -152,6 +152,7 @@ Walk made(const DraftWalk& draft, const Expansion& expansion) {
 
 Airframe made(const Draft& draft, const Expansion& expansion) {
     Airframe airframe = draft.top;
+    airframe.counters = values(draft.counters);
     airframe.parts = values(draft.parts);
     airframe.keepOut = values(draft.keepOut);
     airframe.zones = values(draft.zones);
@@ -166,6 +167,10 @@ Airframe made(const Draft& draft, const Expansion& expansion) {
     }
     for (const auto& item : draft.walks.items)
         airframe.walks.push_back(made(item.value, expansion));
+    for (const auto& item : draft.inspections.items)
+        airframe.inspections.emplace_back(item.value.what).every = values(item.value.spans);
+    for (const auto& item : draft.lifeLimits.items)
+        airframe.lifeLimits.emplace_back(item.value.what).life = values(item.value.spans);
     return airframe;
 }
 
@@ -177,6 +182,7 @@ Airframe check(const Draft& draft, Errors& errors) {
     checkPoints(draft, expansion, errors);
     checkOpenings(draft, expansion, errors);
     checkWalks(draft, expansion, errors);
+    checkDue(draft, errors);
     Airframe airframe = made(draft, expansion);
     std::vector<std::string> pointers;
     for (const Expanded& expanded : expansion.points)

@@ -250,8 +250,8 @@ void checkUnique(const auto& list, Errors& errors) {
     checkUnique(list, errors, [](const auto& value) -> const std::string& { return value.id; });
 }
 
-void checkAllUnique(const Draft& draft, const List<Counter>& counters, Errors& errors) {
-    checkUnique(counters, errors);
+void checkAllUnique(const Draft& draft, Errors& errors) {
+    checkUnique(draft.counters, errors);
     checkUnique(draft.parts, errors);
     checkUnique(draft.keepOut, errors);
     checkUnique(draft.zones, errors);
@@ -266,6 +266,9 @@ void checkAllUnique(const Draft& draft, const List<Counter>& counters, Errors& e
     checkUnique(draft.points, errors,
                 [](const DraftPoint& one) -> const std::string& { return one.point.base; });
     checkUnique(draft.walks, errors, [](const DraftWalk& one) -> const std::string& { return one.walk.id; });
+    const auto idOf = [](const auto& one) -> const std::string& { return one.what.id; };
+    checkUnique(draft.inspections, errors, idOf);
+    checkUnique(draft.lifeLimits, errors, idOf);
 }
 
 /// Format and version: a text wrong in value is the reader's business, here only its type.
@@ -287,9 +290,7 @@ Draft take(const Json& json, Errors& errors) {
     Fields fields(json, "", errors);
     if (!json.is_object()) return draft;
     takeHead(fields, draft.top);
-    const auto counters = fields.list("counters", 0, 20, takeCounter);
-    for (const auto& counter : counters.items)
-        draft.top.counters.push_back(counter.value);
+    draft.counters = fields.list("counters", 0, 20, takeCounter);
     const auto inside = [&](const std::string& field, auto read) {
         const Json* value = fields.get(field);
         if (!value) return;
@@ -310,8 +311,10 @@ Draft take(const Json& json, Errors& errors) {
     draft.openings = fields.list("openings", 0, 100, takeOpening);
     draft.points = fields.list("points", 1, mostPoints, takePoint);
     draft.walks = fields.list("walks", 1, 20, takeWalk);
+    draft.inspections = fields.list("inspections", 0, 100, takeInspection, optional);
+    draft.lifeLimits = fields.list("lifeLimits", 0, 100, takeLifeLimit, optional);
     fields.finish();
-    checkAllUnique(draft, counters, errors);
+    checkAllUnique(draft, errors);
     return draft;
 }
 

@@ -2,12 +2,17 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cstdlib>
+#include <tuple>
 
 namespace ambit {
 
 namespace {
 
 constexpr std::size_t mostDigits = 15; // units stay exact in 64 bits, whatever they are compared with
+
+/// Two decimals brought to one scale stay below 10^30 each.
+__extension__ using Wide = __int128;
 
 std::int64_t tenTo(int power) {
     std::int64_t value = 1;
@@ -16,11 +21,27 @@ std::int64_t tenTo(int power) {
     return value;
 }
 
+Wide floorDivided(Wide a, Wide b) {
+    return a / b - (a % b < 0 ? 1 : 0);
+}
+
 bool areDigits(std::string_view text) {
     return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
 } // namespace
+
+Decimal::Decimal(std::int64_t itsUnits, int itsScale) : units(itsUnits), scale(itsScale) {
+    std::string digits = std::to_string(std::abs(units));
+    const auto decimals = static_cast<std::size_t>(scale);
+    if (digits.size() <= decimals) digits.insert(0, decimals + 1 - digits.size(), '0');
+    if (decimals > 0) digits.insert(digits.size() - decimals, 1, '.');
+    written = (units < 0 ? "-" : "") + digits;
+}
+
+Decimal Decimal::whole(std::int32_t number) {
+    return {number, 0};
+}
 
 Result<Decimal> Decimal::parse(std::string_view text) {
     const bool negative = text.starts_with('-');
@@ -56,6 +77,43 @@ std::strong_ordering operator<=>(const Decimal& a, const Decimal& b) {
     // What is left is below one, so that it fits when brought to the finer scale.
     const int fine = std::max(a.scale, b.scale);
     return a.units % oneA * tenTo(fine - a.scale) <=> b.units % oneB * tenTo(fine - b.scale);
+}
+
+Result<Decimal> plus(const Decimal& a, const Decimal& b) {
+    const int fine = std::max(a.scale, b.scale);
+    const Wide sum = Wide{a.units} * tenTo(fine - a.scale) + Wide{b.units} * tenTo(fine - b.scale);
+    const Wide most = tenTo(mostDigits) - 1;
+    if (sum > most || sum < -most) {
+        return fail(ErrorCode::invalid, "This sum takes more than 15 digits.",
+                    a.written + " and " + b.written, "Use fewer digits or fewer decimals.");
+    }
+    return Decimal(static_cast<std::int64_t>(sum), fine);
+}
+
+Result<Decimal> minus(const Decimal& a, const Decimal& b) {
+    return plus(a, {-b.units, b.scale});
+}
+
+std::strong_ordering compareQuotients(const Decimal& a, const Decimal& b, const Decimal& c,
+                                      const Decimal& d) {
+    const auto both = [](const Decimal& over, const Decimal& under) {
+        const int fine = std::max(over.scale, under.scale);
+        return std::pair(Wide{over.units} * tenTo(fine - over.scale),
+                         Wide{under.units} * tenTo(fine - under.scale));
+    };
+    // Cross multiplication could overflow; Euclid's divisions can't.
+    auto [a1, b1] = both(a, b);
+    auto [c1, d1] = both(c, d);
+    while (true) {
+        const Wide wholeA = floorDivided(a1, b1);
+        const Wide wholeC = floorDivided(c1, d1);
+        if (wholeA != wholeC) return wholeA <=> wholeC;
+        const Wide restA = a1 - wholeA * b1;
+        const Wide restC = c1 - wholeC * d1;
+        if (restA == 0 || restC == 0) return restA <=> restC;
+        // restA/b against restC/d is d/restC against b/restA.
+        std::tie(a1, b1, c1, d1) = std::tuple(d1, restC, b1, restA);
+    }
 }
 
 } // namespace ambit

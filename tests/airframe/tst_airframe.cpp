@@ -3,6 +3,7 @@
 #include "airframe/shape.hpp"
 #include "base/files.hpp"
 #include "base/hash.hpp"
+#include "base/parse.hpp"
 
 #include <QtTest>
 
@@ -40,6 +41,7 @@ private slots:
     void walksKeepTheListedOrder();
     void before();
     void settings();
+    void whatComesDue();
     void words();
     void missingFile();
     void outlines_data();
@@ -131,6 +133,35 @@ void AirframeTest::settings() {
     QVERIFY(airframe::holds({{"rotor", "a-aft"}}, {{"rotor", "a-aft"}, {"cowl", "open"}}));
     QVERIFY(!airframe::holds({{"rotor", "b-aft"}}, a.initialSettings()));
     QVERIFY(!airframe::holds({{"flaps", "up"}}, a.initialSettings()));
+}
+
+void AirframeTest::whatComesDue() {
+    const airframe::Inspection* hundred = good().inspection("hundred-hours");
+    QVERIFY(hundred && good().inspections.size() == 2 && !good().inspection("skids"));
+    QCOMPARE(hundred->name, std::string("100-hour inspection"));
+    QCOMPARE(hundred->source, std::string("Invented."));
+    QCOMPARE(hundred->every.size(), std::size_t{2});
+    const auto& hours = std::get<airframe::Units>(hundred->every[0]);
+    QCOMPARE(hours.counter, std::string("hours"));
+    QCOMPARE(hours.count.text(), std::string("100"));
+    QCOMPARE(hours.unit, std::string("h"));
+    QCOMPARE(hours.ahead.text(), std::string("10"));
+    QCOMPARE(hours.allowance->most.text(), std::string("10.0"));
+    QCOMPARE(hours.allowance->only, std::string("On the way to it."));
+    QCOMPARE(std::get<airframe::Months>(hundred->every[1]).count, 12);
+    QCOMPARE(std::get<airframe::Months>(hundred->every[1]).aheadDays, 30);
+    const auto& oil = std::get<airframe::Units>(good().inspection("oil")->every[0]);
+    QVERIFY(oil.ahead == Decimal() && !oil.allowance);
+    const airframe::LifeLimit* skids = good().lifeLimit("skids");
+    QVERIFY(skids && !good().lifeLimit("oil"));
+    QCOMPARE(std::get<airframe::Units>(skids->life[0]).count.text(), std::string("5000"));
+    QCOMPARE(std::get<airframe::Months>(skids->life[1]).aheadDays, 0);
+    // Both lists may be left out.
+    auto without = parseJson(*readFile(goodPath)).value();
+    without.erase("inspections");
+    without.erase("lifeLimits");
+    const auto read = airframe::read(without.dump());
+    QVERIFY2(read && read->inspections.empty() && read->lifeLimits.empty(), errorsOf(read).c_str());
 }
 
 void AirframeTest::words() {
@@ -246,6 +277,7 @@ void AirframeTest::demoAircraft() {
     QVERIFY2(read, errorsOf(read).c_str());
     QVERIFY(read->points.size() >= static_cast<std::size_t>(points));
     QVERIFY(read->walks.size() >= 2);
+    QVERIFY(read->inspections.size() >= 4 && read->lifeLimits.size() >= 2);
 }
 
 QTEST_APPLESS_MAIN(AirframeTest)

@@ -1,4 +1,5 @@
 #include "base/canonical.hpp"
+#include "base/date.hpp"
 #include "base/decimal.hpp"
 #include "base/encoding.hpp"
 #include "base/files.hpp"
@@ -59,6 +60,13 @@ private slots:
     void decimals();
     void decimalsCompare_data();
     void decimalsCompare();
+    void decimalsAdd_data();
+    void decimalsAdd();
+    void decimalsTooLarge();
+    void quotients();
+    void datesOfFourHundredYears();
+    void daysThatAreNone();
+    void datesEnd();
     void instants_data();
     void instants();
     void instantsRefused_data();
@@ -366,6 +374,126 @@ void BaseTest::decimalsCompare() {
     QVERIFY(*a<*b&& * b> * a && *a != *b);
     QVERIFY(*Decimal::parse("24.50") == *Decimal::parse("24.5"));
     QVERIFY(*Decimal::parse("0.00") == Decimal());
+}
+
+void BaseTest::decimalsAdd_data() {
+    QTest::addColumn<QByteArray>("a");
+    QTest::addColumn<QByteArray>("b");
+    QTest::addColumn<QByteArray>("sum");
+    const auto row = [](const char* a, const char* b, const char* sum) {
+        QTest::newRow((QByteArray(a) + " + " + b).constData())
+            << QByteArray(a) << QByteArray(b) << QByteArray(sum);
+    };
+    row("0.1", "0.2", "0.3"); // where binary floats would err
+    row("1000.0", "100", "1100.0");
+    row("1", "-1", "0");
+    row("1.00", "-1", "0.00");
+    row("-0.05", "0.1", "0.05");
+    row("-0.5", "-0.75", "-1.25");
+    row("0.00000000000001", "9", "9.00000000000001");
+    row("999999999999998", "1", "999999999999999");
+    row("-999999999999999", "999999999999999", "0");
+}
+
+void BaseTest::decimalsAdd() {
+    QFETCH(QByteArray, a);
+    QFETCH(QByteArray, b);
+    QFETCH(QByteArray, sum);
+    const auto one = Decimal::parse(a.toStdString()).value();
+    const auto other = Decimal::parse(b.toStdString()).value();
+    QCOMPARE(bytes(plus(one, other)->text()), sum);
+    QCOMPARE(bytes(plus(other, one)->text()), sum);
+    const auto there = Decimal::parse(sum.toStdString());
+    QVERIFY(there && *there == *plus(one, other)); // what is written is what is read
+    QVERIFY(*minus(*there, other) == one && *minus(*there, one) == other);
+    QCOMPARE(Decimal::whole(-24).text(), "-24"s);
+}
+
+void BaseTest::decimalsTooLarge() {
+    const auto most = Decimal::parse("999999999999999").value();
+    QVERIFY(!plus(most, Decimal::whole(1)));
+    QVERIFY(!minus(Decimal::whole(-1), most));
+    QVERIFY(!plus(most, Decimal::parse("0.5").value())); // 16 digits
+    const auto error = plus(most, Decimal::whole(1)).error();
+    QVERIFY(error.what.ends_with('.') && error.remedy.ends_with('.'));
+    QCOMPARE(error.where, "999999999999999 and 1"s);
+}
+
+void BaseTest::quotients() {
+    const auto compare = [](const char* a, const char* b, const char* c, const char* d) {
+        const auto decimal = [](const char* text) { return Decimal::parse(text).value(); };
+        const auto order = compareQuotients(decimal(a), decimal(b), decimal(c), decimal(d));
+        return std::is_lt(order) ? -1 : std::is_gt(order) ? 1 : 0;
+    };
+    QCOMPARE(compare("1", "3", "0.33333333333333", "1"), 1);
+    QCOMPARE(compare("1", "3", "2", "6.0"), 0);
+    QCOMPARE(compare("-1", "3", "0", "7"), -1);
+    QCOMPARE(compare("-1", "3", "-1", "2"), 1);
+    QCOMPARE(compare("999999999999999", "0.00000000000001", "999999999999998", "0.00000000000001"), 1);
+    QCOMPARE(compare("123456789012345", "999999999999998", "123456789012345", "999999999999999"), 1);
+    std::mt19937 random(20260620); // NOLINT: the same numbers every time
+    for (int i = 0; i < 20'000; ++i) {
+        const auto number = [&](int least) { return least + static_cast<int>(random() % 60); };
+        const int a = number(-30), b = number(1), c = number(-30), d = number(1);
+        const auto order =
+            compareQuotients(Decimal::whole(a), Decimal::whole(b), Decimal::whole(c), Decimal::whole(d));
+        QVERIFY(order == (a * d <=> c * b));
+    }
+}
+
+// --- dates
+// -------------------------------------------------------------------------------------------------------
+
+/// Every day of 400 years, a whole turn of the calendar, against Qt's own.
+void BaseTest::datesOfFourHundredYears() {
+    Date date = Date::of(1799, 12, 31).value();
+    QDate judge(1799, 12, 31);
+    const Date first = date;
+    for (int i = 0; i <= 146'097; ++i, judge = judge.addDays(1), date = date.plusDays(1).value()) {
+        QCOMPARE(date.year(), judge.year());
+        QCOMPARE(date.month(), judge.month());
+        QCOMPARE(date.day(), judge.day());
+        QCOMPARE(daysBetween(first, date), i);
+        QCOMPARE(date.endOfMonth().day(), judge.daysInMonth());
+        QVERIFY(Date::of(judge.year(), judge.month(), judge.day()).value() == date);
+        QCOMPARE(bytes(toText(date)), judge.toString(Qt::ISODate).toLatin1());
+        QVERIFY(Date::parse(toText(date)).value() == date);
+        const int months = i % 1'201;
+        const QDate later = QDate(judge.year(), judge.month(), 1).addMonths(months);
+        const Date end = date.endOfMonthAfter(months).value();
+        QCOMPARE(bytes(toText(end)),
+                 QDate(later.year(), later.month(), later.daysInMonth()).toString(Qt::ISODate).toLatin1());
+    }
+}
+
+/// There is a day exactly where Qt has one.
+void BaseTest::daysThatAreNone() {
+    for (int year = 1600; year < 2000; ++year) {
+        for (int month = 0; month <= 13; ++month) {
+            for (const int day : {0, 1, 28, 29, 30, 31, 32})
+                QCOMPARE(Date::of(year, month, day).has_value(), QDate::isValid(year, month, day));
+        }
+    }
+    QVERIFY(!Date::of(0, 1, 1) && !Date::of(10'000, 1, 1) && !Date::of(2026, 257, 1));
+    for (const char* bad :
+         {"", "2026-6-20", "2026-06-20 ", " 2026-06-20", "2026-02-29", "1900-02-29", "20260620", "2026/06/20",
+          "2026-06-31", "+026-06-20", "2026-06-2x", "0000-01-01", "-001-01-01"})
+        QVERIFY2(!Date::parse(bad), bad);
+    QVERIFY(Date::parse("2000-02-29") && Date::parse("0001-01-01") && Date::parse("9999-12-31"));
+}
+
+void BaseTest::datesEnd() {
+    const Date last = Date::parse("9999-12-31").value();
+    const Date first = Date::parse("0001-01-01").value();
+    QVERIFY(!last.plusDays(1) && !first.plusDays(-1) && !last.plusDays(INT32_MAX) &&
+            !first.plusDays(INT32_MIN));
+    QVERIFY(!last.endOfMonthAfter(1) && last.endOfMonthAfter(0) && !first.endOfMonthAfter(-1));
+    QVERIFY(!first.endOfMonthAfter(INT_MAX));
+    QCOMPARE(daysBetween(last, first), -3'652'058);
+    // The day where it was read, whatever day it was in Greenwich.
+    QCOMPARE(toText(Date::of(*parseLocalInstant("2026-06-20T00:30:00+02:00")).value()), "2026-06-20"s);
+    QCOMPARE(toText(Date::of(*parseLocalInstant("1970-01-01T10:00:00-10:00")).value()), "1970-01-01"s);
+    QVERIFY(!Date::of(LocalInstant{*parseInstant("9999-12-31T23:59:59.999Z"), 60}));
 }
 
 // --- time

@@ -23,6 +23,12 @@ for (const aircraft of ['helicopter', 'aeroplane']) {
         'a third hand': (a) => { a.stands[0].hands = 3 },
         'text for a number': (a) => { a.stands[0].level = 'high' },
         'an outline of two places': (a) => { a.zones[0].outline.length = 2 },
+        'an inspection every nothing': (a) => { a.inspections[0].every = [] },
+        'every 0 hours': (a) => { a.inspections[1].every[0].count = '0.0' },
+        'hours and months in one': (a) => { a.inspections[1].every[0].months = 12 },
+        'half a month': (a) => { a.inspections[0].every[0].months = 0.5 },
+        'an allowance on no condition': (a) => { delete a.inspections[1].every[0].allowance.only },
+        'a life with an allowance': (a) => { a.lifeLimits[1].life[0].allowance = { most: '1', only: 'Never.' } },
     }
     for (const [what, spoil] of Object.entries(wrong)) {
         const spoiled = structuredClone(airframe)
