@@ -185,8 +185,10 @@ private:
             its->state = State::rectified;
         }
         for (const std::string& id : one.inspections) {
-            Done& last = file.inspections[id];
-            if (last.on <= one.completedOn) last = {one.completedOn, one.counters, now->sha256};
+            std::vector<Done>& past = file.inspections[id];
+            const auto after = std::find_if(past.begin(), past.end(),
+                                            [&](const Done& other) { return one.completedOn < other.on; });
+            past.insert(after, {one.completedOn, one.counters, now->sha256});
         }
         for (const CounterReading& counter : one.counters)
             count(counter);

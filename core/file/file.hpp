@@ -81,7 +81,7 @@ struct Count {
     std::string record;
 };
 
-/// When an inspection was last done.
+/// When an inspection was done.
 struct Done {
     std::string on; ///< date
     std::vector<round::CounterReading> counters;
@@ -96,12 +96,12 @@ struct Fitted {
 };
 
 struct AircraftFile {
-    std::vector<Page> pages;                 ///< each after those it names
-    std::vector<Discrepancy> discrepancies;  ///< in the order found
-    std::map<std::string, Count> counters;   ///< by id, the latest
-    std::map<std::string, Done> inspections; ///< by id, the latest
-    std::map<std::string, Fitted> parts;     ///< by position
-    std::vector<std::string> heads;          ///< those that no other names: the next record names them
+    std::vector<Page> pages;                              ///< each after those it names
+    std::vector<Discrepancy> discrepancies;               ///< in the order found
+    std::map<std::string, Count> counters;                ///< by id, the latest
+    std::map<std::string, std::vector<Done>> inspections; ///< by id, the earliest first
+    std::map<std::string, Fitted> parts;                  ///< by position
+    std::vector<std::string> heads; ///< those that no other names: the next record names them
     std::vector<Hole> holes;
     std::map<std::string, std::string> removed; ///< let go on purpose: identity → the record that says so
     std::vector<Conflict> conflicts;

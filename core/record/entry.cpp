@@ -300,7 +300,7 @@ Result<void> checkSense(const Json& content) {
     if (content.contains("counters"))
         if (auto good = checkCounters(content["counters"], "/counters"); !good) return good;
     const bool signsWork = kind == "rectification" || kind == "part change";
-    if (signsWork && content["signer"]["certificate"] == "")
+    if (signsWork && content["signer"]["certificate"].get_ref<const std::string&>().empty())
         return wrong("Work is approved with the number of a certificate (14 CFR 43.9(a)(4)).",
                      "/signer/certificate");
     if (kind == "reading" && content["counters"].empty())

@@ -1,9 +1,11 @@
 // The aircraft's file: records in, what they say together, and new ones.
 #include "cli/commands.hpp"
 
+#include "airframe/read.hpp"
 #include "archive/import.hpp"
 #include "base/files.hpp"
 #include "cli/talk.hpp"
+#include "file/comes_due.hpp"
 #include "file/deferral.hpp"
 #include "record/record.hpp"
 
@@ -59,11 +61,19 @@ Json toJson(const Discrepancy& one) {
     return json;
 }
 
-Json toJson(const AircraftFile& its, const std::vector<std::string>& against) {
-    Json json{{"against", against},     {"discrepancies", Json::array()}, {"counters", Json::object()},
-              {"parts", Json::array()}, {"inspections", Json::object()},  {"heads", its.heads},
-              {"holes", Json::array()}, {"conflicts", Json::array()},     {"records", Json::array()},
-              {"removed", its.removed}};
+Json toJson(const AircraftFile& its, const std::vector<std::string>& against,
+            const std::vector<file::Item>& due) {
+    Json json{{"against", against},
+              {"discrepancies", Json::array()},
+              {"counters", Json::object()},
+              {"parts", Json::array()},
+              {"inspections", Json::object()},
+              {"heads", its.heads},
+              {"holes", Json::array()},
+              {"conflicts", Json::array()},
+              {"records", Json::array()},
+              {"removed", its.removed},
+              {"due", Json::array()}};
     for (const Discrepancy& one : its.discrepancies)
         json["discrepancies"].push_back(toJson(one));
     for (const auto& [id, count] : its.counters)
@@ -75,9 +85,17 @@ Json toJson(const AircraftFile& its, const std::vector<std::string>& against) {
                                  {"serial", fitted.part.serial},
                                  {"on", fitted.on},
                                  {"record", fitted.record}});
-    for (const auto& [id, done] : its.inspections)
-        json["inspections"][id] = {
-            {"on", done.on}, {"counters", toJson(done.counters)}, {"record", done.record}};
+    for (const auto& [id, past] : its.inspections)
+        for (const file::Done& done : past)
+            json["inspections"][id].push_back(
+                {{"on", done.on}, {"counters", toJson(done.counters)}, {"record", done.record}});
+    for (const file::Item& item : due)
+        json["due"].push_back({{"id", item.id},
+                               {"name", item.name},
+                               {"life", item.isLife},
+                               {"verdict", toText(item.due.verdict)},
+                               {"words", item.words},
+                               {"source", item.source}});
     for (const file::Hole& hole : its.holes)
         json["holes"].push_back({{"record", hole.sha256}, {"namedBy", hole.namedBy}});
     for (const file::Conflict& conflict : its.conflicts)
@@ -96,8 +114,8 @@ std::string dayOf(Instant at) {
     return toText(at).substr(0, 10);
 }
 
-void print(const std::string& registration, const AircraftFile& its,
-           const std::vector<std::string>& against) {
+void print(const std::string& registration, const AircraftFile& its, const std::vector<std::string>& against,
+           const std::vector<file::Item>& due) {
     std::cout << registration << ": " << its.pages.size() << " records\n\nStands against fit\n";
     if (against.empty()) std::cout << "  nothing in the file; the pilot in command looks and decides\n";
     for (const std::string& reason : against)
@@ -113,6 +131,10 @@ void print(const std::string& registration, const AircraftFile& its,
             std::cout << "      deferred: " << one.deferral->basis << ", placard " << one.deferral->placard
                       << (one.deferral->until.empty() ? "" : ", until " + one.deferral->until) << '\n';
     }
+    std::cout << "\nDue\n";
+    for (const file::Item& item : due)
+        std::cout << "  " << toText(item.due.verdict) << "  " << item.name << ": " << item.words << '\n';
+    if (due.empty()) std::cout << "  the airframe here names no inspections or lives\n";
     std::cout << "\nCounters\n";
     for (const auto& [id, count] : its.counters)
         std::cout << "  " << id << "  " << count.value << "  (" << dayOf(count.at) << ")\n";
@@ -120,6 +142,22 @@ void print(const std::string& registration, const AircraftFile& its,
         std::cout << "\nRecords say against each other: " << conflict.what << '\n';
     for (const file::Hole& hole : its.holes)
         std::cout << "\nMissing: record " << hole.sha256 << ", named by " << hole.namedBy.front() << '\n';
+}
+
+/// The airframe that the archive has for the aircraft, if it has one: not where only records came in.
+Result<std::optional<airframe::Airframe>> airframeOf(const archive::Archive& archive,
+                                                     const std::string& registration) {
+    const auto machines = archive.aircraft();
+    if (!machines) return tl::unexpected(machines.error());
+    for (const auto& machine : *machines) {
+        if (machine.registration != registration) continue;
+        const auto text = archive.airframeText(machine.airframeSha256);
+        if (!text) return tl::unexpected(text.error());
+        auto airframe = airframe::read(*text);
+        if (!airframe) return tl::unexpected(airframe.error().front());
+        return std::optional(std::move(*airframe));
+    }
+    return std::optional<airframe::Airframe>();
 }
 
 /// id=value, of counters the aircraft's file knows, if it knows any.
@@ -259,11 +297,19 @@ int archiveState(const ArchiveOptions& options) {
     if (!archive) return complain(archive.error());
     const auto its = archive::fileOf(*archive, options.aircraft);
     if (!its) return complain(its.error());
-    const auto against = file::standsAgainst(*its, options.today.empty() ? dayOf(now().at) : options.today);
+    const std::string today = options.today.empty() ? dayOf(now().at) : options.today;
+    const auto date = Date::parse(today);
+    if (!date) return complain(date.error());
+    const auto described = airframeOf(*archive, options.aircraft);
+    if (!described) return complain(described.error());
+    const auto due = *described ? file::comesDue(*its, **described, *date) : std::vector<file::Item>();
+    auto against = file::standsAgainst(*its, today);
+    for (std::string& reason : file::standsAgainst(due))
+        against.push_back(std::move(reason));
     if (options.json)
-        std::cout << toJson(*its, against).dump() << '\n';
+        std::cout << toJson(*its, against, due).dump() << '\n';
     else
-        print(options.aircraft, *its, against);
+        print(options.aircraft, *its, against, due);
     return Exit::done;
 }
 

@@ -1,6 +1,6 @@
 // What an aircraft's records together say: the life of a discrepancy, what contradicts, what is missing,
 // whose word counts; and that the order in which records came in doesn't matter.
-#include "file/file.hpp"
+#include "file/comes_due.hpp"
 #include "record/record.hpp"
 
 #include <QTest>
@@ -191,6 +191,51 @@ private slots:
         Device again = one;
         again.entry("2026-03-04", deferred(first, "light", "2026-06-01"));
         QVERIFY(fold(again.known).conflicts.empty());
+    }
+
+    // 14 CFR 91.409(b), READ: the excess is included in computing the next 100 hours. A life counts what the
+    // part had when fitted and what the aircraft counted since (common practice, no source).
+    void whatComesDue() {
+        airframe::Airframe airframe;
+        airframe.counters = {{"hours", "Hours", "h"}};
+        airframe.inspections = {{"100h",
+                                 "100 hours",
+                                 {airframe::Units{"hours", "h", *Decimal::parse("100"), {}, {}}},
+                                 "14 CFR 91.409(b)"}};
+        airframe.lifeLimits = {{"blade-a",
+                                "Blade A",
+                                {airframe::Units{"hours", "h", *Decimal::parse("2200"), {}, {}}},
+                                "Invented"}};
+        Device device;
+        const Date today = *Date::parse("2026-06-01");
+        const auto verdictOf = [&](const char* id) {
+            const auto items = comesDue(fold(device.known), airframe, today);
+            return std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.id == id; })
+                ->due.verdict;
+        };
+        using judge::DueVerdict;
+        QVERIFY(verdictOf("100h") == DueVerdict::unknown);
+        const auto inspected = [](const char* on, const char* hours) {
+            return record::Rectification{{}, {"100h"}, "Inspected.", on, "", "mechanic", {{"hours", hours}}};
+        };
+        device.entry("2026-01-01", inspected("2026-01-01", "100.0"));
+        device.entry("2026-03-01", inspected("2026-03-01", "206.0")); // 6 late
+        device.entry("2026-05-01", record::Reading{{{"hours", "300.0"}}});
+        QVERIFY(verdictOf("100h") != DueVerdict::passed);
+        device.entry("2026-05-02", record::Reading{{{"hours", "300.1"}}});
+        QVERIFY(verdictOf("100h") == DueVerdict::passed);
+        QCOMPARE(standsAgainst(comesDue(fold(device.known), airframe, today)).size(), std::size_t{1});
+
+        device.entry("2026-05-03", record::PartChange{"blade-a",
+                                                      {},
+                                                      record::Part{"Blade", "B", "7", {{"hours", "2199.0"}}},
+                                                      "Fitted.",
+                                                      "2026-05-03",
+                                                      "mechanic",
+                                                      {{"hours", "300.1"}}});
+        QVERIFY(verdictOf("blade-a") != DueVerdict::passed);
+        device.entry("2026-05-04", record::Reading{{{"hours", "301.2"}}});
+        QVERIFY(verdictOf("blade-a") == DueVerdict::passed);
     }
 
     void partsComeAndGo() {
