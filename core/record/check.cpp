@@ -20,21 +20,6 @@ tl::unexpected<Error> wrong(std::string what, const std::string& pointer) {
     return fail(ErrorCode::invalid, std::move(what), pointer);
 }
 
-Shape object(std::vector<Field> fields) {
-    Shape shape(Is::object);
-    shape.fields = std::move(fields);
-    return shape;
-}
-Shape list(Shape element) {
-    Shape shape(Is::list);
-    shape.of.push_back(std::move(element));
-    return shape;
-}
-Shape word(std::vector<std::string_view> words) {
-    Shape shape(Is::text);
-    shape.words = std::move(words);
-    return shape;
-}
 Shape integer(std::int64_t least, std::int64_t most) {
     Shape shape(Is::integer);
     shape.least = least;
@@ -104,9 +89,7 @@ Shape contentShape() {
          {"position", object({{"latitude", decimal}, {"longitude", decimal}}), optional},
          {"previous", list(hash)},
          {"conclusion", object({{"fit", Shape(Is::flag)}, {"reasons", text, optional}})},
-         {"signer", object({{"name", text},
-                            {"role", word({"pilot", "instructor", "owner", "mechanic"})},
-                            {"certificate", Shape(Is::textOrEmpty)}})},
+         {"signer", person()},
          {"points", list(pointShape())},
          {"openings",
           list(object({{"id", text}, {"name", text}, {"openedAt", instant}, {"closedAt", instant}}))},

@@ -78,6 +78,30 @@ Result<void> checkInteger(const Json& value, const Shape& shape, const std::stri
 
 Shape::Shape(Is kind) : is(kind) {}
 
+Shape object(std::vector<Field> fields) {
+    Shape shape(Shape::Is::object);
+    shape.fields = std::move(fields);
+    return shape;
+}
+
+Shape list(Shape element) {
+    Shape shape(Shape::Is::list);
+    shape.of.push_back(std::move(element));
+    return shape;
+}
+
+Shape word(std::vector<std::string_view> words) {
+    Shape shape(Shape::Is::text);
+    shape.words = std::move(words);
+    return shape;
+}
+
+Shape person() {
+    return object({{"name", Shape(Shape::Is::text)},
+                   {"role", word({"pilot", "instructor", "owner", "mechanic"})},
+                   {"certificate", Shape(Shape::Is::textOrEmpty)}});
+}
+
 Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
     switch (shape.is) {
     case Shape::Is::anything:

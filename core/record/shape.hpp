@@ -29,6 +29,12 @@ struct Field {
     bool required = true;
 };
 
+[[nodiscard]] Shape object(std::vector<Field> fields);
+[[nodiscard]] Shape list(Shape element);
+[[nodiscard]] Shape word(std::vector<std::string_view> words);
+/// Who signs, as a content's `signer` and a countersignature's header name them.
+[[nodiscard]] Shape person();
+
 /// The first thing that isn't as the shape says, at its pointer.
 [[nodiscard]] Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer = {});
 
