@@ -30,9 +30,6 @@ constexpr const char* statement =
 Shape roleShape() {
     return word({"pilot", "instructor", "owner", "mechanic"});
 }
-Shape personShape() {
-    return object({{"name", text}, {"role", roleShape()}, {"certificate", Shape(Is::textOrEmpty)}});
-}
 Shape countersShape() {
     return list(object({{"id", text}, {"value", Shape(Is::decimal)}}));
 }
@@ -49,7 +46,7 @@ Shape deferralShape() {
                    {"limits", text, optional},
                    {"until", date, optional},
                    {"untilCounters", countersShape(), optional},
-                   {"determinedBy", personShape()}});
+                   {"determinedBy", person()}});
 }
 Shape partShape() {
     return object({{"name", text}, {"number", text}, {"serial", text}, {"counters", countersShape()}});
@@ -95,7 +92,7 @@ Shape contentShape(const std::vector<Field>& own) {
                               {"at", instant},
                               {"offsetMinutes", integer(-840, 840)},
                               {"previous", list(hash)},
-                              {"signer", personShape()},
+                              {"signer", person()},
                               {"software", object({{"name", text}, {"version", text}})},
                               {"statement", text}};
     fields.insert(fields.end(), own.begin(), own.end());

@@ -4,6 +4,7 @@
 #include "base/encoding.hpp"
 #include "base/hash.hpp"
 #include "record/es256.hpp"
+#include "record/shape.hpp"
 
 #include <optional>
 
@@ -14,9 +15,8 @@ namespace {
 constexpr std::size_t mostCertificates = 8;
 
 struct Header {
-    std::string_view text; ///< base64url, as in the entry
-    Certificate certificate;
-    bool lowS = false; ///< declared
+    std::string_view text;  ///< base64url, as in the entry
+    SignatureReport report; ///< lowS: declared
 };
 
 tl::unexpected<Error> refuse(std::string what, const std::string& where) {
@@ -55,17 +55,70 @@ Result<Certificate> signerOf(const Json& header, const std::string& where) {
     return std::move(*first);
 }
 
-/// Whoever declares low S writes as Ambit does: the header too has one form only.
-Result<bool> declaresLowS(const Json& header, std::string_view bytes, const std::string& where) {
+/// A record's own signer is named by its content. What a countersignature says stands in a first header only
+/// where the signature before it was taken away.
+Result<bool> checkFirst(const Json& header, std::string_view bytes, const std::string& where) {
+    for (const char* member : {"after", "at", "signer"})
+        if (header.contains(member))
+            return refuse("This is a countersignature, and the signature before it is missing.", where);
     const auto declared = header.find("s");
     if (declared == header.end()) return false;
     if (*declared != "low") return refuse("The protected header's “s” can only be “low”.", where);
-    if (canonicalJson(header) != bytes)
-        return refuse("The protected header is not in canonical form.", where);
+    // Whoever declares low S writes as Ambit does: the header too has one form only.
+    if (canonicalJson(header) != bytes || header.size() != 3)
+        return refuse("The protected header is not in canonical form, or says more than Ambit's.", where);
     return true;
 }
 
-Result<Header> readHeader(std::string_view text, const std::string& where) {
+/// A countersignature's header has one form only, and names the signature before it.
+Result<void> checkLater(const Json& header, std::string_view bytes, const std::string& after,
+                        const std::string& where) {
+    using Is = Shape::Is;
+    static const Shape shape = object({{"after", Shape(Is::hash)},
+                                       {"alg", word({"ES256"})},
+                                       {"at", Shape(Is::instant)},
+                                       {"s", word({"low"})},
+                                       {"signer", person()},
+                                       {"x5c", list(Shape(Is::text))}});
+    if (auto good = checkShape(header, shape); !good)
+        return refuse(good.error().what, where + good.error().where);
+    if (canonicalJson(header) != bytes)
+        return refuse("The protected header is not in canonical form.", where);
+    if (header["after"] == after) return {};
+    return refuse("This countersignature was given after another signature than the one before it: one was "
+                  "exchanged, taken away or moved.",
+                  where + "/after");
+}
+
+round::Person personOf(const Json& signer) {
+    return {signer["name"].get<std::string>(), signer["role"].get<std::string>(),
+            signer["certificate"].get<std::string>()};
+}
+
+Result<SignatureReport> reportOf(const Json& header, std::string_view bytes, const std::string& after,
+                                 const std::string& where) {
+    SignatureReport report;
+    if (after.empty()) {
+        const auto lowS = checkFirst(header, bytes, where);
+        if (!lowS) return tl::unexpected(lowS.error());
+        report.lowS = *lowS;
+    } else {
+        if (auto good = checkLater(header, bytes, after, where); !good) return tl::unexpected(good.error());
+        report.lowS = true;
+        report.who = personOf(header["signer"]);
+        report.at = *parseInstant(header["at"].get_ref<const std::string&>());
+    }
+    auto certificate = signerOf(header, where);
+    if (!certificate) return tl::unexpected(certificate.error());
+    report.certificate = std::move(*certificate);
+    if (report.at && report.who.name != report.certificate.name)
+        return refuse("The countersigner is named " + report.who.name + ", the certificate's holder " +
+                          report.certificate.name + '.',
+                      where + "/signer/name");
+    return report;
+}
+
+Result<Header> readHeader(std::string_view text, const std::string& after, const std::string& where) {
     const auto bytes = fromBase64Url(text);
     if (!bytes) return refuse("The protected header is not strict base64url.", where);
     const auto header = parseJson(*bytes, {.bytes = 65536, .depth = 4});
@@ -75,11 +128,9 @@ Result<Header> readHeader(std::string_view text, const std::string& where) {
     const auto algorithm = header->find("alg");
     if (algorithm == header->end() || *algorithm != "ES256")
         return refuse("The signature's algorithm is not ES256.", where);
-    auto certificate = signerOf(*header, where);
-    if (!certificate) return tl::unexpected(certificate.error());
-    const auto lowS = declaresLowS(*header, *bytes, where);
-    if (!lowS) return tl::unexpected(lowS.error());
-    return Header{text, std::move(*certificate), *lowS};
+    auto report = reportOf(*header, *bytes, after, where);
+    if (!report) return tl::unexpected(report.error());
+    return Header{text, std::move(*report)};
 }
 
 bool hasForm(const Json& entry) {
@@ -89,9 +140,9 @@ bool hasForm(const Json& entry) {
 
 } // namespace
 
-Result<Json> signJws(std::string_view payload, const Signer& signer) {
-    const Json header{
-        {"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
+Result<Json> signJws(std::string_view payload, const Signer& signer, const Json& more) {
+    Json header{{"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
+    header.update(more);
     const std::string text = toBase64Url(canonicalJson(header));
     auto signature = signer.signDigest(asText(digestOf(text, payload)));
     if (!signature) return tl::unexpected(signature.error());
@@ -100,24 +151,35 @@ Result<Json> signJws(std::string_view payload, const Signer& signer) {
     return Json{{"protected", text}, {"signature", toBase64Url(withLowS(*signature))}};
 }
 
-Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, const std::string& where) {
+std::string hashOf(const Json& entry) {
+    return sha256Hex(canonicalJson(entry));
+}
+
+Json countersigning(const std::string& after, const round::Person& who, Instant at) {
+    return {{"after", after},
+            {"at", toText(at)},
+            {"signer", {{"name", who.name}, {"role", who.role}, {"certificate", who.certificate}}}};
+}
+
+Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, const std::string& after,
+                                  const std::string& where) {
     if (!hasForm(entry))
         return fail(ErrorCode::invalid, "A signature has exactly “protected” and “signature”, both texts.",
                     where);
-    auto header = readHeader(entry["protected"].get_ref<const std::string&>(), where + "/protected");
+    auto header = readHeader(entry["protected"].get_ref<const std::string&>(), after, where + "/protected");
     if (!header) return tl::unexpected(header.error());
+    SignatureReport& report = header->report;
     const std::string at = where + "/signature";
     const auto signature = fromBase64Url(entry["signature"].get_ref<const std::string&>());
     if (!signature || signature->size() != 64)
         return refuse("The signature is not 64 bytes in strict base64url.", at);
-    if (header->lowS && !isLowS(*signature))
-        return refuse("The signature declares low S but has high S.", at);
-    if (!verifyEs256(header->certificate.point, asText(digestOf(header->text, payload)), *signature)) {
-        return refuse("The signature of " + header->certificate.name +
+    if (report.lowS && !isLowS(*signature)) return refuse("The signature declares low S but has high S.", at);
+    if (!verifyEs256(report.certificate.point, asText(digestOf(header->text, payload)), *signature)) {
+        return refuse("The signature of " + report.certificate.name +
                           " doesn't hold: something was changed after signing.",
                       at);
     }
-    return SignatureReport{std::move(header->certificate), header->lowS};
+    return std::move(report);
 }
 
 } // namespace ambit::record

@@ -10,11 +10,21 @@
 
 namespace ambit::record {
 
-/// {"protected": …, "signature": …} over the payload's bytes.
-[[nodiscard]] Result<Json> signJws(std::string_view payload, const Signer& signer);
+/// {"protected": …, "signature": …} over the payload's bytes. `more`: what the protected header says beside
+/// algorithm, low S and certificate.
+[[nodiscard]] Result<Json> signJws(std::string_view payload, const Signer& signer,
+                                   const Json& more = Json::object());
 
-/// Checks such an entry. `where` stands before the pointers of what is wrong.
+/// The name by which a later signature binds an entry: SHA-256 of its canonical form, hex.
+[[nodiscard]] std::string hashOf(const Json& entry);
+
+/// What a countersignature's protected header says of itself: the signature before it, who signs, when.
+[[nodiscard]] Json countersigning(const std::string& after, const round::Person& who, Instant at);
+
+/// Checks such an entry. `after` is the name of the one before it, empty for the first, which has no header
+/// fields of a countersignature and whose `who` is left empty: the content names it. `where` stands before
+/// the pointers of what is wrong.
 [[nodiscard]] Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload,
-                                                const std::string& where);
+                                                const std::string& after, const std::string& where);
 
 } // namespace ambit::record

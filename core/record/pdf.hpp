@@ -41,15 +41,24 @@ using DrawPages =
                                           const std::map<std::string, std::string>& photos,
                                           const Signer& signer);
 
+/// The PDF with a countersignature more, as an incremental update that leaves every byte before it.
+/// `recordJson`: the record as countersignRecord gave it, with the same key; `pdf`: that of the record
+/// before, with all its signatures but that last one. Source: RECORD.md, “The PDF”.
+[[nodiscard]] Result<std::string> countersignPdf(std::string_view pdf, std::string_view recordJson,
+                                                 const Signer& signer);
+
 struct PdfReport {
-    RecordReport record; ///< of the attached JSON
-    Certificate signer;  ///< of the PDF's signature; the same as the JSON's first
+    RecordReport record;    ///< of the attached JSON, with the countersignatures that stand in the updates
+    std::string recordJson; ///< the very bytes of that: record.json, countersigned
+    Certificate signer;     ///< of the PDF's first signature; the same as the JSON's first
 };
 
-/// Everything must hold: one signature whose two byte ranges cover the whole file but exactly its /Contents;
-/// the CMS is, byte for byte, the only encoding of its own parts; digest, signature and
-/// signing-certificate-v2 hold; nothing after the end; the attached record verifies; both name the same
-/// certificate. `where` names the byte range or the signer that failed.
+/// Everything must hold: each signature's two byte ranges cover the file from its first byte to the end of
+/// what it signed, but exactly its /Contents; the CMS is, byte for byte, the only encoding of its own parts;
+/// digest, signature and signing-certificate-v2 hold; what follows the first signature's end is, byte for
+/// byte, the updates Ambit makes for the countersignatures in them, and nothing follows the last; the record
+/// verifies, and each of its signatures is by the same certificate as the PDF's. `where` names the byte range
+/// or the signer that failed.
 [[nodiscard]] Result<PdfReport> verifyPdf(std::string_view bytes);
 
 } // namespace ambit::record

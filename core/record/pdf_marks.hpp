@@ -7,12 +7,13 @@
 
 namespace ambit::record::pdf {
 
-/// The two dictionary keys exactly as they are written, once in a file.
+/// The two dictionary keys exactly as they are written, once for each signature.
 inline constexpr std::string_view byteRangeKey = "/ByteRange ";
 inline constexpr std::string_view contentsKey = "/Contents <";
 inline constexpr const char* filter = "/Adobe.PPKLite";
 inline constexpr const char* subFilter = "/ETSI.CAdES.detached";
 inline constexpr const char* attachment = "record.json";
+inline constexpr int widgetFlags = 132; ///< of a signature's field: print, locked
 
 /// Signed is [0, gap) and [gapEnd, end of the file): all but the text of /Contents, from its < to its >.
 struct Gap {

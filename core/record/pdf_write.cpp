@@ -1,8 +1,6 @@
-#include "base/encoding.hpp"
-#include "base/hash.hpp"
 #include "record/cms.hpp"
 #include "record/pdf.hpp"
-#include "record/pdf_marks.hpp"
+#include "record/pdf_update.hpp"
 #include "record/photo.hpp"
 #include "record/qpdf.hpp"
 #include "record/xmp.hpp"
@@ -18,7 +16,6 @@ using Photos = std::map<std::string, std::string>;
 using Placeholder = DrawnPages::Placeholder;
 
 constexpr long long unknownOffset = 9'999'999'999; ///< holds a place in /ByteRange
-constexpr int widgetFlags = 132;                   ///< print, locked
 
 tl::unexpected<Error> refuse(std::string what, std::string where = {}) {
     return fail(ErrorCode::invalid, std::move(what), std::move(where));
@@ -141,7 +138,7 @@ void addField(QPDF& pdf, const About& about, std::size_t room) {
     field.replaceKey("/T", Object::newString("Signature1"));
     field.replaceKey("/V", pdf.makeIndirectObject(signature));
     field.replaceKey("/Rect", Object::newArray(std::vector<Object>(4, Object::newInteger(0))));
-    field.replaceKey("/F", Object::newInteger(widgetFlags));
+    field.replaceKey("/F", Object::newInteger(pdf::widgetFlags));
     field.replaceKey("/P", page);
     field = pdf.makeIndirectObject(field);
 
@@ -182,13 +179,7 @@ Result<std::string> sign(std::string file, std::size_t room, const Signer& signe
     if (file.find(']', range) + 1 - range != text.size())
         return refuse("The file is too large to be signed.");
     file.replace(range, text.size(), text);
-
-    const Digest digest = sha256(std::string(pdf::before(file, gap)).append(pdf::after(file, gap)));
-    const auto cms = signCms({reinterpret_cast<const char*>(digest.data()), digest.size()}, signer);
-    if (!cms) return tl::unexpected(cms.error());
-    const std::string hex = toHex({reinterpret_cast<const std::uint8_t*>(cms->data()), cms->size()});
-    file.replace(gap.begin + 1, hex.size(), hex);
-    return file;
+    return pdf::signGap(std::move(file), gap, signer);
 }
 
 Result<std::string> assemble(const DrawnPages& pages, std::string_view recordJson, const Photos& photos,
@@ -212,6 +203,10 @@ Result<std::string> signPdf(const DrawnPages& pages, std::string_view recordJson
                             const Signer& signer) {
     const auto report = verifyRecord(recordJson);
     if (!report) return tl::unexpected(report.error());
+    if (report->signatures.size() > 1)
+        return fail(ErrorCode::refused,
+                    "The record is countersigned already; a PDF carries it as first signed.", report->sha256,
+                    "Make the PDF first, then countersign both.");
     if (report->signatures.front().certificate.der != signer.certificate().der)
         return fail(ErrorCode::signature, "The record was signed with another key.",
                     signer.certificate().name, "Sign the record and its PDF with the same key.");

@@ -20,3 +20,4 @@ class JSON;
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFWriter.hh>
 #include <qpdf/QPDFXRefEntry.hh>
+#include <qpdf/QUtil.hh>

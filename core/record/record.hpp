@@ -4,6 +4,8 @@
 #include "record/content.hpp"
 #include "record/key.hpp"
 
+#include <optional>
+
 namespace ambit::record {
 
 /// The content's identity: SHA-256 of its canonical form, hex.
@@ -13,20 +15,32 @@ namespace ambit::record {
 /// record.json.
 [[nodiscard]] Result<std::string> signRecord(const Json& content, const Signer& signer);
 
+inline constexpr std::size_t mostSignatures = 8; ///< of one record
+
+/// The record with one more signature, by another person: JSON as signRecord gives it. Its protected header
+/// names the hash of the signature before it, so that it vouches for all of them, and says who signs as what,
+/// and when (`at`: the device's clock). Refused unless the record holds, the key is that of `who` and hasn't
+/// signed it yet. Source: RECORD.md, “Countersignatures”.
+[[nodiscard]] Result<std::string> countersignRecord(std::string_view recordJson, const Signer& signer,
+                                                    const round::Person& who, Instant at);
+
 struct SignatureReport {
     Certificate certificate;
-    bool lowS = false; ///< declared and kept
+    bool lowS = false;         ///< declared and kept
+    round::Person who;         ///< as the content (the first) or the signature's own header (later ones) says
+    std::optional<Instant> at; ///< of a countersignature: when, by the signer's device
 };
 
 struct RecordReport {
     std::string sha256; ///< identity
     Json content;
-    std::vector<SignatureReport> signatures;
+    std::vector<SignatureReport> signatures; ///< one to eight, in the order given
 };
 
 /// Everything must hold: the bytes are exactly the canonical form; every signature verifies over the
-/// canonical content with its own certificate; the first certificate's name is the content's signer; the
-/// content is a known kind and version. `where` names the signature or pointer that failed.
+/// canonical content with its own certificate; the first certificate's name is the content's signer; every
+/// later signature names the one before it and is by a key of its own; the content is a known kind and
+/// version. `where` names the signature or pointer that failed.
 [[nodiscard]] Result<RecordReport> verifyRecord(std::string_view bytes);
 
 } // namespace ambit::record

@@ -105,6 +105,12 @@ Shape integer(std::int64_t least, std::int64_t most) {
     return shape;
 }
 
+Shape person() {
+    return object({{"name", Shape(Shape::Is::text)},
+                   {"role", word({"pilot", "instructor", "owner", "mechanic"})},
+                   {"certificate", Shape(Shape::Is::textOrEmpty)}});
+}
+
 Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
     switch (shape.is) {
     case Shape::Is::anything:

@@ -33,6 +33,8 @@ struct Field {
 [[nodiscard]] Shape list(Shape element);
 [[nodiscard]] Shape word(std::vector<std::string_view> words);
 [[nodiscard]] Shape integer(std::int64_t least, std::int64_t most);
+/// Who signs, as a content's `signer` and a countersignature's header name them.
+[[nodiscard]] Shape person();
 
 /// The first thing that isn't as the shape says, at its pointer.
 [[nodiscard]] Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer = {});

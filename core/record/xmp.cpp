@@ -19,18 +19,18 @@ std::string escaped(std::string_view text) {
     return out;
 }
 
-std::string oneLine(std::string text) {
-    for (char& c : text)
-        if (c == '\n') c = ' ';
-    return text;
-}
-
 /// "2026-06-20T07:30:00+02:00"
 std::string xmpDate(LocalInstant at) {
     return toText(at).erase(19, 4);
 }
 
 } // namespace
+
+std::string oneLine(std::string text) {
+    for (char& c : text)
+        if (c == '\n') c = ' ';
+    return text;
+}
 
 About About::of(const Json& content) {
     const auto text = [&](const char* pointer) {

@@ -19,7 +19,8 @@ struct About {
     [[nodiscard]] static About of(const Json& content);
 };
 
-[[nodiscard]] std::string pdfDate(LocalInstant at); ///< D:20260620073000+02'00'
+[[nodiscard]] std::string oneLine(std::string text); ///< line breaks become spaces
+[[nodiscard]] std::string pdfDate(LocalInstant at);  ///< D:20260620073000+02'00'
 [[nodiscard]] std::string xmpOf(const About& about);
 
 } // namespace ambit::record

@@ -44,6 +44,16 @@ struct RoundOptions {
     std::string out;
     bool json = false;
 };
+struct SignOptions {
+    std::string record; ///< record.json
+    std::string pdf;    ///< that of the record; empty: none
+    std::string key;
+    std::string passphraseFile;
+    std::string role;
+    std::string certificate; ///< number; may be empty
+    std::string out;
+    bool json = false;
+};
 struct VerifyOptions {
     std::vector<std::string> files;
     bool json = false;
@@ -95,6 +105,7 @@ struct EntryOptions {
 [[nodiscard]] int keyNew(const KeyOptions& options);
 [[nodiscard]] int keyShow(const KeyOptions& options);
 [[nodiscard]] int round(const RoundOptions& options);
+[[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);
 [[nodiscard]] int archiveState(const ArchiveOptions& options);

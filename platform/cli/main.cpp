@@ -65,6 +65,25 @@ void addRound(CLI::App& app, RoundOptions& options) {
     command->footer("Run again after an interruption, it goes on where the log ends.");
 }
 
+void addSign(CLI::App& app, SignOptions& options) {
+    auto* command = app.add_subcommand(
+        "sign", "Countersign a record that somebody signed: check it, then leave it with a signature more");
+    command->add_option("record", options.record, "record.json")->required();
+    command->add_option("pdf", options.pdf, "its record.pdf, to be countersigned too");
+    command->add_option("--key", options.key, "the countersigner's key file")->required();
+    command->add_option("--passphrase-file", options.passphraseFile,
+                        "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
+    command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")
+        ->required()
+        ->check(CLI::IsMember({"pilot", "instructor", "owner", "mechanic"}));
+    command->add_option("--certificate", options.certificate,
+                        "the countersigner's certificate or licence number, if they have one");
+    command->add_option("--out", options.out, "folder for the countersigned files; never overwrites")
+        ->required();
+    command->add_flag("--json", options.json, "for programs: one object a file");
+    command->footer("The signatures that stand in the record stay as they are; the new one covers them.");
+}
+
 void addVerify(CLI::App& app, VerifyOptions& options) {
     auto* command = app.add_subcommand(
         "verify", "Check records, JSON or PDF; exit 0 only if everything holds in all of them");
@@ -159,12 +178,14 @@ int main(int argc, char** argv) {
     SolveOptions solveOptions;
     KeyOptions keyOptions;
     RoundOptions roundOptions;
+    SignOptions signOptions;
     VerifyOptions verifyOptions;
     addCheck(app, checkOptions);
     addPlan(app, planOptions);
     addSolve(app, solveOptions);
     addKey(app, keyOptions);
     addRound(app, roundOptions);
+    addSign(app, signOptions);
     addVerify(app, verifyOptions);
     ArchiveOptions archiveOptions;
     EntryOptions entryOptions;
@@ -182,6 +203,7 @@ int main(int argc, char** argv) {
     if (app.got_subcommand("key"))
         return app.get_subcommand("key")->got_subcommand("new") ? keyNew(keyOptions) : keyShow(keyOptions);
     if (app.got_subcommand("round")) return round(roundOptions);
+    if (app.got_subcommand("sign")) return sign(signOptions);
     if (app.got_subcommand("archive")) {
         const auto* command = app.get_subcommand("archive");
         if (command->got_subcommand("import")) return archiveImport(archiveOptions);

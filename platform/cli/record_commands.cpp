@@ -46,16 +46,45 @@ struct Verified {
     record::RecordReport report;
 };
 
-Result<Verified> verifyOne(const std::string& file) {
-    auto bytes = readFile(file, std::size_t{512} << 20);
-    if (!bytes) return tl::unexpected(bytes.error());
-    if (!bytes->starts_with("%PDF-"))
-        return record::verifyRecord(*bytes).map([](record::RecordReport&& report) {
+constexpr std::size_t largestFile = std::size_t{512} << 20;
+
+Result<Verified> verifyBytes(const std::string& bytes) {
+    if (!bytes.starts_with("%PDF-"))
+        return record::verifyRecord(bytes).map([](record::RecordReport&& report) {
             return Verified{"JSON", std::move(report)};
         });
-    return record::verifyPdf(*bytes).map([](record::PdfReport&& report) {
+    return record::verifyPdf(bytes).map([](record::PdfReport&& report) {
         return Verified{"PDF", std::move(report.record)};
     });
+}
+
+Result<Verified> verifyOne(const std::string& file) {
+    auto bytes = readFile(file, largestFile);
+    if (!bytes) return tl::unexpected(bytes.error());
+    return verifyBytes(*bytes);
+}
+
+/// The error of something in a file, which it then names.
+Error inFile(Error error, const std::string& file) {
+    if (error.where != file) error.where = file + (error.where.empty() ? "" : ": " + error.where);
+    return error;
+}
+
+Json toJson(const record::SignatureReport& signature) {
+    Json json{{"name", signature.who.name},
+              {"role", signature.who.role},
+              {"certificate", signature.who.certificate},
+              {"fingerprint", signature.certificate.sha256}};
+    if (signature.at) json["at"] = toText(*signature.at);
+    return json;
+}
+
+/// "Alex Sample, mechanic, certificate X.66, countersigned 2026-06-20T07:30:30.500Z"
+std::string words(const record::SignatureReport& signature) {
+    std::string text = signature.who.name + ", " + signature.who.role;
+    if (!signature.who.certificate.empty()) text += ", certificate " + signature.who.certificate;
+    if (signature.at) text += ", countersigned " + toText(*signature.at);
+    return text;
 }
 
 void print(const std::string& file, const Verified& verified, bool json) {
@@ -65,8 +94,7 @@ void print(const std::string& file, const Verified& verified, bool json) {
     if (json) {
         Json signers = Json::array();
         for (const auto& signature : verified.report.signatures)
-            signers.push_back(
-                {{"name", signature.certificate.name}, {"fingerprint", signature.certificate.sha256}});
+            signers.push_back(toJson(signature));
         Json out{{"file", file},
                  {"ok", true},
                  {"kind", verified.kind},
@@ -85,12 +113,82 @@ void print(const std::string& file, const Verified& verified, bool json) {
     std::cout << "\n  record       " << grouped(verified.report.sha256) << '\n';
     for (const auto& signature : verified.report.signatures)
         std::cout
-            << "  signed by    " << signature.certificate.name << "\n  key          "
+            << "  signed by    " << words(signature) << "\n  key          "
             << grouped(signature.certificate.sha256)
             << "\n               self-made: compare this fingerprint with the one the signer gave you\n";
 }
 
+/// A file to be countersigned, and what it becomes.
+struct Countersigning {
+    std::string from;
+    std::string to;
+    std::string bytes;
+};
+
+/// Reads and checks the record and, if there is one, its PDF: nobody countersigns what doesn't hold.
+Result<std::vector<Countersigning>> toCountersign(const SignOptions& options) {
+    const std::filesystem::path out = options.out;
+    std::vector<Countersigning> files{{options.record, (out / "record.json").string(), {}}};
+    if (!options.pdf.empty()) files.push_back({options.pdf, (out / "record.pdf").string(), {}});
+    for (Countersigning& file : files) {
+        auto bytes = readFile(file.from, largestFile);
+        if (!bytes) return tl::unexpected(bytes.error());
+        if (bytes->starts_with("%PDF-") != (&file != &files.front()))
+            return fail(ErrorCode::invalid, "The record's JSON is expected first, then its PDF.", file.from,
+                        "Give record.json and record.pdf in this order.");
+        if (auto verified = verifyBytes(*bytes); !verified)
+            return tl::unexpected(inFile(verified.error(), file.from));
+        if (std::filesystem::exists(file.to))
+            return fail(ErrorCode::storage, "There is a file already; a record is never overwritten.",
+                        file.to, "Choose another folder with --out.");
+        file.bytes = std::move(*bytes);
+    }
+    return files;
+}
+
+Result<record::Signer> signerFrom(const SignOptions& options) {
+    auto text = readFile(options.key, 65536);
+    if (!text) return tl::unexpected(text.error());
+    auto word = passphrase(options.passphraseFile, false);
+    if (!word) return tl::unexpected(word.error());
+    return record::unlock(*text, *word);
+}
+
+/// Nothing is written before all of it is signed.
+Result<void> countersign(std::vector<Countersigning>& files, const record::Signer& signer,
+                         const SignOptions& options) {
+    auto json = record::countersignRecord(
+        files.front().bytes, signer, {signer.certificate().name, options.role, options.certificate}, now());
+    if (!json) return tl::unexpected(inFile(json.error(), options.record));
+    files.front().bytes = std::move(*json);
+    if (options.pdf.empty()) return {};
+    auto pdf = record::countersignPdf(files.back().bytes, files.front().bytes, signer);
+    if (!pdf) return tl::unexpected(inFile(pdf.error(), options.pdf));
+    files.back().bytes = std::move(*pdf);
+    return {};
+}
+
 } // namespace
+
+int sign(const SignOptions& options) {
+    auto files = toCountersign(options);
+    if (!files) return complain(files.error());
+    const auto signer = signerFrom(options);
+    if (!signer) return complain(signer.error());
+    if (auto done = countersign(*files, *signer, options); !done) return complain(done.error());
+    std::error_code failed;
+    std::filesystem::create_directories(options.out, failed);
+    if (failed)
+        return complain({ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
+                         options.out, "Choose another folder with --out."});
+    for (const Countersigning& file : *files)
+        if (auto written = writeFile(file.to, file.bytes); !written) return complain(written.error());
+    VerifyOptions written;
+    written.json = options.json;
+    for (const Countersigning& file : *files)
+        written.files.push_back(file.to);
+    return verify(written);
+}
 
 int keyNew(const KeyOptions& options) {
     if (std::filesystem::exists(options.file))
@@ -122,10 +220,9 @@ int verify(const VerifyOptions& options) {
             print(file, *verified, options.json);
             continue;
         }
-        Error error = verified.error();
-        if (error.where != file) error.where = file + (error.where.empty() ? "" : ": " + error.where);
+        const Error error = inFile(verified.error(), file);
         if (options.json) {
-            Json out = toJson(error);
+            Json out = cli::toJson(error);
             out["file"] = file;
             out["ok"] = false;
             std::cout << out.dump() << '\n';

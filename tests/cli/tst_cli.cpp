@@ -22,8 +22,8 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "solve", "key", "round", "verify", "archive", "reading",
-                                 "rectify", "defer", "questions"})
+        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "archive",
+                                 "reading", "rectify", "defer", "questions"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
@@ -146,6 +146,57 @@ private slots:
             runAmbit({"verify", folder.filePath("first/record.json"), folder.filePath("first/record.pdf")});
         QVERIFY2(ran.code == 0, ran.err.constData());
         QVERIFY(ran.out.contains("Robin Example"));
+    }
+
+    void aMechanicCountersigns() {
+        const QString mechanic = folder.filePath("mechanic.pem");
+        QCOMPARE(runAmbit({"key", "new", mechanic, "--name", "Alex Sample"}).code, 0);
+        const QString json = folder.filePath("first/record.json");
+        const QString pdf = folder.filePath("first/record.pdf");
+        const auto sign = [&](const QStringList& files, const QString& with, const char* out) {
+            return QStringList{"sign"} << files << "--key" << with << "--role"
+                                       << "mechanic"
+                                       << "--certificate"
+                                       << "X.66/12"
+                                       << "--out" << folder.filePath(out);
+        };
+        const Ran ran = runAmbit(sign({json, pdf}, mechanic, "both"));
+        QVERIFY2(ran.code == 0, ran.err.constData());
+        QVERIFY(ran.out.contains("Alex Sample, mechanic, certificate X.66/12, countersigned "));
+
+        const Ran verified = runAmbit(
+            {"verify", "--json", folder.filePath("both/record.json"), folder.filePath("both/record.pdf")});
+        QVERIFY2(verified.code == 0, verified.err.constData());
+        for (const QByteArray& line : verified.out.trimmed().split('\n')) {
+            const auto signers = QJsonDocument::fromJson(line).object()["signers"].toArray();
+            QCOMPARE(signers.size(), 2);
+            QCOMPARE(signers[0].toObject()["role"].toString(), QString("pilot"));
+            QVERIFY(!signers[0].toObject().contains("at"));
+            QCOMPARE(signers[1].toObject()["name"].toString(), QString("Alex Sample"));
+            QCOMPARE(signers[1].toObject()["certificate"].toString(), QString("X.66/12"));
+            QVERIFY(!signers[1].toObject()["at"].toString().isEmpty());
+        }
+        QVERIFY(read(folder.filePath("both/record.pdf")).startsWith(read(pdf)));
+
+        // A record is never overwritten, nobody signs twice, and what doesn't hold isn't signed.
+        QCOMPARE(runAmbit(sign({json, pdf}, mechanic, "both")).code, 3);
+        const Ran twice = runAmbit(sign(
+            {folder.filePath("both/record.json"), folder.filePath("both/record.pdf")}, mechanic, "twice"));
+        QCOMPARE(twice.code, 1);
+        QVERIFY2(twice.err.contains("Alex Sample has signed this record"), twice.err.constData());
+        QVERIFY(!QFile::exists(folder.filePath("twice")));
+        const Ran mixed = runAmbit(sign({json, folder.filePath("both/record.pdf")}, mechanic, "mixed"));
+        QCOMPARE(mixed.code, 1);
+        QVERIFY2(mixed.err.contains("record.pdf"), mixed.err.constData());
+        QCOMPARE(runAmbit(sign({pdf}, mechanic, "swapped")).code, 1);
+        const QString changed = write("changed.json", read(json).replace("OX-DEMO", "OX-DEMA"));
+        QCOMPARE(runAmbit(sign({changed}, mechanic, "changed")).code, 1);
+        QVERIFY(!QFile::exists(folder.filePath("changed")));
+        QCOMPARE(runAmbit(sign({folder.filePath("nowhere.json")}, mechanic, "no")).code, 3);
+        QCOMPARE(runAmbit(sign({json}, folder.filePath("nowhere.pem"), "no")).code, 3);
+        QCOMPARE(runAmbit(sign({json}, mechanic, "no"), "not the passphrase").code, 3);
+        QCOMPARE(runAmbit(sign({json}, mechanic, "no").replaceInStrings("mechanic", "king")).code, 2);
+        QCOMPARE(runAmbit({"sign", json}).code, 2);
     }
 
     void theSameAgainChangesNothing() {

@@ -152,6 +152,16 @@ const record::Signer& stranger() {
     return one;
 }
 
+const round::Person& mechanic() {
+    static const round::Person one{"Alex “A” Sample 例", "mechanic", "X.66/12 (B1)"};
+    return one;
+}
+
+const record::Signer& mechanicsKey() {
+    static const record::Signer one = remembering(newSigner(mechanic().name));
+    return one;
+}
+
 std::string twin(std::string signature) {
     BIGNUM* order = nullptr; // FIPS 186-4, D.1.2.3
     BN_hex2bn(&order, "FFFFFFFF00000000FFFFFFFFFFFFFFFFBCE6FAADA7179E84F3B9CAC2FC632551");

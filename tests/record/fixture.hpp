@@ -25,6 +25,10 @@ inline const std::string signerName = "Róbín “R” Example 例";
 [[nodiscard]] const record::Signer& signer();
 /// Another person's key of the same name.
 [[nodiscard]] const record::Signer& stranger();
+/// Who countersigns, and with which key (it remembers as signer() does).
+[[nodiscard]] const round::Person& mechanic();
+[[nodiscard]] const record::Signer& mechanicsKey();
+inline constexpr Instant countersignedAt{1'781'940'630'500}; ///< 2026-06-20T07:30:30.500Z
 [[nodiscard]] record::Signer newSigner(const std::string& name);
 
 /// The other S of a signature R‖S: n - S holds as well as S.

@@ -103,7 +103,7 @@ private slots:
             pdf.getRoot().replaceKey(
                 "/More", pdf.makeIndirectObject(QPDFObjectHandle::parse("<< /Type /Sig /Contents (x) >>")));
         };
-        QVERIFY(refusedFor("more than one", rebuilt(secondDictionary)));
+        QVERIFY(refusedFor("more signatures than", rebuilt(secondDictionary)));
         QVERIFY(refusedFor("exactly one field", rebuilt([](QPDF& pdf) {
                                pdf.getRoot()
                                    .getKey("/AcroForm")

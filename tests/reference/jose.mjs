@@ -2,6 +2,7 @@
 // node jose.mjs FOLDER AMBIT
 import assert from 'node:assert/strict'
 import { execFileSync, spawnSync } from 'node:child_process'
+import { createHash } from 'node:crypto'
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -26,6 +27,19 @@ async function check(entry, bytes) {
 for (const entry of record.signatures) await check(entry, payload)
 const changed = new TextEncoder().encode(canonicalize({ ...record.content, round: '0'.repeat(32) }))
 await assert.rejects(check(record.signatures[0], changed), { code: 'ERR_JWS_SIGNATURE_VERIFICATION_FAILED' })
+
+// Countersigned: each holds by itself, and names the one before it.
+const many = JSON.parse(readFileSync(join(folder, 'countersigned', 'record.json'), 'utf8'))
+const nameOf = (entry) => createHash('sha256').update(canonicalize(entry)).digest('hex')
+assert.equal(many.signatures.length, 3)
+assert.equal(canonicalize(many.content), canonicalize(record.content))
+for (const [i, entry] of many.signatures.entries()) {
+    await check(entry, payload)
+    await assert.rejects(check(entry, changed), { code: 'ERR_JWS_SIGNATURE_VERIFICATION_FAILED' })
+    if (i > 0) assert.equal(decodeProtectedHeader(entry).after, nameOf(many.signatures[i - 1]))
+}
+assert.deepEqual(decodeProtectedHeader(many.signatures[1]).signer,
+    { name: 'Alex Sample', role: 'mechanic', certificate: 'X.66/12' })
 
 // The other way round, with a key that Ambit didn't make; jose gives low and high S as it comes.
 const work = mkdtempSync(join(tmpdir(), 'ambit-jose-'))
@@ -66,4 +80,28 @@ assert.ok(!verified([{ ...entry, header: {} }]).ok)
 assert.ok(!verified([await sign(robin, { x5c: newKey('Robin Example').x5c })]).ok)
 assert.ok(!verified([await sign(newKey('Somebody Else'))]).ok)
 assert.match(verified([await sign(newKey('Somebody Else'))]).said, /Somebody Else/)
+
+// A countersignature of jose's, and the same where it isn't bound to the signature before it. jose doesn't choose low S:
+// it signs until S comes low.
+const order = 0xffffffff00000000ffffffffffffffffbce6faada7179e84f3b9cac2fc632551n
+const isLow = ({ signature }) => BigInt('0x' + Buffer.from(signature, 'base64url').subarray(32).toString('hex')) <= order / 2n
+const alex = newKey('Alex Sample')
+
+async function countersign(after, more = {}) {
+    const text = JSON.parse(canonicalize({
+        after, alg: 'ES256', at: '2026-06-20T07:30:30.500Z', s: 'low',
+        signer: { certificate: 'X.66/12', name: 'Alex Sample', role: 'mechanic' }, x5c: alex.x5c, ...more
+    }))
+    for (;;) {
+        const { protected: header, signature } = await new FlattenedSign(payload)
+            .setProtectedHeader(text).sign(await importPKCS8(alex.key, 'ES256'))
+        if (isLow({ signature })) return { protected: header, signature }
+    }
+}
+const bound = verified([entry, await countersign(nameOf(entry))])
+assert.ok(bound.ok, bound.said)
+assert.match(bound.said, /Alex Sample/)
+assert.ok(!verified([entry, await countersign(nameOf(record.signatures[0]))]).ok)
+assert.ok(!verified([entry, await countersign(nameOf(entry), { kid: 'any' })]).ok)
+assert.ok(!verified([await countersign(nameOf(entry))]).ok)
 console.log('jose and Ambit agree.')
