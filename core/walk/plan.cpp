@@ -13,7 +13,7 @@ using PointIds = std::set<std::string>;
 // Steps of work, about a nanosecond each.
 constexpr std::uint64_t planWork = 300'000'000;
 constexpr std::uint64_t stageWork = planWork / 8; // of a plan made of several
-constexpr std::uint64_t keepWork = 6'000'000;
+constexpr std::uint64_t keepWork = 3'000'000;
 constexpr double habitWorth = 1.05; ///< what keeping to the known order may cost, times the best
 
 std::vector<std::string> pointsOf(const std::vector<Step>& steps) {
@@ -176,7 +176,7 @@ std::vector<Step> stillKnown(const std::vector<Step>& known, const Situation& no
 /// Zone or climbs first, then the rest, in the known order if there is one.
 Result<Plan> inStages(const Airframe& airframe, const airframe::Walk& walk, const Situation& now,
                       const std::vector<Step>& known = {}) {
-    Stages stages(airframe, walk, now, known.empty() ? stageWork : keepWork);
+    Stages stages(airframe, walk, now, known.empty() ? stageWork : keepWork / 2);
     if (now.firstZone) {
         const auto zone = wantedFirst(airframe, walk, stages.now, [&](const airframe::Point& point) {
             return point.zone == *now.firstZone;
