@@ -295,6 +295,7 @@ const Discrepancy* AircraftFile::discrepancy(const DiscrepancyId& id) const {
 AircraftFile fold(const std::vector<Known>& given) {
     const std::vector<Known> records = eachOnce(given);
     std::vector<Link> links;
+    links.reserve(records.size());
     for (const Known& one : records)
         links.push_back(
             {one.sha256, instantOf(one.content), one.content["previous"].get<std::vector<std::string>>()});

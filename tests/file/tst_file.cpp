@@ -47,7 +47,7 @@ public:
 private:
     std::string add(Json content, const std::string& key) {
         content["previous"] = fold(known).heads;
-        const std::string sha256 = record::identityOf(content);
+        std::string sha256 = record::identityOf(content);
         known.push_back({sha256, std::move(content), key});
         return sha256;
     }
@@ -240,7 +240,8 @@ private slots:
 
     void partsComeAndGo() {
         Device device;
-        const auto change = [](std::optional<record::Part> off, std::optional<record::Part> on) {
+        const auto change = [](const std::optional<record::Part>& off,
+                               const std::optional<record::Part>& on) {
             return record::PartChange{"blade A", off, on, "Changed.", "2026-03-01", "mechanic", {}};
         };
         const record::Part first{"Blade", "B", "001", {}};

@@ -122,7 +122,7 @@ private slots:
     // the signature, certificate number and kind of certificate of who approves the return to service.
     void workSaysWhatTheRuleAsks() {
         const Rectification good = std::get<Rectification>(all()[2]);
-        const auto refused = [&](Rectification work, Heading by, const char* where) {
+        const auto refused = [](const Rectification& work, const Heading& by, const char* where) {
             const auto content = entryContent(by, work);
             return !content && content.error().where == where;
         };
