@@ -79,8 +79,11 @@ exportRecord(const Archive& archive, const std::string& recordSha256, const std:
     if (!record) return tl::unexpected(record.error());
 
     std::vector<std::pair<std::filesystem::path, std::string>> files{
-        {folder / "record.json", std::move(*json)}, {folder / "record.pdf", std::move(*pdf)}};
-    for (const Json& photo : record->at("content").at("photos")) {
+        {folder / "record.json", std::move(*json)}};
+    if (!pdf->empty()) files.emplace_back(folder / "record.pdf", std::move(*pdf)); // none: taken in as JSON
+    bool photos = false;
+    for (const Json& photo : record->at("content").value("photos", Json::array())) {
+        photos = true;
         const auto hash = photo.at("sha256").get<std::string>();
         auto bytes = archive.photo(hash);
         if (!bytes) return tl::unexpected(bytes.error());
@@ -88,7 +91,7 @@ exportRecord(const Archive& archive, const std::string& recordSha256, const std:
         files.emplace_back(folder / "photos" / (hash + ending), std::move(*bytes));
     }
     std::error_code failed;
-    std::filesystem::create_directories(files.size() > 2 ? folder / "photos" : folder, failed);
+    std::filesystem::create_directories(photos ? folder / "photos" : folder, failed);
     if (failed)
         return fail(ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
                     folder.string(), "Choose another folder.");

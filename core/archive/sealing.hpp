@@ -14,8 +14,8 @@ namespace ambit::archive {
 [[nodiscard]] Result<std::string> sealRound(OpenRound& round, const record::Signer& signer,
                                             const record::DrawPages& draw, Instant at);
 
-/// Writes record.json, record.pdf and photos/<sha256>.jpg or .png into the folder, making it if needed. Gives
-/// the paths written.
+/// Writes record.json, record.pdf (if there is one) and photos/<sha256>.jpg or .png into the folder, making
+/// it if needed. Gives the paths written.
 [[nodiscard]] Result<std::vector<std::filesystem::path>>
 exportRecord(const Archive& archive, const std::string& recordSha256, const std::filesystem::path& folder);
 

@@ -120,7 +120,10 @@ private:
                                        [&](const Discrepancy& one) { return one.id.point == id; });
         if (open != file.discrepancies.rend() && open->isOpen()) {
             open->again.push_back(found);
-            open->grounds = open->grounds || point["finding"]["class"] == "grounds";
+            if (point["finding"]["class"] != "grounds") return;
+            open->grounds = true; // it has grown: that it could wait was said of less
+            open->state = State::grounding;
+            open->deferral.reset();
             return;
         }
         Discrepancy one;

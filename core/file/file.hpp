@@ -51,7 +51,7 @@ struct Discrepancy {
     std::string zone;
     std::string jasc; ///< may be empty
     Word found;
-    bool grounds = false; ///< by the round that found it
+    bool grounds = false; ///< so said a round that found it
     std::vector<Word> again;
     std::vector<Word> seenSound; ///< though nobody had put it right
     std::optional<Word> assessed;

@@ -296,6 +296,14 @@ Result<void> checkSense(const Json& content) {
         return wrong("The earlier records must be sorted, each once.", "/previous");
     if (content.contains("counters"))
         if (auto good = checkCounters(content["counters"], "/counters"); !good) return good;
+    for (const char* part : {"off", "on"})
+        if (content.contains(part))
+            if (auto good = checkCounters(content[part]["counters"], pointerTo("", part) + "/counters");
+                !good)
+                return good;
+    if (content.contains("deferral") && content["deferral"].contains("untilCounters"))
+        if (auto good = checkCounters(content["deferral"]["untilCounters"], "/deferral/untilCounters"); !good)
+            return good;
     const bool signsWork = kind == "rectification" || kind == "part change";
     if (signsWork && content["signer"]["certificate"].get_ref<const std::string&>().empty())
         return wrong("Work is approved with the number of a certificate (14 CFR 43.9(a)(4)).",

@@ -17,7 +17,8 @@ using Numbers = std::vector<Number>;
 /// No move. Far from overflow when a few are added.
 constexpr Cost never = std::numeric_limits<Cost>::max() / 8;
 /// The most that all moves of a walk may cost together: each move no more than its share of this.
-constexpr Cost mostCost = std::numeric_limits<Cost>::max() / 4096;
+/// Low enough that prices many times as high don't come near `never`.
+constexpr Cost mostCost = std::numeric_limits<Cost>::max() / (Cost{1} << 20);
 /// Bounds are in these parts of a cost's unit, so that prices may be finer than costs.
 constexpr Cost parts = 128;
 constexpr std::size_t mostTasks = 1024;

@@ -53,11 +53,10 @@ public:
 
     /// Takes everything out and puts it back; as it was if it doesn't fit.
     void renew(Sequence& line) {
-        Sequence anew = line;
+        Sequence anew;
         removed.clear();
         for (const Stop& stop : line)
             removed.push_back(stop.task);
-        anew.clear();
         if (recreate(anew)) line = std::move(anew);
     }
 

@@ -150,6 +150,21 @@ private slots:
         QCOMPARE(file.heads, std::vector<std::string>{later});
     }
 
+    // What was deferred and has grown grounds: nobody has said that it may wait like that.
+    void grownItGrounds() {
+        Device device;
+        const std::string first = device.round("2026-03-01", {found("light", "dark")});
+        device.entry("2026-03-01", deferred(first, "light", "2026-04-01"));
+        QVERIFY(standsAgainst(fold(device.known), "2026-03-02").empty());
+        device.round("2026-03-02", {found("light", "smells burnt", "grounds")});
+        const AircraftFile file = fold(device.known);
+        QVERIFY(file.discrepancies[0].state == State::grounding);
+        QCOMPARE(standsAgainst(file, "2026-03-02").size(), std::size_t{1});
+        // Assessed anew, it may wait again.
+        device.entry("2026-03-02", deferred(first, "light", "2026-04-01"));
+        QVERIFY(standsAgainst(fold(device.known), "2026-03-02").empty());
+    }
+
     void soundIsNotRectified() {
         Device device;
         device.round("2026-03-01", {found("light", "dark")});

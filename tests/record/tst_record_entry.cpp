@@ -160,6 +160,12 @@ private slots:
         QVERIFY(!entryContent(heading(), Reading{{{"hours", "-1"}}}));
         QVERIFY(!entryContent(heading(), Reading{{{"hours", "1.5e3"}}}));
         QVERIFY(!entryContent(heading(), Reading{{{"hours", "1"}, {"hours", "2"}}}));
+        PartChange change = std::get<PartChange>(all()[4]);
+        change.on->counters = {{"hours", "-1"}};
+        QCOMPARE(entryContent(heading(), change).error().where, std::string("/on/counters/0"));
+        Assessment until = std::get<Assessment>(all()[0]);
+        until.deferral->untilCounters = {{"hours", "1"}, {"hours", "2"}};
+        QCOMPARE(entryContent(heading(), until).error().where, std::string("/deferral/untilCounters/1"));
     }
 };
 
