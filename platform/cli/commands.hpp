@@ -1,6 +1,7 @@
 // The commands of the program ambit. Each gives its exit code; what it prints is its interface (README.md).
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -60,9 +61,16 @@ struct VerifyOptions {
 };
 struct ArchiveOptions {
     std::string archive;
-    std::vector<std::string> files; ///< to import
+    std::vector<std::string> files; ///< to import; archives to merge
+    std::string to;                 ///< of an export or a backup
     std::string aircraft;           ///< registration
     std::string today;              ///< yyyy-mm-dd; empty: the device's date, UTC
+    bool contents = false;
+    // find, history
+    std::string words, part, jasc, person, kind, state, point;
+    std::string from, before; ///< yyyy-mm-dd
+    std::size_t most = 50;
+    std::string after;
     bool json = false;
 };
 /// A record of another kind than a round, said by the key's holder.
@@ -96,6 +104,18 @@ struct EntryOptions {
     std::string determinedBy;
     std::string determinedRole;
     std::string determinedCertificate;
+    // part
+    std::string position;
+    std::vector<std::string> off, on; ///< name, number, serial; empty: none
+    std::vector<std::string> offCounters, onCounters; ///< id=value
+    // hand-over, trust, revoke, remove
+    std::string to;       ///< a person's name
+    std::string exportTo; ///< empty: no export
+    std::string fingerprint;
+    std::vector<std::string> roles;
+    std::string from; ///< yyyy-mm-dd; empty: now
+    std::vector<std::string> records;
+    bool anyway = false;
     bool json = false;
 };
 
@@ -108,11 +128,22 @@ struct EntryOptions {
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);
+[[nodiscard]] int archiveExport(const ArchiveOptions& options);
+[[nodiscard]] int archiveFind(const ArchiveOptions& options);
+[[nodiscard]] int archiveHistory(const ArchiveOptions& options);
 [[nodiscard]] int archiveState(const ArchiveOptions& options);
 [[nodiscard]] int archiveVerify(const ArchiveOptions& options);
-[[nodiscard]] int reading(EntryOptions options);
-[[nodiscard]] int rectify(EntryOptions options);
-[[nodiscard]] int defer(EntryOptions options);
+[[nodiscard]] int archiveMerge(const ArchiveOptions& options);
+[[nodiscard]] int archiveBackup(const ArchiveOptions& options);
+[[nodiscard]] int archiveRetention(const ArchiveOptions& options);
+[[nodiscard]] int reading(const EntryOptions& options);
+[[nodiscard]] int rectify(const EntryOptions& options);
+[[nodiscard]] int defer(const EntryOptions& options);
+[[nodiscard]] int part(const EntryOptions& options);
+[[nodiscard]] int handOver(const EntryOptions& options);
+[[nodiscard]] int trust(const EntryOptions& options);
+[[nodiscard]] int revoke(const EntryOptions& options);
+[[nodiscard]] int remove(const EntryOptions& options);
 [[nodiscard]] int deferQuestions(bool json);
 
 } // namespace ambit::cli

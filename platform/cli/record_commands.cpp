@@ -4,18 +4,12 @@
 #include "cli/talk.hpp"
 #include "record/pdf.hpp"
 
-#include <chrono>
 #include <filesystem>
 #include <iostream>
 
 namespace ambit::cli {
 
 namespace {
-
-Instant now() {
-    using namespace std::chrono;
-    return {duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count()};
-}
 
 /// "AB12 CD34 …": as people compare it.
 std::string grouped(const std::string& hex) {
@@ -158,7 +152,7 @@ Result<record::Signer> signerFrom(const SignOptions& options) {
 Result<void> countersign(std::vector<Countersigning>& files, const record::Signer& signer,
                          const SignOptions& options) {
     auto json = record::countersignRecord(
-        files.front().bytes, signer, {signer.certificate().name, options.role, options.certificate}, now());
+        files.front().bytes, signer, {signer.certificate().name, options.role, options.certificate}, now().at);
     if (!json) return tl::unexpected(inFile(json.error(), options.record));
     files.front().bytes = std::move(*json);
     if (options.pdf.empty()) return {};
@@ -196,7 +190,7 @@ int keyNew(const KeyOptions& options) {
                          options.file, "Choose another name."});
     auto word = passphrase(options.passphraseFile, true);
     if (!word) return complain(word.error());
-    auto text = record::newKeyFile(options.name, *word, now());
+    auto text = record::newKeyFile(options.name, *word, now().at);
     if (!text) return complain(text.error());
     if (auto written = writeFile(options.file, *text, true); !written) return complain(written.error());
     auto certificate = record::certificateOf(*text);

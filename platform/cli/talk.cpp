@@ -4,6 +4,8 @@
 #include "cli/commands.hpp"
 
 #include <cstdlib>
+#include <chrono>
+#include <filesystem>
 #include <iostream>
 #include <termios.h>
 #include <unistd.h>
@@ -53,6 +55,21 @@ Result<std::string> ask(const char* prompt) {
 }
 
 } // namespace
+
+LocalInstant now() {
+    using namespace std::chrono;
+    return {{duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count()}, 0};
+}
+
+std::string dayOf(Instant at) {
+    return ambit::toText(at).substr(0, 10);
+}
+
+Result<archive::Archive> openExisting(const std::string& path) {
+    if (!std::filesystem::exists(path))
+        return fail(ErrorCode::storage, "There is no such archive.", path, "Look at its name.");
+    return archive::Archive::open(path);
+}
 
 Result<std::string> passphrase(const std::string& file, bool twice) {
     if (!file.empty()) {

@@ -1,6 +1,7 @@
 // How the commands talk: errors and passphrases.
 #pragma once
 
+#include "archive/archive.hpp"
 #include "base/parse.hpp"
 #include "base/result.hpp"
 
@@ -17,6 +18,14 @@ int complain(const std::vector<Error>& errors);
 
 /// {"code", "what", "where", "remedy"}
 [[nodiscard]] Json toJson(const Error& error);
+
+/// The device's time, in UTC.
+[[nodiscard]] LocalInstant now();
+/// "2026-06-20", in UTC
+[[nodiscard]] std::string dayOf(Instant at);
+
+/// An archive that must be there already.
+[[nodiscard]] Result<archive::Archive> openExisting(const std::string& path);
 
 /// From the file (its first line) if given, else from AMBIT_PASSPHRASE, else asked on the terminal without
 /// echo (twice if `twice`).

@@ -1,0 +1,18 @@
+// The command line's words for archives and for new records of an aircraft's file.
+#pragma once
+
+#include <functional>
+
+namespace CLI {
+class App;
+}
+
+namespace ambit::cli {
+
+/// What was asked for on the command line, ready to be done; its exit code.
+using Chosen = std::function<int()>;
+
+void addArchiveCommands(CLI::App& app, Chosen& chosen);
+void addEntryCommands(CLI::App& app, Chosen& chosen);
+
+} // namespace ambit::cli
