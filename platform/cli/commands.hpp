@@ -1,6 +1,8 @@
 // The commands of the program ambit. Each gives its exit code; what it prints is its interface (README.md).
 #pragma once
 
+#include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -98,6 +100,16 @@ struct EntryOptions {
     std::string determinedCertificate;
     bool json = false;
 };
+struct FleetOptions {
+    std::string archive;
+    std::vector<std::string> airframes;
+    int aircraft = 300;
+    int years = 10;
+    std::size_t records = 100000;
+    std::uint64_t seed = 1;
+    int threads = 2;
+    bool json = false;
+};
 
 [[nodiscard]] int check(const CheckOptions& options);
 [[nodiscard]] int plan(const PlanOptions& options);
@@ -114,5 +126,6 @@ struct EntryOptions {
 [[nodiscard]] int rectify(EntryOptions options);
 [[nodiscard]] int defer(EntryOptions options);
 [[nodiscard]] int deferQuestions(bool json);
+[[nodiscard]] int fleet(const FleetOptions& options);
 
 } // namespace ambit::cli

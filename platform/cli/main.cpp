@@ -163,6 +163,21 @@ void addEntries(CLI::App& app, EntryOptions& options, bool& questions) {
     ask->add_flag("--json", questions, "for programs");
 }
 
+void addFleet(CLI::App& app, FleetOptions& options) {
+    auto* command = app.add_subcommand(
+        "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
+    command->add_option("archive", options.archive, "file to make; must not exist yet")->required();
+    command->add_option("--airframe", options.airframes, "airframe.json, one or more, each invented")
+        ->required();
+    command->add_option("--aircraft", options.aircraft, "how many (300 if not given)");
+    command->add_option("--years", options.years, "how long they fly (10 if not given)");
+    command->add_option("--records", options.records, "how many in all (100000 if not given)");
+    command->add_option("--seed", options.seed, "the same seed makes the same records (1 if not given)");
+    command->add_option("--threads", options.threads, "how many make them (2 if not given)")
+        ->check(CLI::Range(1, 64));
+    command->add_flag("--json", options.json, "for programs: {\"invented\", \"aircraft\", \"records\", …}");
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -192,6 +207,8 @@ int main(int argc, char** argv) {
     bool questionsAsJson = false;
     addArchive(app, archiveOptions);
     addEntries(app, entryOptions, questionsAsJson);
+    FleetOptions fleetOptions;
+    addFleet(app, fleetOptions);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
@@ -214,5 +231,6 @@ int main(int argc, char** argv) {
     if (app.got_subcommand("rectify")) return rectify(entryOptions);
     if (app.got_subcommand("defer")) return defer(entryOptions);
     if (app.got_subcommand("questions")) return deferQuestions(questionsAsJson);
+    if (app.got_subcommand("fleet")) return fleet(fleetOptions);
     return verify(verifyOptions);
 }

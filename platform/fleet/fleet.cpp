@@ -34,6 +34,10 @@ tl::unexpected<Error> refuse(std::string what, std::string where) {
 Result<void> check(const Plan& plan, const std::vector<Description>& descriptions) {
     if (descriptions.empty())
         return fail(ErrorCode::invalid, "A fleet needs an airframe.", "airframe", "Give one at least.");
+    for (const Description& description : descriptions)
+        if (description.airframe.notice.find("nvented") == std::string::npos)
+            return fail(ErrorCode::invalid, "An invented fleet is made of invented aircraft.",
+                        description.airframe.id, "Say in the airframe's notice that it is invented.");
     if (plan.aircraft < 1 || plan.aircraft > mostAircraft)
         return refuse("A fleet has 1 to 10,000 aircraft.", "aircraft");
     if (plan.years < 1 || plan.years > mostYears) return refuse("A fleet is 1 to 15 years old.", "years");

@@ -27,7 +27,7 @@ struct Plan {
     Instant from{1451606400000};  ///< midnight UTC of the first day; in the years 1971 to 2100
 };
 
-/// A kind of aircraft. Who gives it sees to it that its `notice` says that it is invented.
+/// A kind of aircraft. Its `notice` says that it is invented: each round's record bears it.
 struct Description {
     airframe::Airframe airframe;
     std::string text; ///< of its file
@@ -56,8 +56,9 @@ struct Made {
 /// Whatever the aircraft share, made once: people and their keys, the plans of the walks.
 class Fleet {
 public:
-    /// invalid: a number outside its limits, more than 2,000 records a year or less than 40 in all for an
-    /// aircraft on average. Errors of walk::makePlan. The descriptions must outlive the fleet.
+    /// invalid: an airframe whose notice doesn't have the word “invented”; a number outside its limits, more
+    /// than 2,000 records a year or less than 40 in all for an aircraft on average. Errors of walk::makePlan.
+    /// The descriptions must outlive the fleet.
     [[nodiscard]] static Result<Fleet> of(const Plan& plan, const std::vector<Description>& descriptions);
 
     [[nodiscard]] const std::vector<Machine>& machines() const;

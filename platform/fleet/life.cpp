@@ -22,7 +22,7 @@ public:
           crewing(hangar, *its.crew, *its.guests, its.plan->seed), shop(hangar, crewing.mechanics),
           days(its.plan->years * daysOfYear), chance(hangar.chance) {
         const double perYear = static_cast<double>(its.machine->records) / its.plan->years;
-        flightsADay = std::clamp(perYear / 150, 1.8, 7.0);
+        flightsADay = std::clamp(perYear / 120, 2.8, 7.0);
         for (const airframe::Point& point : its.craft->airframe->points) {
             if (point.limit) gauges.emplace(point.id, Gauge(*point.limit, chance));
             // Each machine has its own weak spots.
@@ -52,20 +52,20 @@ private:
         if (!shop.grounds() && isFlown())
             if (auto done = fly(); !done) return done;
         if (hangar.today < nextReading) return {};
-        nextReading = hangar.today + chance.whole(25, 45);
+        nextReading = hangar.today + chance.whole(80, 150);
         return read();
     }
 
     /// So that the records asked for come out about when the years are over.
     bool isFlown() {
-        const double days4 = std::max(1, days - hangar.today);
+        const double daysLeft = std::max(1, days - hangar.today);
         const double left = static_cast<double>(setting.machine->records - hangar.pen.written());
         const double each =
             (static_cast<double>(hangar.pen.written() - begun) + 10 * flightsADay) / (flown + 10);
         const int month = hangar.month();
         const double season = month >= 4 && month <= 9 ? 1.25 : 0.75;
         const bool weekend = (hangar.today + 4) % 7 >= 5;
-        const double probability = left / (each * days4) * season * (weekend ? 1.5 : 0.8);
+        const double probability = left / (each * daysLeft) * season * (weekend ? 1.5 : 0.8);
         return chance.happens(hangar.today >= days ? 0.7 : std::min(probability, 0.97));
     }
 
@@ -173,7 +173,7 @@ private:
                                              {}};
         }
         const bool daily = &walk == &setting.craft->daily;
-        if (chance.happens(daily ? 0.085 : 0.03)) findAnew(walk, wish, news);
+        if (chance.happens(daily ? 0.12 : 0.04)) findAnew(walk, wish, news);
         if (chance.happens(daily ? 0.07 : 0.03)) putRight(walk, wish);
         if (chance.happens(daily ? 0.03 : 0.005)) leaveOut(walk, wish);
         conclude(walk, wish);
@@ -214,6 +214,7 @@ private:
             if (known || wish.others.contains(point->id) || setting.craft->needed.contains(point->id))
                 continue;
             if (point->limit && !gauges.at(point->id).isFilled()) continue; // its value tells
+            if (often.at(point->id) <= 0) continue;
             points.push_back(point);
             all += often.at(point->id);
         }

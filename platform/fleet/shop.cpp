@@ -160,6 +160,16 @@ bool Shop::isDue(const std::map<std::string, std::int64_t>& next, std::optional<
                        [&](const auto& one) { return hangar.counters.units(one.first) >= one.second; });
 }
 
+/// Done together with what is due, to go in once.
+bool Shop::isNear(const Inspecting& one) const {
+    constexpr int days = 40;
+    constexpr std::int64_t units = 80; // eight hours
+    return (one.nextDay && hangar.today + days >= *one.nextDay) ||
+           std::any_of(one.next.begin(), one.next.end(), [&](const auto& its) {
+               return hangar.counters.units(its.first) + units >= its.second;
+           });
+}
+
 Result<void> Shop::assess(Defect& defect) {
     record::Assessment assessment{defect.id, "Looked at: more than it seemed. Not to be flown so.", {}};
     const auto signer = mechanic();
@@ -218,9 +228,12 @@ Result<void> Shop::repair() {
 /// The aircraft goes in, and comes out some days later with what was open put right as well.
 Result<void> Shop::inspect() {
     if (inShop.empty()) {
+        const bool wanted = std::any_of(inspections.begin(), inspections.end(),
+                                        [&](const Inspecting& one) { return isDue(one.next, one.nextDay); });
         int days = 0;
         for (std::size_t i = 0; i < inspections.size(); ++i) {
-            if (!isDue(inspections[i].next, inspections[i].nextDay)) continue;
+            const Inspecting& one = inspections[i];
+            if (!isDue(one.next, one.nextDay) && !(wanted && isNear(one))) continue;
             inShop.push_back(i);
             days = std::max(days, inspections[i].what->id == "annual" ? hangar.chance.whole(2, 8)
                                                                       : hangar.chance.whole(0, 2));

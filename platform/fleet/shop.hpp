@@ -52,6 +52,7 @@ private:
     void plan(Living& one);
     void fit(Living& one, double used);
     [[nodiscard]] bool isDue(const std::map<std::string, std::int64_t>& next, std::optional<int> day) const;
+    [[nodiscard]] bool isNear(const Inspecting& one) const;
     [[nodiscard]] Result<void> assess(Defect& defect);
     [[nodiscard]] Result<void> repair();
     [[nodiscard]] Result<void> inspect();

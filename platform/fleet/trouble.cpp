@@ -106,12 +106,13 @@ const Trouble& troubleAt(const airframe::Point& point) {
     const std::string name = lower(point.base + ' ' + point.name);
     const Trouble* best = &anything();
     std::size_t most = 0;
-    for (const Trouble& one : troubles()) {
-        const std::size_t its = fits(one, point, name);
-        if (its <= most) continue;
-        most = its;
-        best = &one;
-    }
+    for (const auto* list : {&troublesOfBody(), &troublesOfPower()})
+        for (const Trouble& one : *list) {
+            const std::size_t its = fits(one, point, name);
+            if (its <= most) continue;
+            most = its;
+            best = &one;
+        }
     return *best;
 }
 

@@ -16,7 +16,7 @@ namespace ambit::fleet {
 struct Trouble {
     std::vector<std::string_view> jasc; ///< beginnings of codes
     std::vector<std::string_view> name; ///< parts of the point's name, lower case; none: any
-    double often = 1;                   ///< among all kinds
+    double often = 1;                   ///< among all kinds; 0: only put right at once
     bool equipment = false;             ///< something that may be inoperative: 14 CFR 91.213(d) fits it
     std::vector<std::string_view> found;
     std::vector<std::string_view> repaired;

@@ -1,0 +1,99 @@
+// An invented fleet into an archive of its own.
+#include "airframe/read.hpp"
+#include "archive/import.hpp"
+#include "base/files.hpp"
+#include "cli/commands.hpp"
+#include "cli/talk.hpp"
+#include "fleet/fleet.hpp"
+
+#include <filesystem>
+#include <iostream>
+
+namespace ambit::cli {
+
+namespace {
+
+constexpr std::size_t largestAirframe = std::size_t{4} << 20;
+
+Results<fleet::Description> describe(const std::string& path) {
+    auto text = readFile(path, largestAirframe);
+    if (!text) return tl::unexpected(std::vector<Error>{text.error()});
+    auto airframe = airframe::read(*text);
+    if (!airframe) return tl::unexpected(airframe.error());
+    return fleet::Description{std::move(*airframe), std::move(*text)};
+}
+
+/// The one place where a record gets into the archive.
+Result<void> store(archive::Archive& archive, std::string_view recordJson) {
+    const auto imported = archive::importRecord(archive, recordJson);
+    if (!imported) return tl::unexpected(imported.error());
+    return {};
+}
+
+Result<archive::Archive> newArchive(const std::string& path) {
+    if (std::filesystem::exists(path))
+        return fail(ErrorCode::storage, "There is a file of this name already.", path,
+                    "An invented fleet gets an archive of its own: give another name.");
+    return archive::Archive::open(path);
+}
+
+Result<void> addAircraft(archive::Archive& archive, const fleet::Fleet& fleet,
+                         const std::vector<fleet::Description>& descriptions) {
+    for (const fleet::Machine& machine : fleet.machines()) {
+        const fleet::Description& kind = descriptions[machine.airframe];
+        if (auto added = archive.addAircraft(
+                {machine.registration, machine.serial, kind.airframe.sha256, kind.airframe.name}, kind.text);
+            !added)
+            return added;
+    }
+    return {};
+}
+
+} // namespace
+
+int fleet(const FleetOptions& options) {
+    std::vector<fleet::Description> descriptions;
+    for (const std::string& path : options.airframes) {
+        auto description = describe(path);
+        if (!description) return complain(description.error());
+        descriptions.push_back(std::move(*description));
+    }
+    fleet::Plan plan;
+    plan.seed = options.seed;
+    plan.aircraft = options.aircraft;
+    plan.years = options.years;
+    plan.records = options.records;
+    const auto fleet = fleet::Fleet::of(plan, descriptions);
+    if (!fleet) return complain(fleet.error());
+    auto archive = newArchive(options.archive);
+    if (!archive) return complain(archive.error());
+    if (auto added = addAircraft(*archive, *fleet, descriptions); !added) return complain(added.error());
+    std::size_t count = 0;
+    const auto made = fleet::makeAll(*fleet, options.threads,
+                                     [&](const fleet::Machine&, std::string&& json) -> Result<void> {
+                                         constexpr std::size_t often = 10000;
+                                         if (auto stored = store(*archive, json); !stored) return stored;
+                                         if (++count % often == 0) std::cerr << count << " records\n";
+                                         return {};
+                                     });
+    if (!made) return complain(made.error());
+    std::size_t forks = 0;
+    std::size_t slips = 0;
+    for (const fleet::Made& one : *made) {
+        forks += one.forks;
+        slips += one.slips.size();
+    }
+    if (options.json)
+        std::cout << Json{{"invented", true}, {"aircraft", made->size()}, {"records", count},
+                          {"forks", forks},   {"slips", slips},           {"archive", options.archive}}
+                         .dump()
+                  << '\n';
+    else
+        std::cout << options.archive << ": " << made->size() << " aircraft, " << count
+                  << " signed records. All of it is invented: aircraft, people, keys, findings.\n"
+                  << slips << " counters are written down wrongly in it, and " << forks
+                  << " times two devices didn't know of each other, as happens.\n";
+    return Exit::done;
+}
+
+} // namespace ambit::cli
