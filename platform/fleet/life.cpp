@@ -275,12 +275,14 @@ private:
 
     /// Now and then a counter is written down wrongly: two digits changed places. True: so here.
     bool writeDown(Wish& wish) {
-        if (!chance.happens(0.002) || hangar.pen.isApart()) return false;
+        // Not twice in a row: the second would be hidden behind the first.
+        if (!chance.happens(0.002) || hangar.pen.isApart() || hangar.pen.written() < nextSlip) return false;
         for (round::CounterReading& counter : wish.counters) {
             const std::int64_t units = hangar.counters.units(counter.id);
             const std::int64_t less = std::int64_t{90} * chance.whole(2, 9);
             if (hangar.counters.scaleOf(counter.id) != 10 || units <= less) continue;
             counter.value = hangar.counters.text(counter.id, units - less);
+            nextSlip = hangar.pen.written() + 5;
             return true;
         }
         return false;
@@ -331,6 +333,7 @@ private:
     std::size_t begun = 0;               ///< records before the first day
     int flown = 0;                       ///< days
     int nextReading = 20;
+    std::size_t nextSlip = 0; ///< how many records are written then, at least
     Made made;
 };
 

@@ -132,7 +132,7 @@ void Shop::take(Defect defect) {
         return;
     }
     const double fate = chance.share();
-    if (fate < 0.45) { // deferred, and put right in time; a few too late
+    if (fate < 0.45 && !defect.point->limit) { // deferred, and put right in time; a few too late
         defect.assessOn = hangar.today + chance.whole(1, 3);
         defect.defer = true;
         defect.deferredDays = chance.whole(3, 12) * 7;
@@ -192,6 +192,11 @@ Result<void> Shop::assess(Defect& defect) {
             trouble.placard.empty() ? "“Look at it before each flight”, on the panel" : trouble.placard;
         how.limits = trouble.limits;
         how.until = hangar.date(hangar.today + defect.deferredDays);
+        for (const round::CounterReading& now : hangar.counters.readings())
+            if (hangar.counters.scaleOf(now.id) == 10 && how.untilCounters.empty() &&
+                hangar.chance.happens(0.1))
+                how.untilCounters = {
+                    {now.id, hangar.counters.text(now.id, hangar.counters.units(now.id) + 500)}};
         how.determinedBy = signer.who->as("mechanic");
     }
     const auto said = hangar.say(6.2, signer, assessment);
