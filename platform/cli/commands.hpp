@@ -107,6 +107,7 @@ struct FleetOptions {
     int years = 10;
     std::size_t records = 100000;
     std::uint64_t seed = 1;
+    std::string from; ///< first day, yyyy-mm-dd; empty: 2016-01-01
     int threads = 2;
     bool json = false;
 };

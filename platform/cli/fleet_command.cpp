@@ -1,6 +1,7 @@
 // An invented fleet into an archive of its own.
 #include "airframe/read.hpp"
 #include "archive/import.hpp"
+#include "base/date.hpp"
 #include "base/files.hpp"
 #include "cli/commands.hpp"
 #include "cli/talk.hpp"
@@ -63,6 +64,13 @@ int fleet(const FleetOptions& options) {
     plan.aircraft = options.aircraft;
     plan.years = options.years;
     plan.records = options.records;
+    if (!options.from.empty()) {
+        const auto day = Date::parse(options.from);
+        if (!day) return complain(day.error());
+        const auto midnight = parseInstant(toText(*day) + "T00:00:00.000Z");
+        if (!midnight) return complain(midnight.error());
+        plan.from = *midnight;
+    }
     const auto fleet = fleet::Fleet::of(plan, descriptions);
     if (!fleet) return complain(fleet.error());
     auto archive = newArchive(options.archive);

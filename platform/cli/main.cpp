@@ -173,6 +173,7 @@ void addFleet(CLI::App& app, FleetOptions& options) {
     command->add_option("--years", options.years, "how long they fly (10 if not given)");
     command->add_option("--records", options.records, "how many in all (100000 if not given)");
     command->add_option("--seed", options.seed, "the same seed makes the same records (1 if not given)");
+    command->add_option("--from", options.from, "first day, yyyy-mm-dd (2016-01-01 if not given)");
     command->add_option("--threads", options.threads, "how many make them (2 if not given)")
         ->check(CLI::Range(1, 64));
     command->add_flag("--json", options.json, "for programs: {\"invented\", \"aircraft\", \"records\", …}");

@@ -172,7 +172,7 @@ Result<std::string> certificateOf(const Key& key, const std::string& name, Insta
                           der(sequence, timeOf(from) + timeOf(yearsAfter(from, lifeYears))) + subject +
                           der(sequence, p256 + der(bitString, std::string(1, '\0') + point)) +
                           der('\xA3', der(sequence, noAuthority + forSigning)));
-    const auto signature = key.sign(hashOf(told));
+    auto signature = key.sign(hashOf(told));
     if (!signature) return signature;
     const std::string pair = der(sequence, withSignature(signature->substr(0, bytesOfNumber)) +
                                                withSignature(signature->substr(bytesOfNumber)));

@@ -276,7 +276,7 @@ private:
     /// Now and then a counter is written down wrongly: two digits changed places. True: so here.
     bool writeDown(Wish& wish) {
         // Not twice in a row: the second would be hidden behind the first.
-        if (!chance.happens(0.002) || hangar.pen.isApart() || hangar.pen.written() < nextSlip) return false;
+        if (!chance.happens(0.003) || hangar.pen.isApart() || hangar.pen.written() < nextSlip) return false;
         for (round::CounterReading& counter : wish.counters) {
             const std::int64_t units = hangar.counters.units(counter.id);
             const std::int64_t less = std::int64_t{90} * chance.whole(2, 9);
