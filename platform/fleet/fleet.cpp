@@ -1,5 +1,6 @@
 #include "fleet/fleet.hpp"
 
+#include "fleet/digits.hpp"
 #include "fleet/life.hpp"
 
 #include <algorithm>
@@ -49,11 +50,6 @@ Result<void> check(const Plan& plan, const std::vector<Description>& description
     if (plan.records > mostAYear * aircraft * static_cast<std::size_t>(plan.years))
         return refuse("An aircraft has at most 2,000 records a year, on average.", "records");
     return {};
-}
-
-std::string fourDigits(std::size_t number) {
-    std::string digits = std::to_string(number);
-    return digits.size() < 4 ? std::string(4 - digits.size(), '0') + digits : digits;
 }
 
 /// Some are flown much, some little; together exactly what is wanted.

@@ -37,7 +37,9 @@ public:
         begun = hangar.pen.written();
         for (; !hangar.isFull(); ++hangar.today)
             if (auto done = day(); !done) return tl::unexpected(done.error());
+        hangar.pen.join();
         if (auto done = letGo(); !done) return tl::unexpected(done.error());
+        made.forks = hangar.pen.forks();
         made.records = hangar.pen.written();
         return made;
     }
@@ -72,10 +74,7 @@ private:
     Result<void> fly() {
         ++flown;
         const int most = std::max(1, static_cast<int>(std::lround(flightsADay * chance.between(0.4, 1.6))));
-        if (most > 1 && chance.happens(0.02)) {
-            hangar.pen.part();
-            ++made.forks;
-        }
+        if (most > 1 && chance.happens(0.02)) hangar.pen.part();
         double hour = chance.between(7.2, most > 4 ? 8.5 : 11);
         for (int i = 0; i < most && hour < latest && !hangar.isFull(); ++i) {
             const auto crew = crewing.next();

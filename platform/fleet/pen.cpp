@@ -73,6 +73,7 @@ void Pen::part() {
 void Pen::join() {
     if (!apart) return;
     apart = false;
+    if (wrote[0] && wrote[1]) ++joined;
     std::vector<std::string> all = wrote[0] ? heads[0] : std::vector<std::string>();
     if (wrote[1]) all.insert(all.end(), heads[1].begin(), heads[1].end());
     if (all.empty()) all = heads[0];

@@ -39,6 +39,7 @@ public:
     [[nodiscard]] bool isApart() const { return apart; }
 
     [[nodiscard]] std::size_t written() const { return count; }
+    [[nodiscard]] std::size_t forks() const { return joined; } ///< times that both wrote while apart
     std::vector<record::Removal::Gone> gone;
 
 private:
@@ -54,6 +55,7 @@ private:
     std::array<bool, 2> wrote{};                   ///< since they parted
     bool apart = false;
     std::size_t count = 0;
+    std::size_t joined = 0;
 };
 
 } // namespace ambit::fleet

@@ -1,5 +1,6 @@
 #include "fleet/people.hpp"
 
+#include "fleet/digits.hpp"
 #include "fleet/keys.hpp"
 
 #include <array>
@@ -25,11 +26,6 @@ std::string nameOf(std::size_t number) {
     std::string name = given.at(pair % given.size());
     if (more > 0) name += ' ' + std::to_string(more + 1) + '.';
     return name + ' ' + family.at((pair / given.size() + pair) % family.size());
-}
-
-std::string fourDigits(std::size_t number) {
-    std::string digits = std::to_string(number);
-    return digits.size() < 4 ? std::string(4 - digits.size(), '0') + digits : digits;
 }
 
 class Making {

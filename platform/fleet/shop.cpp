@@ -1,6 +1,7 @@
 #include "fleet/shop.hpp"
 
 #include "file/deferral.hpp"
+#include "fleet/digits.hpp"
 
 #include <algorithm>
 
@@ -10,11 +11,6 @@ namespace {
 
 constexpr double daysOfMonth = 30; ///< never too late: calendar months count to their end
 constexpr int never = -1;
-
-std::string fourDigits(int number) {
-    std::string digits = std::to_string(number);
-    return digits.size() < 4 ? std::string(4 - digits.size(), '0') + digits : digits;
-}
 
 } // namespace
 
@@ -77,7 +73,7 @@ void Shop::fit(Living& one, double used) {
     one.part = {one.what->name,
                 "DEMO-" + number + "-1",
                 "INVENTED-" + hangar.machine->serial.substr(hangar.machine->serial.find('-') + 1) + '-' +
-                    fourDigits(++parts),
+                    fourDigits(static_cast<std::size_t>(++parts)),
                 {}};
     one.had.clear();
     one.then.clear();

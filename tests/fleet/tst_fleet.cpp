@@ -192,7 +192,8 @@ private slots:
         for (const std::string& json : busy.records.begin()->second)
             joining += record::verifyRecord(json)->content["previous"].size() == 2 ? 1 : 0;
         QVERIFY(joining >= 1);
-        QVERIFY(joining <= busy.made.front().forks);
+        // The last may be left open.
+        QVERIFY(joining == busy.made.front().forks || joining + 1 == busy.made.front().forks);
     }
 
     void whatTakesMayStopIt() {
