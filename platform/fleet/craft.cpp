@@ -19,7 +19,7 @@ Result<Walk> walkOf(const airframe::Airframe& airframe, const airframe::Walk& wa
 }
 
 double oftenAt(const airframe::Point& point) {
-    constexpr double rareWhereItGrounds = 0.35; // what grounds is looked after before it comes to that
+    constexpr double rareWhereItGrounds = 0.2; // what grounds is looked after before it comes to that
     return troubleAt(point).often * (point.finding == airframe::Severity::grounds ? rareWhereItGrounds : 1);
 }
 

@@ -102,7 +102,8 @@ private:
         const auto& conclusion = std::get<round::Concluded>(events.back().what);
         hangar.clock = events.back().at;
         std::optional<Pen::Second> second;
-        if (crew.signs == crew.student && crew.student != nullptr && chance.happens(0.6)) {
+        const bool daily = &walk == &setting.craft->daily;
+        if (crew.student != nullptr && crew.signs == crew.student && chance.happens(daily ? 0.7 : 0.15)) {
             hangar.clock.ms += std::int64_t{60'000} * chance.whole(2, 15);
             second = Pen::Second{crew.instructor, "instructor", hangar.clock};
         }
