@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -118,6 +119,17 @@ struct EntryOptions {
     bool anyway = false;
     bool json = false;
 };
+struct FleetOptions {
+    std::string archive;
+    std::vector<std::string> airframes;
+    int aircraft = 300;
+    int years = 10;
+    std::size_t records = 100000;
+    std::uint64_t seed = 1;
+    std::string from; ///< first day, yyyy-mm-dd; empty: 2016-01-01
+    int threads = 2;
+    bool json = false;
+};
 
 [[nodiscard]] int check(const CheckOptions& options);
 [[nodiscard]] int plan(const PlanOptions& options);
@@ -145,5 +157,6 @@ struct EntryOptions {
 [[nodiscard]] int revoke(const EntryOptions& options);
 [[nodiscard]] int remove(const EntryOptions& options);
 [[nodiscard]] int deferQuestions(bool json);
+[[nodiscard]] int fleet(const FleetOptions& options);
 
 } // namespace ambit::cli

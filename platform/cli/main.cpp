@@ -100,6 +100,23 @@ CLI::App* addVerify(CLI::App& app, VerifyOptions& options) {
     return command;
 }
 
+CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
+    auto* command = app.add_subcommand(
+        "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
+    command->add_option("archive", options.archive, "file to make; must not exist yet")->required();
+    command->add_option("--airframe", options.airframes, "airframe.json, one or more, each invented")
+        ->required();
+    command->add_option("--aircraft", options.aircraft, "how many (300 if not given)");
+    command->add_option("--years", options.years, "how long they fly (10 if not given)");
+    command->add_option("--records", options.records, "how many in all (100000 if not given)");
+    command->add_option("--seed", options.seed, "the same seed makes the same records (1 if not given)");
+    command->add_option("--from", options.from, "first day, yyyy-mm-dd (2016-01-01 if not given)");
+    command->add_option("--threads", options.threads, "how many make them (2 if not given)")
+        ->check(CLI::Range(1, 64));
+    command->add_flag("--json", options.json, "for programs: {\"invented\", \"aircraft\", \"records\", …}");
+    return command;
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -118,6 +135,7 @@ int main(int argc, char** argv) {
     RoundOptions roundOptions;
     SignOptions signOptions;
     VerifyOptions verifyOptions;
+    FleetOptions fleetOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -127,6 +145,7 @@ int main(int argc, char** argv) {
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);
+    addFleet(app, fleetOptions)->callback([&] { chosen = [&] { return fleet(fleetOptions); }; });
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
