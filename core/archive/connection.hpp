@@ -40,7 +40,7 @@ struct Connection {
             if (sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", "undo");
             ids.clear();
             packing.forget();
-            pointLists.clear();
+            walks.clear();
         }
         return result;
     }
@@ -70,7 +70,7 @@ struct Connection {
     // --- records out: records.cpp
     [[nodiscard]] Result<void> content(std::int64_t dictionary, std::string_view packed, std::string& out);
     [[nodiscard]] Result<std::string> dictionary(std::int64_t id);
-    [[nodiscard]] Result<std::shared_ptr<const file::Points>> pointList(std::int64_t id);
+    [[nodiscard]] Result<std::shared_ptr<const file::Walked>> walked(std::int64_t id);
     /// Of a row of `pagesWhere`.
     [[nodiscard]] Result<file::Told> toldIn(const Statement& row);
     /// Each way through the record's signatures from a first to a last one: the longest first.
@@ -82,7 +82,7 @@ struct Connection {
     std::string lastRound; ///< of roundKey: a round appends many times in a row
     std::int64_t lastKey = 0;
     Packing packing;
-    std::map<std::int64_t, std::shared_ptr<const file::Points>> pointLists; ///< shared by many rounds
+    std::map<std::int64_t, std::shared_ptr<const file::Walked>> walks; ///< shared by many rounds
     std::unordered_map<std::string, std::int64_t> ids; ///< of what is kept once and named often: keep.cpp
 };
 

@@ -163,7 +163,7 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
         if (told.round() == nullptr) continue;
         for (const std::string& hash : told.round()->photos)
             if (auto done = writing.photo(hash, exhibit); !done) return tl::unexpected(done.error());
-        latestAirframe = told.round()->airframe;
+        latestAirframe = told.round()->walked->airframe;
         if (!airframes.insert(latestAirframe).second) continue;
         if (const auto text = archive.airframeText(latestAirframe))
             if (auto done = zip.add(writing.top + "airframes/" + latestAirframe + ".json", *text, told.at); !done)

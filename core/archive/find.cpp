@@ -219,9 +219,10 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
     int code = SQLITE_DONE;
     while (sightings.size() < most && (code = select.step()) == SQLITE_ROW) {
         // Most rounds of another walk and most work are about other points: not read any further.
-        const auto points = connection.pointList(select.integerAt(8));
-        if (!points) return tl::unexpected(points.error());
-        const bool inRound = std::binary_search((*points)->begin(), (*points)->end(), file::PointName{point, {}, {}, {}},
+        const auto walked = connection.walked(select.integerAt(8));
+        if (!walked) return tl::unexpected(walked.error());
+        const auto& points = (*walked)->points;
+        const bool inRound = std::binary_search(points.begin(), points.end(), file::PointName{point, {}, {}, {}},
                                                 [](const auto& a, const auto& b) { return a.id < b.id; });
         if (!inRound && select.textAt(10).find(Json(point).dump()) == std::string::npos) continue;
         const auto told = connection.toldIn(select);

@@ -200,7 +200,7 @@ Result<void> addAircraftOfRecords(Archive& archive) {
         const auto latest = std::find_if(told->rbegin(), told->rend(),
                                          [](const file::Told& one) { return one.round() != nullptr; });
         if (latest == told->rend()) continue;
-        const auto text = archive.airframeText(latest->round()->airframe);
+        const auto text = archive.airframeText(latest->round()->walked->airframe);
         if (!text) continue;
         const auto airframe = airframe::read(*text);
         if (!airframe) continue;

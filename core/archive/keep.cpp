@@ -68,17 +68,14 @@ Result<std::int64_t> signerId(Connection& connection, const file::Told& told) {
                 bind, bind);
 }
 
-Result<std::int64_t> pointsId(Connection& connection, const file::Told& told) {
+Result<std::int64_t> walkedId(Connection& connection, const file::Told& told) {
     const file::RoundTold* round = told.round();
-    if (round == nullptr || !round->points) return 0;
-    Json list = Json::array();
-    for (const file::PointName& point : *round->points)
-        list.push_back(Json::array({point.id, point.name, point.zone, point.jasc}));
-    const std::string json = list.dump();
+    if (round == nullptr) return 0;
+    const std::string json = file::toJson(*round->walked).dump();
     const std::string digest = digestOf(json);
     return idOf(connection,
-                {"points/" + digest, "SELECT id FROM points WHERE digest = ?",
-                 "INSERT INTO points(digest, json) VALUES(?, ?)"},
+                {"walked/" + digest, "SELECT id FROM walked WHERE digest = ?",
+                 "INSERT INTO walked(digest, json) VALUES(?, ?)"},
                 [&](Statement& to) { to.blob(digest); },
                 [&](Statement& to) { to.blob(digest).text(json); });
 }
@@ -96,7 +93,7 @@ Result<std::int64_t> headerId(Connection& connection, const std::string& text) {
 Result<std::int64_t> dictionaryId(Connection& connection, const file::Told& told, std::string_view content) {
     const file::RoundTold* round = told.round();
     const std::string name =
-        round == nullptr ? told.kind() : "round/" + round->airframe + '/' + round->walk;
+        round == nullptr ? told.kind() : "round/" + round->walked->airframe + '/' + round->walked->walk;
     return idOf(connection,
                 {"dictionary/" + name, "SELECT id FROM dictionary WHERE name = ?",
                  "INSERT INTO dictionary(name, bytes) VALUES(?, ?)"},
@@ -132,14 +129,14 @@ Result<void> insertPage(Connection& connection, const file::Told& told, std::int
                         const std::string& digest) {
     const auto signer = signerId(connection, told);
     if (!signer) return tl::unexpected(signer.error());
-    const auto points = pointsId(connection, told);
-    if (!points) return tl::unexpected(points.error());
+    const auto walked = walkedId(connection, told);
+    if (!walked) return tl::unexpected(walked.error());
     const std::string previous = packedHashes(told.previous);
     const std::string rest = file::toJson(told).dump();
     const char* conclusion = told.round() == nullptr ? "" : told.round()->fit ? "fit" : "not fit";
     Statement insert = connection.prepare("INSERT INTO page VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     insert.integer(file).integer(key).blob(digest).text(told.kind()).integer(*signer).text(conclusion);
-    insert.integer(told.findings()).integer(*points).blob(previous).text(rest);
+    insert.integer(told.findings()).integer(*walked).blob(previous).text(rest);
     if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
     return {};
 }

@@ -60,28 +60,20 @@ Result<std::string> Connection::dictionary(std::int64_t id) {
 
 std::string pagesWhere(const char* condition) {
     return "SELECT page.record, page.sha256, page.kind, file.registration, signer.name, signer.role,"
-           " signer.certificate, signer.key, page.points, page.previous, page.told"
+           " signer.certificate, signer.key, page.walked, page.previous, page.told"
            " FROM page JOIN file ON file.id = page.file JOIN signer ON signer.id = page.signer WHERE " +
            std::string(condition);
 }
 
-Result<std::shared_ptr<const file::Points>> Connection::pointList(std::int64_t id) {
-    if (id == 0) return std::make_shared<const file::Points>();
-    if (const auto known = pointLists.find(id); known != pointLists.end()) return known->second;
-    const std::string where = "points " + std::to_string(id);
-    Statement select = prepare("SELECT json FROM points WHERE id = ?");
-    if (select.integer(id).step() != SQLITE_ROW) return rotten(where);
-    const auto json = parseJson(select.textAt(0));
-    if (!json || !json->is_array()) return rotten(where);
-    file::Points points;
-    for (const Json& one : *json) {
-        const bool whole = one.is_array() && one.size() == 4 &&
-                           std::all_of(one.begin(), one.end(), [](const Json& text) { return text.is_string(); });
-        if (!whole) return rotten(where);
-        points.push_back({one[0], one[1], one[2], one[3]});
-    }
-    if (pointLists.size() > 1024) pointLists.clear();
-    return pointLists[id] = std::make_shared<const file::Points>(std::move(points));
+Result<std::shared_ptr<const file::Walked>> Connection::walked(std::int64_t id) {
+    if (id == 0) return std::make_shared<const file::Walked>();
+    if (const auto known = walks.find(id); known != walks.end()) return known->second;
+    Statement select = prepare("SELECT json FROM walked WHERE id = ?");
+    if (select.integer(id).step() != SQLITE_ROW) return rotten("walk " + std::to_string(id));
+    auto read = file::walkedFrom(select.textAt(0));
+    if (!read) return tl::unexpected(read.error());
+    if (walks.size() > 1024) walks.clear();
+    return walks[id] = std::make_shared<const file::Walked>(std::move(*read));
 }
 
 Result<file::Told> Connection::toldIn(const Statement& row) {
@@ -92,10 +84,10 @@ Result<file::Told> Connection::toldIn(const Statement& row) {
     told.registration = row.textAt(3);
     told.signer = {row.textAt(4), row.textAt(5), row.textAt(6)};
     told.key = row.textAt(7);
-    auto points = pointList(row.integerAt(8));
-    if (!points) return tl::unexpected(points.error());
+    auto itsWalk = walked(row.integerAt(8));
+    if (!itsWalk) return tl::unexpected(itsWalk.error());
     told.previous = hashesIn(row.textAt(9));
-    if (auto filled = file::fill(told, row.textAt(10), kind, *points); !filled)
+    if (auto filled = file::fill(told, row.textAt(10), kind, *itsWalk); !filled)
         return tl::unexpected(filled.error());
     return told;
 }

@@ -51,15 +51,16 @@ Seen seenIn(const Json& point) {
 RoundTold roundIn(const Json& content) {
     RoundTold told;
     told.round = textIn(content, "round");
-    if (content.contains("walk")) told.walk = content["walk"]["name"];
     if (const auto conclusion = content.find("conclusion"); conclusion != content.end()) {
         told.fit = (*conclusion)["fit"].get<bool>();
         told.reasons = textIn(*conclusion, "reasons");
     }
     const Json& aircraft = content["aircraft"];
     told.counters = countersIn(aircraft["counters"]);
-    if (aircraft.contains("airframe")) told.airframe = aircraft["airframe"]["sha256"];
-    Points points;
+    Walked walked;
+    if (content.contains("walk")) walked.walk = content["walk"]["name"];
+    if (aircraft.contains("airframe")) walked.airframe = aircraft["airframe"]["sha256"];
+    std::vector<PointName>& points = walked.points;
     for (const Json& point : content["points"]) {
         points.push_back({point["id"], point["name"], point["zone"], textIn(point, "jasc")});
         Seen seen = seenIn(point);
@@ -67,62 +68,50 @@ RoundTold roundIn(const Json& content) {
     }
     std::sort(points.begin(), points.end(),
               [](const PointName& a, const PointName& b) { return a.id < b.id; });
-    told.points = std::make_shared<const Points>(std::move(points));
+    told.walked = std::make_shared<const Walked>(std::move(walked));
     if (const auto photos = content.find("photos"); photos != content.end())
         for (const Json& photo : *photos)
             told.photos.push_back(photo["sha256"]);
     return told;
 }
 
-Json toJson(const std::vector<round::CounterReading>& counters) {
-    Json list = Json::array();
-    for (const auto& one : counters)
-        list.push_back({{"id", one.id}, {"value", one.value}});
-    return list;
-}
-
 void putIfAny(Json& json, const char* name, const std::string& text) {
     if (!text.empty()) json[name] = text;
 }
 
+// Rounds are many: names that every one of them would repeat are left out.
 Json toJson(const Seen& seen) {
-    Json json{{"point", seen.point}, {"outcome", static_cast<int>(seen.outcome)}};
-    putIfAny(json, "words", seen.words);
-    putIfAny(json, "basis", seen.basis);
-    putIfAny(json, "value", seen.value);
-    putIfAny(json, "unit", seen.unit);
-    putIfAny(json, "verdict", seen.verdict);
-    if (seen.grounds) json["grounds"] = true;
-    return json;
+    Json list = Json::array({seen.point, static_cast<int>(seen.outcome), seen.grounds, seen.words, seen.basis,
+                             seen.value, seen.unit, seen.verdict});
+    while (list.back() == "")
+        list.erase(list.size() - 1);
+    return list;
 }
 
-Seen seenFrom(const Json& json) {
-    Seen seen;
-    seen.point = json.at("point");
-    seen.outcome = static_cast<Outcome>(json.at("outcome").get<int>());
-    seen.words = textIn(json, "words");
-    seen.basis = textIn(json, "basis");
-    seen.value = textIn(json, "value");
-    seen.unit = textIn(json, "unit");
-    seen.verdict = textIn(json, "verdict");
-    seen.grounds = json.contains("grounds");
-    return seen;
+Seen seenFrom(const Json& list) {
+    const auto text = [&](std::size_t i) { return i < list.size() ? list[i].get<std::string>() : std::string(); };
+    return {text(0), static_cast<Outcome>(list.at(1).get<int>()), text(3), list.at(2).get<bool>(), text(4), text(5),
+            text(6), text(7)};
 }
 
 RoundTold roundFrom(const Json& json) {
     RoundTold told;
     told.round = textIn(json, "round");
-    told.walk = textIn(json, "walk");
     told.fit = json.at("fit").get<bool>();
     told.reasons = textIn(json, "reasons");
-    told.airframe = textIn(json, "airframe");
-    told.counters = countersIn(json.at("counters"));
+    for (const Json& one : json.at("counters"))
+        told.counters.push_back({one.at(0), one.at(1)});
     if (const auto list = json.find("seen"); list != json.end())
         for (const Json& one : *list)
             told.seen.push_back(seenFrom(one));
     if (const auto list = json.find("photos"); list != json.end())
         told.photos = list->get<std::vector<std::string>>();
     return told;
+}
+
+tl::unexpected<Error> damaged(const std::string& where) {
+    return fail(ErrorCode::storage, "The archive is damaged: what is kept about a record can't be read.", where,
+                "Keep the file, copy it away, and go on with a backup.");
 }
 
 } // namespace
@@ -133,9 +122,10 @@ const Seen* RoundTold::seenAt(const std::string& id) const {
 }
 
 const PointName* RoundTold::point(const std::string& id) const {
-    const auto found = std::lower_bound(points->begin(), points->end(), id,
+    const auto& points = walked->points;
+    const auto found = std::lower_bound(points.begin(), points.end(), id,
                                         [](const PointName& one, const std::string& it) { return one.id < it; });
-    return found == points->end() || found->id != id ? nullptr : &*found;
+    return found == points.end() || found->id != id ? nullptr : &*found;
 }
 
 const char* Told::kind() const {
@@ -181,11 +171,11 @@ Json toJson(const Told& told) {
     }
     const RoundTold& its = *told.round();
     putIfAny(json, "round", its.round);
-    putIfAny(json, "walk", its.walk);
     json["fit"] = its.fit;
     putIfAny(json, "reasons", its.reasons);
-    putIfAny(json, "airframe", its.airframe);
-    json["counters"] = toJson(its.counters);
+    json["counters"] = Json::array();
+    for (const auto& one : its.counters)
+        json["counters"].push_back(Json::array({one.id, one.value}));
     if (!its.seen.empty()) {
         json["seen"] = Json::array();
         for (const Seen& one : its.seen)
@@ -196,7 +186,7 @@ Json toJson(const Told& told) {
 }
 
 Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
-                  std::shared_ptr<const Points> points) {
+                  std::shared_ptr<const Walked> walked) {
     try {
         const Json json = Json::parse(kept);
         told.serial = textIn(json, "serial");
@@ -205,12 +195,30 @@ Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
             return {};
         }
         RoundTold its = roundFrom(json);
-        its.points = points ? std::move(points) : std::make_shared<const Points>();
+        if (walked) its.walked = std::move(walked);
         told.what = std::move(its);
         return {};
     } catch (const std::exception&) { // it was written by toJson: a damaged page
-        return fail(ErrorCode::storage, "The archive is damaged: what is kept about a record can't be read.",
-                    told.sha256, "Keep the file, copy it away, and go on with a backup.");
+        return damaged(told.sha256);
+    }
+}
+
+Json toJson(const Walked& walked) {
+    Json json{{"airframe", walked.airframe}, {"walk", walked.walk}, {"points", Json::array()}};
+    for (const PointName& point : walked.points)
+        json["points"].push_back(Json::array({point.id, point.name, point.zone, point.jasc}));
+    return json;
+}
+
+Result<Walked> walkedFrom(std::string_view kept) {
+    try {
+        const Json json = Json::parse(kept);
+        Walked walked{json.at("airframe"), json.at("walk"), {}};
+        for (const Json& one : json.at("points"))
+            walked.points.push_back({one.at(0), one.at(1), one.at(2), one.at(3)});
+        return walked;
+    } catch (const std::exception&) {
+        return damaged("a walk");
     }
 }
 
@@ -252,7 +260,7 @@ std::string gloss(const Told& told) {
         const PointName* point = its.point(one.point);
         text += (text.empty() ? "" : "; ") + (point == nullptr ? one.point : point->name) + ": " + one.words;
     }
-    return text.empty() ? its.walk : text;
+    return text.empty() ? its.walked->walk : text;
 }
 
 } // namespace ambit::file

@@ -17,8 +17,13 @@ struct PointName {
     std::string jasc; ///< may be empty
     friend bool operator==(const PointName&, const PointName&) = default;
 };
-/// Every point that a round settled, sorted by id. Rounds of one walk share theirs.
-using Points = std::vector<PointName>;
+/// What rounds of one walk have in common, and share.
+struct Walked {
+    std::string airframe;          ///< hash of its description
+    std::string walk;              ///< its name
+    std::vector<PointName> points; ///< every point that was settled, sorted by id
+    friend bool operator==(const Walked&, const Walked&) = default;
+};
 
 /// A point of a round that wasn't simply sound.
 struct Seen {
@@ -34,14 +39,12 @@ struct Seen {
 
 struct RoundTold {
     std::string round; ///< its id
-    std::string walk;  ///< its name
     bool fit = false;
     std::string reasons;
     std::vector<round::CounterReading> counters;
-    std::shared_ptr<const Points> points;
-    std::vector<Seen> seen;          ///< in the order settled; points that were sound and not measured aren't here
+    std::shared_ptr<const Walked> walked = std::make_shared<const Walked>(); ///< never null
+    std::vector<Seen> seen; ///< in the order settled; points that were sound and not measured aren't here
     std::vector<std::string> photos; ///< hashes
-    std::string airframe;            ///< hash of its description
 
     /// Nullptr: nothing but sound, or not in this round.
     [[nodiscard]] const Seen* seenAt(const std::string& point) const;
@@ -69,12 +72,15 @@ struct Told {
 [[nodiscard]] Told toldBy(std::string sha256, const Json& content, std::string key);
 [[nodiscard]] Told toldBy(const record::RecordReport& report);
 
-/// The same as JSON, to be kept beside the record, without what is kept elsewhere: identity, key, points.
+/// The same as JSON, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`.
 [[nodiscard]] Json toJson(const Told& told);
+[[nodiscard]] Json toJson(const Walked& walked);
+/// Error storage: this isn't what toJson wrote.
+[[nodiscard]] Result<Walked> walkedFrom(std::string_view kept);
 /// The other way. `told` brings what is kept elsewhere; its `what` is filled in.
 /// Error storage: this isn't what toJson wrote.
 [[nodiscard]] Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
-                                std::shared_ptr<const Points> points);
+                                std::shared_ptr<const Walked> walked);
 
 /// In a few words, for a list: "Tail rotor blades: nick at the tip; …", "Replaced the belt."
 [[nodiscard]] std::string gloss(const Told& told);

@@ -32,8 +32,9 @@ Top topOf(std::string_view content) {
     top.at = after(content, R"(},"at":")", '"');
     if (const auto concluded = after(content, R"(,"concludedAt":")", '"'); !concluded.empty())
         top.at = concluded;
-    const std::size_t signer = content.rfind(R"(,"signer":{)");
-    const std::size_t previous = content.rfind(R"(,"previous":[)", signer);
+    // Only a removal's records name others of that name, and they come after it.
+    const std::size_t records = content.rfind(R"(,"records":[)");
+    const std::size_t previous = content.rfind(R"(,"previous":[)", records);
     if (previous != std::string_view::npos) top.previous = after(content.substr(previous), R"(,"previous":[)", ']');
     return top;
 }

@@ -44,6 +44,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool plan();
 /// The solver on TSPLIB's instances, so many seconds each.
 [[nodiscard]] bool published(double seconds);
+/// An archive of so many records.
+[[nodiscard]] bool archive(const QString& workFolder, std::size_t records);
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);
 /// The rival of `start`: a Qt Quick window with nothing in it, gone after its first frame.
 [[nodiscard]] int emptyWindow(int argc, char** argv);
