@@ -1,9 +1,11 @@
 #include "record/recheck.hpp"
 
+#include "base/encoding.hpp"
 #include "base/hash.hpp"
 #include "record/es256.hpp"
 #include "record/jws.hpp"
 
+#include <algorithm>
 #include <unordered_map>
 
 namespace ambit::record {
@@ -61,6 +63,23 @@ bool isSigner(std::string_view content, const std::string& name) {
     return signer && signer->is_object() && signer->value("name", Json()) == name;
 }
 
+/// A row of countersignatures: each after the one before it, each by another key.
+Result<void> checkAll(std::string_view content, const std::vector<SignatureText>& signatures) {
+    std::vector<std::string> points;
+    std::string after;
+    for (const SignatureText& one : signatures) {
+        const Json entry{{"protected", one.header}, {"signature", toBase64Url(one.value)}};
+        const auto report = verifyJws(entry, content, after, "/signatures");
+        if (!report) return tl::unexpected(report.error());
+        const std::string& point = report->certificate.point;
+        if (std::find(points.begin(), points.end(), point) != points.end())
+            return refuse(report->certificate.name + " signed twice with the same key.");
+        points.push_back(point);
+        after = hashOf(entry);
+    }
+    return {};
+}
+
 struct Known {
     Es256Key key;
     std::string name;
@@ -81,11 +100,10 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
     const Digest digest = sha256(content);
     if (identity != std::string_view(reinterpret_cast<const char*>(digest.data()), digest.size()))
         return refuse("This is not what was stored: its hash is another.");
-    if (signatures.size() != 1) {
-        const auto report = verifyRecord(assembled(content, signatures));
-        if (!report) return tl::unexpected(report.error());
-        return topOf(content);
-    }
+    if (signatures.empty() || signatures.size() > mostSignatures)
+        return refuse("It bears no signature, or too many.");
+    if (signatures.size() > 1)
+        if (auto good = checkAll(content, signatures); !good) return tl::unexpected(good.error());
     const SignatureText& signature = signatures.front();
     auto known = keys->of.find(signature.header);
     if (known == keys->of.end()) {

@@ -25,7 +25,7 @@ public:
     ~Recheck();
 
     /// `identity`: 32 bytes. Error signature: the content's hash is another, a signature doesn't hold, or the
-    /// first isn't the signer's; a record with countersignatures is verified as verifyRecord does.
+    /// first isn't the signer's; countersignatures are checked as verifyRecord does.
     [[nodiscard]] Result<Top> operator()(std::string_view identity, std::string_view content,
                                          const std::vector<SignatureText>& signatures);
 
