@@ -5,7 +5,8 @@
 #include "record/pdf.hpp"
 
 #include <algorithm>
-#include <future>
+#include <condition_variable>
+#include <mutex>
 #include <thread>
 
 namespace ambit::archive {
@@ -59,20 +60,69 @@ Looked look(Result<Offered> offered) {
     return looked;
 }
 
-/// Looks at all of them, on all cores.
-std::vector<Looked> lookAtAll(std::vector<Result<Offered>> offered) {
-    std::vector<Looked> looked(offered.size());
-    const std::size_t count = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
-    std::vector<std::future<void>> workers;
-    for (std::size_t worker = 0; worker < count; ++worker)
-        workers.push_back(std::async(std::launch::async, [&, worker] {
-            for (std::size_t i = worker; i < offered.size(); i += count)
-                looked[i] = look(std::move(offered[i]));
-        }));
-    for (std::future<void>& worker : workers)
-        worker.get();
-    return looked;
-}
+/// Threads that stay: what each has learned of keys and certificates serves the next stretch too.
+class Crew {
+public:
+    Crew() {
+        const unsigned count = std::max(std::thread::hardware_concurrency(), 1U);
+        for (unsigned i = 0; i < count; ++i)
+            threads.emplace_back([this] { work(); });
+    }
+    Crew(const Crew&) = delete;
+    Crew& operator=(const Crew&) = delete;
+    ~Crew() {
+        {
+            const std::lock_guard lock(guard);
+            ended = true;
+        }
+        wake.notify_all();
+        for (std::thread& thread : threads)
+            thread.join();
+    }
+
+    /// Begins to look at a stretch; the one before must have been waited for.
+    void begin(std::vector<Result<Offered>> stretch) {
+        {
+            const std::lock_guard lock(guard);
+            offered = std::move(stretch);
+            looked = std::vector<Looked>(offered.size());
+            next = 0;
+            left = offered.size();
+        }
+        wake.notify_all();
+    }
+    /// Waits until all of it is looked at.
+    std::vector<Looked> wait() {
+        std::unique_lock lock(guard);
+        done.wait(lock, [this] { return left == 0; });
+        return std::move(looked);
+    }
+
+private:
+    void work() {
+        std::unique_lock lock(guard);
+        for (;;) {
+            wake.wait(lock, [this] { return ended || next < offered.size(); });
+            if (ended) return;
+            const std::size_t i = next++;
+            Result<Offered> one = std::move(offered[i]);
+            lock.unlock();
+            Looked seen = look(std::move(one));
+            lock.lock();
+            looked[i] = std::move(seen);
+            if (--left == 0) done.notify_all();
+        }
+    }
+
+    std::vector<Result<Offered>> offered;
+    std::vector<Looked> looked;
+    std::size_t next = 0;
+    std::size_t left = 0;
+    bool ended = false;
+    std::mutex guard;
+    std::condition_variable wake, done;
+    std::vector<std::thread> threads;
+};
 
 std::vector<Result<Offered>> takeStretch(const Next& next) {
     std::vector<Result<Offered>> stretch;
@@ -177,14 +227,14 @@ Result<Imported> importRecord(Archive& archive, std::string_view recordJson) {
 }
 
 Result<void> importAll(Archive& archive, const Next& next, const Told& told, bool anyPhoto) {
-    // While one stretch is kept, the next is looked at.
-    auto looking = std::async(std::launch::deferred, lookAtAll, takeStretch(next));
+    Crew crew;
+    crew.begin(takeStretch(next));
     for (;;) {
-        const std::vector<Looked> stretch = looking.get();
+        const std::vector<Looked> stretch = crew.wait();
         if (stretch.empty()) return {};
-        looking = std::async(std::launch::async, lookAtAll, takeStretch(next));
+        crew.begin(takeStretch(next)); // while this one is kept
         if (auto kept = keepStretch(archive, stretch, told, anyPhoto); !kept) {
-            looking.wait();
+            (void)crew.wait();
             return kept;
         }
     }

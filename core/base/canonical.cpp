@@ -20,59 +20,65 @@ bool lessInUtf16(const std::string& a, const std::string& b) {
                                         [&](char x, char y) { return rank(x) < rank(y); });
 }
 
-void writeString(std::string& out, const std::string& text) {
+void writeEscaped(std::string& out, char c) {
     static constexpr std::string_view hex = "0123456789abcdef";
+    static constexpr std::string_view plain = "\"\\\b\t\n\f\r";
+    static constexpr std::string_view letters = "\"\\btnfr";
+    const auto byte = static_cast<unsigned char>(c);
+    if (const std::size_t known = plain.find(c); known != std::string_view::npos)
+        (out += '\\') += letters[known];
+    else
+        (out += "\\u00") += {hex[byte >> 4U], hex[byte & 0xFU]};
+}
+
+void writeString(std::string& out, const std::string& text) {
     out += '"';
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        switch (c) {
-        case '"':
-            out += "\\\"";
-            break;
-        case '\\':
-            out += "\\\\";
-            break;
-        case '\b':
-            out += "\\b";
-            break;
-        case '\t':
-            out += "\\t";
-            break;
-        case '\n':
-            out += "\\n";
-            break;
-        case '\f':
-            out += "\\f";
-            break;
-        case '\r':
-            out += "\\r";
-            break;
-        default:
-            if (byte < 0x20)
-                (out += "\\u00") += {hex[byte >> 4U], hex[byte & 0xFU]};
-            else
-                out += c;
-        }
+    std::size_t written = 0;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(text[i]);
+        if (byte >= 0x20 && byte != '"' && byte != '\\') continue;
+        out.append(text, written, i - written);
+        writeEscaped(out, text[i]);
+        written = i + 1;
     }
+    out.append(text, written);
     out += '"';
 }
 
 void write(std::string& out, const Json& value);
 
-void writeObject(std::string& out, const Json& object) {
-    std::vector<const Json::object_t::value_type*> members;
-    for (const auto& member : object.get_ref<const Json::object_t&>())
-        members.push_back(&member);
-    std::sort(members.begin(), members.end(),
-              [](auto* a, auto* b) { return lessInUtf16(a->first, b->first); });
+template<class Members> void writeMembers(std::string& out, const Members& members) {
     out += '{';
-    for (const auto* member : members) {
-        if (member != members.front()) out += ',';
-        writeString(out, member->first);
+    bool first = true;
+    for (const auto& member : members) {
+        const auto& [name, value] = *member;
+        if (!first) out += ',';
+        first = false;
+        writeString(out, name);
         out += ':';
-        write(out, member->second);
+        write(out, value);
     }
     out += '}';
+}
+
+/// The bytes' order, in which an object keeps its names, is another only where one has such a lead byte.
+bool mayDiffer(const std::string& name) {
+    return std::any_of(name.begin(), name.end(), [](char c) { return static_cast<unsigned char>(c) >= 0xEE; });
+}
+
+void writeObject(std::string& out, const Json& object) {
+    const auto& its = object.get_ref<const Json::object_t&>();
+    std::vector<const Json::object_t::value_type*> members;
+    members.reserve(its.size());
+    bool sorted = true;
+    for (const auto& member : its) {
+        members.push_back(&member);
+        sorted = sorted && !mayDiffer(member.first);
+    }
+    if (!sorted)
+        std::sort(members.begin(), members.end(),
+                  [](auto* a, auto* b) { return lessInUtf16(a->first, b->first); });
+    writeMembers(out, members);
 }
 
 void writeArray(std::string& out, const Json& array) {
@@ -82,6 +88,14 @@ void writeArray(std::string& out, const Json& array) {
         write(out, array[i]);
     }
     out += ']';
+}
+
+/// Up to 2^53 a double has every integer's digits; beyond, those of the double count.
+void writeInteger(std::string& out, const Json& value) {
+    constexpr std::int64_t exact = std::int64_t{1} << 53;
+    const auto integer = value.get<std::int64_t>();
+    const bool fits = value.is_number_unsigned() ? value.get<std::uint64_t>() <= std::uint64_t{exact} : integer >= -exact && integer <= exact;
+    out += fits ? std::to_string(integer) : canonicalNumber(value.get<double>());
 }
 
 void write(std::string& out, const Json& value) {
@@ -97,6 +111,7 @@ void write(std::string& out, const Json& value) {
         return;
     case Json::value_t::number_integer:
     case Json::value_t::number_unsigned:
+        return writeInteger(out, value);
     case Json::value_t::number_float:
         out += canonicalNumber(value.get<double>());
         return;

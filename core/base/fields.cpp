@@ -24,9 +24,11 @@ void Fields::fail(const std::string& what, const std::string& name) {
 
 const Json* Fields::find(const char* name) {
     if (object == nullptr) return nullptr;
-    read.emplace(name);
     const auto found = object->find(name);
-    if (found != object->end()) return &*found;
+    if (found != object->end()) {
+        if (std::find(read.begin(), read.end(), &*found) == read.end()) read.push_back(&*found);
+        return &*found;
+    }
     fail("This field is missing.", name);
     return nullptr;
 }
@@ -123,9 +125,9 @@ const Json* Fields::any(const char* name) {
 }
 
 void Fields::end() {
-    if (object == nullptr) return;
+    if (object == nullptr || read.size() == object->size()) return;
     for (const auto& [name, value] : object->items())
-        if (!read.contains(name)) fail("This field is not known.", name);
+        if (std::find(read.begin(), read.end(), &value) == read.end()) fail("This field is not known.", name);
 }
 
 } // namespace ambit

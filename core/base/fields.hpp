@@ -7,7 +7,6 @@
 
 #include <cstdint>
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -47,7 +46,7 @@ private:
     const Json* object = nullptr; ///< none: not an object
     std::string pointer;
     std::optional<Error>* error;
-    std::set<std::string, std::less<>> read;
+    std::vector<const Json*> read; ///< each once
 };
 
 } // namespace ambit

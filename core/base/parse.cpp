@@ -2,6 +2,7 @@
 
 #include "base/pointer.hpp"
 
+#include <cstring>
 #include <optional>
 
 namespace ambit {
@@ -31,9 +32,23 @@ Sequence firstSequence(std::string_view text) {
     return {point, length};
 }
 
+/// Eight bytes at a time: most of a record is ASCII.
+std::size_t skipAscii(std::string_view text, std::size_t at) {
+    std::uint64_t eight = 0;
+    for (; at + sizeof eight <= text.size(); at += sizeof eight) {
+        std::memcpy(&eight, text.data() + at, sizeof eight);
+        if ((eight & 0x8080808080808080U) != 0) break;
+    }
+    while (at < text.size() && static_cast<unsigned char>(text[at]) < 0x80)
+        ++at;
+    return at;
+}
+
 /// Offset of the first byte that isn't UTF-8; nullopt: all is.
 std::optional<std::size_t> firstBadByte(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
+        at = skipAscii(text, at);
+        if (at == text.size()) break;
         const std::size_t length = firstSequence(text.substr(at)).length;
         if (length == 0) return at;
         at += length;
@@ -192,6 +207,11 @@ bool isUtf8(std::string_view text) {
 
 bool isPlainText(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
+        const auto byte = static_cast<unsigned char>(text[at]);
+        if (byte >= 0x20 && byte < 0x7F) {
+            ++at;
+            continue;
+        }
         const auto [point, length] = firstSequence(text.substr(at));
         if (length == 0 || !isPlain(point)) return false;
         at += length;

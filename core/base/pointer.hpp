@@ -26,4 +26,23 @@ namespace ambit {
     return parent + '/' + std::to_string(index);
 }
 
+/// A pointer that is written only when it is asked for. Each must outlive those made from it.
+class Where {
+public:
+    explicit Where(std::string_view pointer) : name(pointer) {} ///< as it stands
+    Where(const Where& parent, std::string_view member) : above(&parent), name(member) {}
+    Where(const Where& parent, std::size_t element) : above(&parent), index(element), isElement(true) {}
+
+    [[nodiscard]] std::string text() const {
+        if (above == nullptr) return std::string(name);
+        return isElement ? pointerTo(above->text(), index) : pointerTo(above->text(), name);
+    }
+
+private:
+    const Where* above = nullptr;
+    std::string_view name;
+    std::size_t index = 0;
+    bool isElement = false;
+};
+
 } // namespace ambit

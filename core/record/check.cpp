@@ -140,23 +140,23 @@ bool isBeyondEvents(std::string_view name) {
 }
 
 /// Pointer of the first thing in `content` that isn't what its events say.
-std::optional<std::string> differs(const Json& content, const Json& told, const std::string& pointer) {
+std::optional<std::string> differs(const Json& content, const Json& told, const Where& where) {
     if (told.is_object()) {
         for (const auto& [name, value] : told.items()) {
-            const std::string at = pointerTo(pointer, name);
-            if (!content.contains(name)) return at;
+            const Where at(where, std::string_view(name));
+            if (!content.contains(name)) return at.text();
             if (auto found = differs(content[name], value, at)) return found;
         }
         for (const auto& [name, value] : content.items())
-            if (!told.contains(name) && !isBeyondEvents(name)) return pointerTo(pointer, name);
+            if (!told.contains(name) && !isBeyondEvents(name)) return pointerTo(where.text(), name);
         return std::nullopt;
     }
     if (told.is_array() && content.size() == told.size()) {
         for (std::size_t i = 0; i < told.size(); ++i)
-            if (auto found = differs(content[i], told[i], pointerTo(pointer, i))) return found;
+            if (auto found = differs(content[i], told[i], Where(where, i))) return found;
         return std::nullopt;
     }
-    return content == told ? std::nullopt : std::optional(pointer);
+    return content == told ? std::nullopt : std::optional(where.text());
 }
 
 /// What `fit` can't stand beside, and what `sound` can't.
@@ -199,7 +199,7 @@ Result<void> checkContent(const Json& content) {
         return wrong(told.error().what,
                      "/events" + (told.error().where.empty() ? "" : " " + told.error().where));
     }
-    if (auto at = differs(content, *told, {}))
+    if (auto at = differs(content, *told, Where("")))
         return wrong("This isn't what the record's own events say.", *at);
     return checkConclusion(content);
 }

@@ -6,6 +6,7 @@
 #include <array>
 #include <openssl/core_names.h>
 #include <openssl/params.h>
+#include <unordered_map>
 
 namespace ambit::record {
 
@@ -78,7 +79,15 @@ bool Es256Key::verifies(std::string_view digest, std::string_view signature) con
 }
 
 bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature) {
-    return Es256Key(point).verifies(digest, signature);
+    constexpr std::size_t most = 256;
+    thread_local std::unordered_map<std::string, Es256Key> seen; // the same few keys again and again
+    std::string name(point);
+    auto known = seen.find(name);
+    if (known == seen.end()) {
+        if (seen.size() >= most) seen.clear();
+        known = seen.emplace(std::move(name), Es256Key(point)).first;
+    }
+    return known->second.verifies(digest, signature);
 }
 
 bool isLowS(std::string_view signature) {

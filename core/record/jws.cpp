@@ -7,6 +7,7 @@
 #include "record/shape.hpp"
 
 #include <optional>
+#include <unordered_map>
 
 namespace ambit::record {
 
@@ -34,6 +35,17 @@ Result<std::string> certificateDer(const Json& text, const std::string& where) {
     return der;
 }
 
+/// Of a text seen before the certificate is known: the same few people sign again and again.
+Result<Certificate> certificateOf(const std::string& text, const std::string& der) {
+    constexpr std::size_t most = 256;
+    thread_local std::unordered_map<std::string, Certificate> seen;
+    if (const auto known = seen.find(text); known != seen.end()) return known->second;
+    auto certificate = Certificate::fromDer(der);
+    if (!certificate) return certificate;
+    if (seen.size() >= most) seen.clear();
+    return seen.emplace(text, std::move(*certificate)).first->second;
+}
+
 /// The first is the signer's; the others, if any, may vouch for it and are covered by the signature like it.
 Result<Certificate> signerOf(const Json& header, const std::string& where) {
     const auto chain = header.find("x5c");
@@ -44,7 +56,7 @@ Result<Certificate> signerOf(const Json& header, const std::string& where) {
         auto der = certificateDer(text, where);
         if (!der) return tl::unexpected(der.error());
         if (first) continue;
-        auto certificate = Certificate::fromDer(*der);
+        auto certificate = certificateOf(text.get_ref<const std::string&>(), *der);
         if (!certificate) return refuse(certificate.error().what, where);
         first = std::move(*certificate);
     }

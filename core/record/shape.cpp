@@ -13,59 +13,61 @@ namespace {
 constexpr std::size_t longestText = 8192; ///< bytes; as in events
 constexpr std::size_t longestList = 20000;
 
-tl::unexpected<Error> wrong(std::string what, const std::string& pointer) {
-    return fail(ErrorCode::invalid, std::move(what), pointer);
+tl::unexpected<Error> wrong(std::string what, const Where& where) {
+    return fail(ErrorCode::invalid, std::move(what), where.text());
 }
 
-Result<void> checkObject(const Json& value, const Shape& shape, const std::string& pointer) {
-    if (!value.is_object()) return wrong("An object is expected here.", pointer);
+Result<void> check(const Json& value, const Shape& shape, const Where& where);
+
+Result<void> checkObject(const Json& value, const Shape& shape, const Where& where) {
+    if (!value.is_object()) return wrong("An object is expected here.", where);
     std::size_t known = 0;
     for (const Field& field : shape.fields) {
         const auto found = value.find(field.name);
-        const std::string at = pointerTo(pointer, std::string_view(field.name));
+        const Where at(where, std::string_view(field.name));
         if (found == value.end()) {
             if (field.required) return wrong("This field is missing.", at);
             continue;
         }
         ++known;
-        if (auto good = checkShape(*found, field.shape, at); !good) return good;
+        if (auto good = check(*found, field.shape, at); !good) return good;
     }
     if (known == value.size()) return {};
     for (const auto& [name, unused] : value.items()) {
         const bool expected = std::any_of(shape.fields.begin(), shape.fields.end(),
                                           [&name = name](const Field& field) { return name == field.name; });
-        if (!expected) return wrong("This field is not known.", pointerTo(pointer, name));
+        if (!expected) return wrong("This field is not known.", Where(where, std::string_view(name)));
     }
     return {};
 }
 
-Result<void> checkList(const Json& value, const Shape& shape, const std::string& pointer) {
-    if (!value.is_array() || value.size() > longestList) return wrong("A list is expected here.", pointer);
+Result<void> checkList(const Json& value, const Shape& shape, const Where& where) {
+    if (!value.is_array() || value.size() > longestList) return wrong("A list is expected here.", where);
     for (std::size_t i = 0; i < value.size(); ++i)
-        if (auto good = checkShape(value[i], shape.of.front(), pointerTo(pointer, i)); !good) return good;
+        if (auto good = check(value[i], shape.of.front(), Where(where, i)); !good) return good;
     return {};
 }
 
-Result<void> checkText(const std::string& text, const Shape& shape, const std::string& pointer) {
+Result<void> checkText(const std::string& text, const Shape& shape, const Where& where) {
     if (text.size() > longestText || !isPlainText(text))
-        return wrong("Plain text of at most 8192 bytes is expected here.", pointer);
+        return wrong("Plain text of at most 8192 bytes is expected here.", where);
     const auto is = [&](Shape::Is kind) { return shape.is == kind; };
-    if (text.empty() && !is(Shape::Is::textOrEmpty)) return wrong("This text is empty.", pointer);
+    if (text.empty() && !is(Shape::Is::textOrEmpty)) return wrong("This text is empty.", where);
     if (!shape.words.empty() && std::find(shape.words.begin(), shape.words.end(), text) == shape.words.end())
-        return wrong("This word is not one of those that can stand here.", pointer);
+        return wrong("This word is not one of those that can stand here.", where);
     const bool isHash = text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
     if (is(Shape::Is::hash) && !isHash)
-        return wrong("A SHA-256 in lower-case hex is expected here.", pointer);
+        return wrong("A SHA-256 in lower-case hex is expected here.", where);
     if (is(Shape::Is::decimal) && !Decimal::parse(text))
-        return wrong("A decimal number is expected here.", pointer);
+        return wrong("A decimal number is expected here.", where);
     if (is(Shape::Is::instant) && !parseInstant(text))
-        return wrong("A time in UTC is expected here.", pointer);
+        return wrong("A time in UTC is expected here.", where);
     if (is(Shape::Is::date) && !parseInstant(text + "T00:00:00.000Z"))
-        return wrong("A date is expected here, as 2026-06-20.", pointer);
+        return wrong("A date is expected here, as 2026-06-20.", where);
     return {};
 }
 
-Result<void> checkInteger(const Json& value, const Shape& shape, const std::string& pointer) {
+Result<void> checkInteger(const Json& value, const Shape& shape, const Where& where) {
     const bool fits =
         value.is_number_integer() &&
         (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t{INT64_MAX}) &&
@@ -73,7 +75,25 @@ Result<void> checkInteger(const Json& value, const Shape& shape, const std::stri
     if (fits) return {};
     return wrong("An integer from " + std::to_string(shape.least) + " to " + std::to_string(shape.most) +
                      " is expected here.",
-                 pointer);
+                 where);
+}
+
+Result<void> check(const Json& value, const Shape& shape, const Where& where) {
+    switch (shape.is) {
+    case Shape::Is::anything:
+        return {};
+    case Shape::Is::object:
+        return checkObject(value, shape, where);
+    case Shape::Is::list:
+        return checkList(value, shape, where);
+    case Shape::Is::integer:
+        return checkInteger(value, shape, where);
+    case Shape::Is::flag:
+        return value.is_boolean() ? Result<void>() : wrong("True or false is expected here.", where);
+    default:
+        if (!value.is_string()) return wrong("A text is expected here.", where);
+        return checkText(value.get_ref<const std::string&>(), shape, where);
+    }
 }
 
 } // namespace
@@ -112,21 +132,7 @@ Shape person() {
 }
 
 Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
-    switch (shape.is) {
-    case Shape::Is::anything:
-        return {};
-    case Shape::Is::object:
-        return checkObject(value, shape, pointer);
-    case Shape::Is::list:
-        return checkList(value, shape, pointer);
-    case Shape::Is::integer:
-        return checkInteger(value, shape, pointer);
-    case Shape::Is::flag:
-        return value.is_boolean() ? Result<void>() : wrong("True or false is expected here.", pointer);
-    default:
-        if (!value.is_string()) return wrong("A text is expected here.", pointer);
-        return checkText(value.get_ref<const std::string&>(), shape, pointer);
-    }
+    return check(value, shape, Where(pointer));
 }
 
 } // namespace ambit::record
