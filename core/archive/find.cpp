@@ -224,7 +224,7 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
         const auto& points = (*walked)->points;
         const bool inRound = std::binary_search(points.begin(), points.end(), file::PointName{point, {}, {}, {}},
                                                 [](const auto& a, const auto& b) { return a.id < b.id; });
-        if (!inRound && select.textAt(10).find(Json(point).dump()) == std::string::npos) continue;
+        if (!inRound && select.textAt(10).find(point) == std::string::npos) continue;
         const auto told = connection.toldIn(select);
         if (!told) return tl::unexpected(told.error());
         if (auto one = sightingIn(*told, point)) sightings.push_back(std::move(*one));

@@ -132,11 +132,11 @@ Result<void> insertPage(Connection& connection, const file::Told& told, std::int
     const auto walked = walkedId(connection, told);
     if (!walked) return tl::unexpected(walked.error());
     const std::string previous = packedHashes(told.previous);
-    const std::string rest = file::toJson(told).dump();
+    const std::string rest = file::packed(told);
     const char* conclusion = told.round() == nullptr ? "" : told.round()->fit ? "fit" : "not fit";
     Statement insert = connection.prepare("INSERT INTO page VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     insert.integer(file).integer(key).blob(digest).text(told.kind()).integer(*signer).text(conclusion);
-    insert.integer(told.findings()).integer(*walked).blob(previous).text(rest);
+    insert.integer(told.findings()).integer(*walked).blob(previous).blob(rest);
     if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
     return {};
 }

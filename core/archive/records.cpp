@@ -87,8 +87,8 @@ Result<file::Told> Connection::toldIn(const Statement& row) {
     auto itsWalk = walked(row.integerAt(8));
     if (!itsWalk) return tl::unexpected(itsWalk.error());
     told.previous = hashesIn(row.textAt(9));
-    if (auto filled = file::fill(told, row.textAt(10), kind, *itsWalk); !filled)
-        return tl::unexpected(filled.error());
+    if (auto unpacked = file::unpack(told, row.textAt(10), kind, *itsWalk); !unpacked)
+        return tl::unexpected(unpacked.error());
     return told;
 }
 

@@ -33,7 +33,7 @@ Result<void> takePhotosOut(Connection& connection, const file::Told& told) {
     if (told.round() == nullptr) return {};
     for (const std::string& hash : told.round()->photos) {
         {
-            Statement others = connection.prepare("SELECT 1 FROM page WHERE instr(told, ?) > 0 LIMIT 1");
+            Statement others = connection.prepare("SELECT 1 FROM page WHERE instr(told, CAST(? AS BLOB)) > 0 LIMIT 1");
             const int code = others.text(hash).step();
             if (code == SQLITE_ROW) continue;
             if (code != SQLITE_DONE) return connection.failed("let the photo go");

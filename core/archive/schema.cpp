@@ -119,7 +119,7 @@ CREATE TABLE page(
     findings INTEGER NOT NULL,
     walked INTEGER NOT NULL,
     previous BLOB NOT NULL,
-    told TEXT NOT NULL,
+    told BLOB NOT NULL,
     PRIMARY KEY(file, record)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE head(

@@ -147,7 +147,7 @@ private:
     Result<void> judge(const Row& row, const std::vector<record::SignatureText>& its) {
         const auto report = record::verifyRecord(record::assembled(content, {its.front()}));
         if (!report) return tl::unexpected(report.error());
-        if (file::toJson(file::toldBy(*report)).dump() != row.told)
+        if (file::packed(file::toldBy(*report)) != row.told)
             return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
         return {};
     }

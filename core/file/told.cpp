@@ -75,38 +75,101 @@ RoundTold roundIn(const Json& content) {
     return told;
 }
 
-void putIfAny(Json& json, const char* name, const std::string& text) {
-    if (!text.empty()) json[name] = text;
+class Writer {
+public:
+    void number(std::size_t value) {
+        while (value >= 0x80) {
+            bytes += static_cast<char>(0x80U | (value & 0x7FU));
+            value >>= 7U;
+        }
+        bytes += static_cast<char>(value);
+    }
+    void text(std::string_view text) {
+        number(text.size());
+        bytes += text;
+    }
+    std::string bytes;
+};
+
+class Reader {
+public:
+    explicit Reader(std::string_view kept) : rest(kept) {}
+
+    std::size_t number() {
+        std::size_t value = 0;
+        for (unsigned shift = 0; shift < 63; shift += 7) {
+            if (rest.empty()) break;
+            const auto byte = static_cast<unsigned char>(rest.front());
+            rest.remove_prefix(1);
+            value |= std::size_t{byte & 0x7FU} << shift;
+            if (byte < 0x80) return value;
+        }
+        good = false;
+        return 0;
+    }
+    /// How many things follow; each takes a byte at least.
+    std::size_t count() {
+        const std::size_t value = number();
+        if (value <= rest.size()) return value;
+        good = false;
+        return 0;
+    }
+    std::string text() {
+        const std::string_view text = rest.substr(0, count());
+        rest.remove_prefix(text.size());
+        return std::string(text);
+    }
+    [[nodiscard]] bool isWhole() const { return good && rest.empty(); }
+
+private:
+    std::string_view rest;
+    bool good = true;
+};
+
+void put(Writer& to, const RoundTold& round) {
+    to.text(round.round);
+    to.number(round.fit ? 1 : 0);
+    to.text(round.reasons);
+    to.number(round.counters.size());
+    for (const auto& one : round.counters) {
+        to.text(one.id);
+        to.text(one.value);
+    }
+    to.number(round.seen.size());
+    for (const Seen& one : round.seen) {
+        to.text(one.point);
+        to.number(static_cast<std::size_t>(one.outcome) * 2 + (one.grounds ? 1 : 0));
+        for (const std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
+            to.text(*text);
+    }
+    to.number(round.photos.size());
+    for (const std::string& photo : round.photos)
+        to.text(photo);
 }
 
-// Rounds are many: names that every one of them would repeat are left out.
-Json toJson(const Seen& seen) {
-    Json list = Json::array({seen.point, static_cast<int>(seen.outcome), seen.grounds, seen.words, seen.basis,
-                             seen.value, seen.unit, seen.verdict});
-    while (list.back() == "")
-        list.erase(list.size() - 1);
-    return list;
-}
-
-Seen seenFrom(const Json& list) {
-    const auto text = [&](std::size_t i) { return i < list.size() ? list[i].get<std::string>() : std::string(); };
-    return {text(0), static_cast<Outcome>(list.at(1).get<int>()), text(3), list.at(2).get<bool>(), text(4), text(5),
-            text(6), text(7)};
-}
-
-RoundTold roundFrom(const Json& json) {
-    RoundTold told;
-    told.round = textIn(json, "round");
-    told.fit = json.at("fit").get<bool>();
-    told.reasons = textIn(json, "reasons");
-    for (const Json& one : json.at("counters"))
-        told.counters.push_back({one.at(0), one.at(1)});
-    if (const auto list = json.find("seen"); list != json.end())
-        for (const Json& one : *list)
-            told.seen.push_back(seenFrom(one));
-    if (const auto list = json.find("photos"); list != json.end())
-        told.photos = list->get<std::vector<std::string>>();
-    return told;
+RoundTold roundFrom(Reader& from) {
+    RoundTold round;
+    round.round = from.text();
+    round.fit = from.number() == 1;
+    round.reasons = from.text();
+    round.counters.resize(from.count());
+    for (auto& one : round.counters) {
+        one.id = from.text();
+        one.value = from.text();
+    }
+    round.seen.resize(from.count());
+    for (Seen& one : round.seen) {
+        one.point = from.text();
+        const std::size_t how = from.number();
+        one.outcome = static_cast<Outcome>(std::min<std::size_t>(how / 2, 2));
+        one.grounds = how % 2 == 1;
+        for (std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
+            *text = from.text();
+    }
+    round.photos.resize(from.count());
+    for (std::string& photo : round.photos)
+        photo = from.text();
+    return round;
 }
 
 tl::unexpected<Error> damaged(const std::string& where) {
@@ -162,45 +225,32 @@ Told toldBy(const record::RecordReport& report) {
     return toldBy(report.sha256, report.content, report.signatures.front().certificate.sha256);
 }
 
-Json toJson(const Told& told) {
-    Json json = Json::object();
-    putIfAny(json, "serial", told.serial);
-    if (const record::Entry* entry = told.entry()) {
-        json["entry"] = record::toJson(*entry);
-        return json;
-    }
-    const RoundTold& its = *told.round();
-    putIfAny(json, "round", its.round);
-    json["fit"] = its.fit;
-    putIfAny(json, "reasons", its.reasons);
-    json["counters"] = Json::array();
-    for (const auto& one : its.counters)
-        json["counters"].push_back(Json::array({one.id, one.value}));
-    if (!its.seen.empty()) {
-        json["seen"] = Json::array();
-        for (const Seen& one : its.seen)
-            json["seen"].push_back(toJson(one));
-    }
-    if (!its.photos.empty()) json["photos"] = its.photos;
-    return json;
+std::string packed(const Told& told) {
+    Writer to;
+    to.text(told.serial);
+    if (const record::Entry* entry = told.entry())
+        to.text(record::toJson(*entry).dump());
+    else
+        put(to, *told.round());
+    return std::move(to.bytes);
 }
 
-Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
-                  std::shared_ptr<const Walked> walked) {
-    try {
-        const Json json = Json::parse(kept);
-        told.serial = textIn(json, "serial");
-        if (kind != "round") {
-            told.what = record::entryFrom(kind, json.at("entry"));
-            return {};
+Result<void> unpack(Told& told, std::string_view kept, const std::string& kind,
+                    std::shared_ptr<const Walked> walked) {
+    Reader from(kept);
+    told.serial = from.text();
+    if (kind == "round") {
+        RoundTold round = roundFrom(from);
+        if (walked) round.walked = std::move(walked);
+        told.what = std::move(round);
+    } else {
+        try {
+            told.what = record::entryFrom(kind, Json::parse(from.text()));
+        } catch (const std::exception&) { // `packed` wrote what checkEntry had let pass
+            return damaged(told.sha256);
         }
-        RoundTold its = roundFrom(json);
-        if (walked) its.walked = std::move(walked);
-        told.what = std::move(its);
-        return {};
-    } catch (const std::exception&) { // it was written by toJson: a damaged page
-        return damaged(told.sha256);
     }
+    return from.isWhole() ? Result<void>() : damaged(told.sha256);
 }
 
 Json toJson(const Walked& walked) {

@@ -72,14 +72,16 @@ struct Told {
 [[nodiscard]] Told toldBy(std::string sha256, const Json& content, std::string key);
 [[nodiscard]] Told toldBy(const record::RecordReport& report);
 
-/// The same as JSON, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`.
-[[nodiscard]] Json toJson(const Told& told);
+/// The same as bytes, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`. A
+/// row of texts, each behind its length (a number of seven bits a byte, the lowest first; the high bit says
+/// that it goes on): a round is read by the thousand. An entry is JSON in one of them.
+[[nodiscard]] std::string packed(const Told& told);
 [[nodiscard]] Json toJson(const Walked& walked);
 /// Error storage: this isn't what toJson wrote.
 [[nodiscard]] Result<Walked> walkedFrom(std::string_view kept);
-/// The other way. `told` brings what is kept elsewhere; its `what` is filled in.
-/// Error storage: this isn't what toJson wrote.
-[[nodiscard]] Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
+/// The other way. `told` brings what is kept elsewhere; serial and `what` are filled in.
+/// Error storage: this isn't what `packed` wrote.
+[[nodiscard]] Result<void> unpack(Told& told, std::string_view kept, const std::string& kind,
                                 std::shared_ptr<const Walked> walked);
 
 /// In a few words, for a list: "Tail rotor blades: nick at the tip; …", "Replaced the belt."
