@@ -56,6 +56,34 @@ Column {
         text: words.round.orderText
     }
     Item {
+        // What the aircraft carries here, before what was seen last time.
+        objectName: "carriedText"
+        width: parent.width
+        height: carried.height + 16
+        visible: words.settle && words.round.carriedText !== "" && !words.brief
+        Rectangle {
+            width: 4
+            height: parent.height
+            color: Theme.ink
+        }
+        Mark {
+            id: carriedMark
+            x: 14
+            y: 9
+            look: "finding"
+            width: 18
+            height: 18
+        }
+        Label {
+            id: carried
+            x: 44
+            y: 8
+            width: parent.width - x
+            text: words.round.carriedText
+            strong: true
+        }
+    }
+    Item {
         width: parent.width
         height: Math.max(lastLabel.height, last.height)
         visible: words.settle && words.round.lastTime !== "" && !words.brief

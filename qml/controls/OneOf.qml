@@ -1,0 +1,40 @@
+// One of several words, or none: a second touch takes it back.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Column {
+    id: column
+
+    required property string title
+    required property string prefix
+    /// [{id, name}]
+    required property var all
+    required property string chosen
+
+    signal asked(string id)
+
+    spacing: Theme.gap
+
+    Label {
+        width: parent.width
+        text: column.title
+        strong: true
+        Accessible.role: Accessible.Heading
+    }
+    Flow {
+        width: parent.width
+        spacing: Theme.gap
+        Repeater {
+            model: column.all
+            Choice {
+                required property var modelData
+                objectName: column.prefix + modelData.id
+                text: modelData.name
+                chosen: column.chosen === modelData.id
+                onClicked: column.asked(chosen ? "" : modelData.id)
+            }
+        }
+    }
+}

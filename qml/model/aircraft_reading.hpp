@@ -1,0 +1,24 @@
+// What one aircraft's file says, read at once: values, made on any thread.
+#pragma once
+
+#include "archive/import.hpp"
+#include "file/comes_due.hpp"
+
+#include <memory>
+#include <optional>
+
+namespace ambit::view {
+
+struct AircraftReading {
+    file::AircraftFile file;
+    std::shared_ptr<const airframe::Airframe> airframe; ///< nullptr: only records of it are here
+    std::vector<file::Item> due;                        ///< what comes first in front
+    std::vector<std::string> against;                   ///< what stands against *fit*, in words
+};
+
+/// `today`: where the device is. An aircraft without records has an empty file; one record that doesn't hold
+/// any more makes an error, since nothing can be said then.
+[[nodiscard]] Result<AircraftReading> readAircraft(const archive::Archive& archive,
+                                                   const std::string& registration, Date today);
+
+} // namespace ambit::view

@@ -1,0 +1,19 @@
+// What a record of another kind than a round says, line by line.
+#pragma once
+
+#include "record/entry.hpp"
+
+#include <QVariant>
+
+namespace ambit::view {
+
+/// [{name ("Basis"), text}]: basis, each question with its answer, placard, limits, until, who determined it.
+[[nodiscard]] QVariantList deferralWords(const record::Deferral& deferral);
+
+/// The record in a few words: "Deferred", "Put right", "Counters read".
+[[nodiscard]] QString titleOf(const record::Entry& entry);
+
+/// [{name, text}]: everything that it says.
+[[nodiscard]] QVariantList linesOf(const record::Entry& entry);
+
+} // namespace ambit::view
