@@ -23,17 +23,21 @@ Column {
         strong: true
         Accessible.role: Accessible.Heading
     }
-    Flow {
+    Grid {
+        id: grid
         width: parent.width
+        columns: Math.max(1, Math.floor(width / (Theme.mm(27) * Theme.scale)))
         spacing: Theme.gap
         Repeater {
             model: column.all
             Choice {
+                id: choice
                 required property var modelData
                 objectName: column.prefix + modelData.id
+                width: (grid.width - (grid.columns - 1) * Theme.gap) / grid.columns
                 text: modelData.name
                 chosen: column.chosen === modelData.id
-                onClicked: column.asked(chosen ? "" : modelData.id)
+                onClicked: column.asked(choice.chosen ? "" : modelData.id)
             }
         }
     }

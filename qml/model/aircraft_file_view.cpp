@@ -86,7 +86,7 @@ QVariantMap AircraftFileView::row(const file::Discrepancy& one) const {
             {QStringLiteral("name"), text(one.name)},
             {QStringLiteral("where"), where},
             {QStringLiteral("words"), text(one.found.words)},
-            {QStringLiteral("stateText"), stateText(one)},
+            {QStringLiteral("stateText"), stateText(one, last->airframe.get())},
             {QStringLiteral("sinceText"), sinceText(one, services->now().at)},
             {QStringLiteral("state"), QString::fromLatin1(file::toText(one.state))},
             {QStringLiteral("grounds"), one.state == file::Discrepancy::State::grounding}};
@@ -141,7 +141,7 @@ bool AircraftFileView::openDiscrepancy(const QString& key) {
     for (const file::Discrepancy& one : last->file.discrepancies) {
         if (keyOf(one.id) != key) continue;
         closeDiscrepancy();
-        opened = new DiscrepancyView(one, services->now(), this);
+        opened = new DiscrepancyView(one, last->airframe.get(), services->now(), this);
         emit discrepancyChanged();
         return true;
     }

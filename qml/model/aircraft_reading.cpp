@@ -6,9 +6,6 @@
 
 namespace ambit::view {
 
-namespace {
-
-/// nullptr: the archive has only records of this aircraft.
 Result<std::shared_ptr<const airframe::Airframe>> airframeOf(const archive::Archive& archive,
                                                              const std::string& registration) {
     const auto all = archive.aircraft();
@@ -22,8 +19,6 @@ Result<std::shared_ptr<const airframe::Airframe>> airframeOf(const archive::Arch
     if (!airframe) return tl::unexpected(airframe.error().front());
     return std::make_shared<const airframe::Airframe>(std::move(*airframe));
 }
-
-} // namespace
 
 Result<AircraftReading> readAircraft(const archive::Archive& archive, const std::string& registration,
                                      Date today) {

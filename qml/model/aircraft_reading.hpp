@@ -16,6 +16,10 @@ struct AircraftReading {
     std::vector<std::string> against;                   ///< what stands against *fit*, in words
 };
 
+/// As the archive has it now; nullptr: it has only records of this aircraft.
+[[nodiscard]] Result<std::shared_ptr<const airframe::Airframe>> airframeOf(const archive::Archive& archive,
+                                                                           const std::string& registration);
+
 /// `today`: where the device is. An aircraft without records has an empty file; one record that doesn't hold
 /// any more makes an error, since nothing can be said then.
 [[nodiscard]] Result<AircraftReading> readAircraft(const archive::Archive& archive,

@@ -78,6 +78,7 @@ void App::recordsChanged() {
     aircraftRows.refresh();
     fileView.refresh();
     stateView.refresh();
+    historyView.show({}, {}); // read anew when it is asked for
 }
 
 /// What the aircraft carries, to the round that is walked on it.

@@ -15,25 +15,26 @@ struct Step {
     QString what;
     const char* look;
     QVariantList details = {};
+    bool wordless = false; ///< its words say no more than what it is
 };
 
-std::vector<Step> stepsOf(const file::Discrepancy& one) {
+std::vector<Step> stepsOf(const file::Discrepancy& one, const airframe::Airframe* airframe) {
     const auto tr = [](const char* words) { return DiscrepancyView::tr(words); };
     std::vector<Step> steps{{&one.found, tr("Found"), "finding"}};
     for (const file::Word& word : one.again)
         steps.push_back({&word, tr("Seen again"), "finding"});
     for (const file::Word& word : one.seenSound)
-        steps.push_back({&word, tr("Said to be sound, though nobody had put it right"), "sound"});
+        steps.push_back({&word, tr("Said to be sound, though nobody had put it right"), "sound", {}, true});
     if (one.assessed) {
         Step step{&*one.assessed, tr("Assessed: it grounds the aircraft"), "next"};
         if (one.deferral) {
             step.what = tr("Deferred");
-            step.details = deferralWords(*one.deferral);
+            step.details = deferralWords(*one.deferral, airframe);
         }
         steps.push_back(std::move(step));
     }
     if (one.rectified) steps.push_back({&*one.rectified, tr("Put right"), "next"});
-    if (one.closed) steps.push_back({&*one.closed, tr("Seen sound after that"), "sound"});
+    if (one.closed) steps.push_back({&*one.closed, tr("Seen sound after that"), "sound", {}, true});
     std::stable_sort(steps.begin(), steps.end(),
                      [](const Step& a, const Step& b) { return a.word->at < b.word->at; });
     return steps;
@@ -51,18 +52,20 @@ record::DiscrepancyId idOf(const QString& key) {
     return {key.left(colon).toStdString(), key.mid(colon + 1).toStdString()};
 }
 
-DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, LocalInstant now, QObject* parent)
+DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, const airframe::Airframe* airframe,
+                                 LocalInstant now, QObject* parent)
     : QObject(parent), itsKey(keyOf(one.id)), pointId(text(one.id.point)), name(text(one.name)),
       where(text(one.zone)), words(text(one.found.words)), state(QString::fromLatin1(toText(one.state))),
-      stateText(view::stateText(one)), sinceText(view::sinceText(one, now.at)), isOpen(one.isOpen()) {
+      stateText(view::stateText(one, airframe)), sinceText(view::sinceText(one, now.at)),
+      isOpen(one.isOpen()) {
     if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
-    for (const Step& step : stepsOf(one))
+    for (const Step& step : stepsOf(one, airframe))
         life << QVariantMap{{QStringLiteral("what"), step.what},
                             {QStringLiteral("look"), QString::fromLatin1(step.look)},
                             {QStringLiteral("whenText"), dayText(step.word->at, now.offsetMinutes)},
                             {QStringLiteral("agoText"), agoText(step.word->at, now.at)},
                             {QStringLiteral("by"), text(step.word->by)},
-                            {QStringLiteral("words"), text(step.word->words)},
+                            {QStringLiteral("words"), step.wordless ? QString() : text(step.word->words)},
                             {QStringLiteral("details"), step.details},
                             {QStringLiteral("recordId"), text(step.word->record)}};
 }

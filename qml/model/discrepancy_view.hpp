@@ -1,6 +1,7 @@
 // One discrepancy's whole life: found, seen again, deferred or grounding, put right, seen sound.
 #pragma once
 
+#include "airframe/airframe.hpp"
 #include "file/file.hpp"
 
 #include <QObject>
@@ -32,7 +33,9 @@ class DiscrepancyView : public QObject {
     /// first.
     Q_PROPERTY(QVariantList life MEMBER life CONSTANT)
 public:
-    DiscrepancyView(const file::Discrepancy& discrepancy, LocalInstant now, QObject* parent);
+    /// `airframe`: for its names; nullptr if it isn't known.
+    DiscrepancyView(const file::Discrepancy& discrepancy, const airframe::Airframe* airframe,
+                    LocalInstant now, QObject* parent);
 
     [[nodiscard]] QString key() const { return itsKey; }
 

@@ -25,32 +25,10 @@ public:
     QVariantList list;
 };
 
-QString partText(const record::Part& part) {
-    QString words = text(part.name);
-    if (!part.number.empty()) words += Words::tr(", number %1").arg(text(part.number));
-    if (!part.serial.empty()) words += Words::tr(", serial %1").arg(text(part.serial));
-    if (!part.counters.empty()) words += QStringLiteral(", ") + countersText(part.counters);
-    return words;
-}
-
 QString rolesText(const std::vector<std::string>& roles) {
     QStringList all;
     for (const std::string& role : roles)
         all << roleText(role);
-    return all.join(QStringLiteral(", "));
-}
-
-QString discrepanciesText(const std::vector<record::DiscrepancyId>& of) {
-    QStringList all;
-    for (const auto& id : of)
-        all << Words::tr("%1 (found in record %2)").arg(text(id.point), text(id.record.substr(0, 12)));
-    return all.join(QLatin1Char('\n'));
-}
-
-QString joined(const std::vector<std::string>& words) {
-    QStringList all;
-    for (const std::string& one : words)
-        all << text(one);
     return all.join(QStringLiteral(", "));
 }
 
@@ -81,21 +59,22 @@ struct Title {
 
 /// One overload a kind: a new kind does not compile before it has its words.
 struct Teller {
-    Lines lines;
+    const airframe::Airframe* airframe = nullptr;
+    Lines lines = {};
 
     void operator()(const record::Assessment& one) {
-        lines.add(Words::tr("Discrepancy"), discrepanciesText({one.of}));
+        lines.add(Words::tr("Discrepancy"), discrepancies({one.of}));
         lines.add(Words::tr("Assessment"), one.words);
-        if (one.deferral) lines.list += deferralWords(*one.deferral);
+        if (one.deferral) lines.list += deferralWords(*one.deferral, airframe);
     }
     void operator()(const record::Rectification& one) {
         lines.add(Words::tr("What was done"), one.description);
-        lines.add(Words::tr("Puts right"), discrepanciesText(one.of));
-        lines.add(Words::tr("Inspections done"), joined(one.inspections));
+        lines.add(Words::tr("Puts right"), discrepancies(one.of));
+        lines.add(Words::tr("Inspections done"), inspections(one.inspections));
         work(one.completedOn, one.performedBy, one.certificateKind, one.counters);
     }
     void operator()(const record::Reading& one) {
-        lines.add(Words::tr("Counters"), countersText(one.counters));
+        lines.add(Words::tr("Counters"), countersText(one.counters, airframe));
     }
     void operator()(const record::PartChange& one) {
         lines.add(Words::tr("Where"), one.position);
@@ -128,18 +107,42 @@ struct Teller {
     }
 
 private:
+    [[nodiscard]] QString discrepancies(const std::vector<record::DiscrepancyId>& of) const {
+        QStringList all;
+        for (const auto& id : of) {
+            const auto* point = airframe == nullptr ? nullptr : airframe->point(id.point);
+            all << Words::tr("%1 (found in record %2)")
+                       .arg(text(point == nullptr ? id.point : point->name), text(id.record.substr(0, 12)));
+        }
+        return all.join(QLatin1Char('\n'));
+    }
+    [[nodiscard]] QString inspections(const std::vector<std::string>& ids) const {
+        QStringList all;
+        for (const std::string& id : ids) {
+            const auto* one = airframe == nullptr ? nullptr : airframe->inspection(id);
+            all << text(one == nullptr ? id : one->name);
+        }
+        return all.join(QStringLiteral(", "));
+    }
+    [[nodiscard]] QString partText(const record::Part& part) const {
+        QString words = text(part.name);
+        if (!part.number.empty()) words += Words::tr(", number %1").arg(text(part.number));
+        if (!part.serial.empty()) words += Words::tr(", serial %1").arg(text(part.serial));
+        if (!part.counters.empty()) words += QStringLiteral(", ") + countersText(part.counters, airframe);
+        return words;
+    }
     void work(const std::string& completedOn, const std::string& by, const std::string& certificateKind,
               const std::vector<round::CounterReading>& counters) {
         lines.add(Words::tr("Completed on"), completedOn);
         lines.add(Words::tr("Done by"), by);
         lines.add(Words::tr("Approved under"), certificateKind);
-        lines.add(Words::tr("Counters then"), countersText(counters));
+        lines.add(Words::tr("Counters then"), countersText(counters, airframe));
     }
 };
 
 } // namespace
 
-QVariantList deferralWords(const record::Deferral& deferral) {
+QVariantList deferralWords(const record::Deferral& deferral, const airframe::Airframe* airframe) {
     Lines lines;
     lines.add(Words::tr("Basis"), deferral.basis);
     lines.add(Words::tr("Where it says so"), deferral.reference);
@@ -149,7 +152,7 @@ QVariantList deferralWords(const record::Deferral& deferral) {
     lines.add(Words::tr("Placard"), deferral.placard);
     lines.add(Words::tr("Limits"), deferral.limits);
     lines.add(Words::tr("Until"), deferral.until);
-    lines.add(Words::tr("Until the counters say"), countersText(deferral.untilCounters));
+    lines.add(Words::tr("Until the counters say"), countersText(deferral.untilCounters, airframe));
     lines.add(Words::tr("No hazard, found by"), personText(deferral.determinedBy));
     return lines.list;
 }
@@ -158,8 +161,8 @@ QString titleOf(const record::Entry& entry) {
     return std::visit(Title(), entry);
 }
 
-QVariantList linesOf(const record::Entry& entry) {
-    Teller teller;
+QVariantList linesOf(const record::Entry& entry, const airframe::Airframe* airframe) {
+    Teller teller{airframe};
     std::visit(teller, entry);
     return teller.lines.list;
 }

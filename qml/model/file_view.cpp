@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "archive/sealing.hpp"
+#include "model/aircraft_reading.hpp"
 #include "model/file_words.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
@@ -102,8 +103,10 @@ Result<RecordView*> FileView::read(const std::string& recordId) {
     const auto json = services->archive.recordJson(recordId);
     if (!json) return tl::unexpected(json.error());
     const auto parsed = parseJson(*json);
-    if (parsed && parsed->is_object() && record::isEntry(parsed->value("content", Json())))
-        return RecordView::ofEntry(recordId, *json, this);
+    if (parsed && parsed->is_object() && record::isEntry(parsed->value("content", Json()))) {
+        const auto airframe = airframeOf(services->archive, shown.toStdString());
+        return RecordView::ofEntry(recordId, *json, airframe ? airframe->get() : nullptr, this);
+    }
     const auto events = eventsOf(*json);
     if (!events) return tl::unexpected(events.error());
     const auto* first = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);

@@ -45,7 +45,7 @@ QString stateWord(file::Discrepancy::State state) {
     return {};
 }
 
-QString stateText(const file::Discrepancy& one) {
+QString stateText(const file::Discrepancy& one, const airframe::Airframe* airframe) {
     using State = file::Discrepancy::State;
     switch (one.state) {
     case State::open:
@@ -56,7 +56,7 @@ QString stateText(const file::Discrepancy& one) {
         QString words = Words::tr("Deferred on %1").arg(text(one.deferral->basis));
         if (!one.deferral->until.empty()) words += Words::tr(" until %1").arg(text(one.deferral->until));
         if (!one.deferral->untilCounters.empty())
-            words += Words::tr(" until %1").arg(countersText(one.deferral->untilCounters));
+            words += Words::tr(" until %1").arg(countersText(one.deferral->untilCounters, airframe));
         return words;
     }
     case State::rectified:
@@ -91,10 +91,17 @@ QString verdictText(judge::DueVerdict verdict) {
     return {};
 }
 
-QString countersText(const std::vector<round::CounterReading>& counters) {
+QString countersText(const std::vector<round::CounterReading>& counters, const airframe::Airframe* airframe) {
     QStringList all;
-    for (const auto& one : counters)
-        all << text(one.id + ' ' + one.value);
+    for (const auto& one : counters) {
+        const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
+        if (counter == nullptr)
+            all << text(one.id + ' ' + one.value);
+        else if (text(counter->name).compare(text(counter->unit), Qt::CaseInsensitive) == 0)
+            all << text(counter->name + ' ' + one.value);
+        else
+            all << text(counter->name + ' ' + one.value + ' ' + counter->unit);
+    }
     return all.join(QStringLiteral(", "));
 }
 

@@ -59,7 +59,8 @@ Result<RecordView*> RecordView::make(const std::string& id, std::string_view rec
     return view;
 }
 
-Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view recordJson, QObject* parent) {
+Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view recordJson,
+                                        const airframe::Airframe* airframe, QObject* parent) {
     const auto json = parseJson(recordJson);
     if (!json) return tl::unexpected(json.error());
     const Json content = json->is_object() ? json->value("content", Json()) : Json();
@@ -72,7 +73,7 @@ Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view 
     view->kindText = view::kindText(record::kindOf(read.entry));
     view->walkName = view->kindText;
     view->conclusionText = titleOf(read.entry);
-    view->said = linesOf(read.entry);
+    view->said = linesOf(read.entry, airframe);
     view->whenText = dayText(read.heading.at.at, read.heading.at.offsetMinutes);
     view->signer = personText(read.heading.signer);
     view->verify(id, recordJson);

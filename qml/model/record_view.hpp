@@ -54,9 +54,9 @@ public:
     /// at all where it can't be folded.
     [[nodiscard]] static Result<RecordView*> make(const std::string& recordId, std::string_view recordJson,
                                                   const airframe::Airframe& airframe, QObject* parent);
-    /// Of another kind than a round.
+    /// Of another kind than a round. `airframe`: for its names; nullptr if it isn't known.
     [[nodiscard]] static Result<RecordView*> ofEntry(const std::string& recordId, std::string_view recordJson,
-                                                     QObject* parent);
+                                                     const airframe::Airframe* airframe, QObject* parent);
 
 private:
     void tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events,

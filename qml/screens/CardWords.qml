@@ -29,32 +29,6 @@ Column {
         color: Theme.soft
         font.pixelSize: Theme.small
     }
-    Label {
-        width: parent.width
-        visible: text !== "" && !words.brief
-        font.pixelSize: Theme.large
-        text: {
-            switch (words.kind) {
-            case "settle":
-                return words.round.sound;
-            case "set":
-                return words.round.cardHow;
-            case "done":
-                return words.round.cardHow !== "" ? words.round.cardHow : words.round.owedCount > 0 ? qsTr("Something is still open. The review says what.") : qsTr("Look once more, then conclude.");
-            case "paused":
-                return qsTr("The round waits here as it stands. Before going on, look where you left off.");
-            default:
-                return words.round.settledCount === 0 ? words.round.planText : "";
-            }
-        }
-    }
-    Label {
-        // What moved in the order, and why, until one has gone on from here.
-        objectName: "orderText"
-        width: parent.width
-        visible: text !== "" && !words.brief && words.kind !== "paused"
-        text: words.round.orderText
-    }
     Item {
         // What the aircraft carries here, before what was seen last time.
         objectName: "carriedText"
@@ -82,6 +56,32 @@ Column {
             text: words.round.carriedText
             strong: true
         }
+    }
+    Label {
+        width: parent.width
+        visible: text !== "" && !words.brief
+        font.pixelSize: Theme.large
+        text: {
+            switch (words.kind) {
+            case "settle":
+                return words.round.sound;
+            case "set":
+                return words.round.cardHow;
+            case "done":
+                return words.round.cardHow !== "" ? words.round.cardHow : words.round.owedCount > 0 ? qsTr("Something is still open. The review says what.") : qsTr("Look once more, then conclude.");
+            case "paused":
+                return qsTr("The round waits here as it stands. Before going on, look where you left off.");
+            default:
+                return words.round.settledCount === 0 ? words.round.planText : "";
+            }
+        }
+    }
+    Label {
+        // What moved in the order, and why, until one has gone on from here.
+        objectName: "orderText"
+        width: parent.width
+        visible: text !== "" && !words.brief && words.kind !== "paused"
+        text: words.round.orderText
     }
     Item {
         width: parent.width

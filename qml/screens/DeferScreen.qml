@@ -83,7 +83,7 @@ Page {
 
     Column {
         width: parent.width
-        visible: screen.answers.length === 0 && screen.ruledOut === ""
+        visible: screen.basis === ""
         spacing: 12
         Heading {
             width: parent.width
@@ -97,12 +97,18 @@ Page {
                 objectName: "basis." + index
                 width: screen.columnWidth
                 broad: true
-                text: modelData.charAt(0).toUpperCase() + modelData.slice(1)
+                text: modelData
                 about: index === 0 ? qsTr("For an aircraft without a minimum equipment list: its questions follow") : ""
                 chosen: screen.basis === modelData
                 onClicked: screen.basis = modelData
             }
         }
+    }
+    NamedText {
+        width: parent.width
+        visible: screen.basis !== ""
+        name: qsTr("Basis")
+        text: screen.basis
     }
     Framed {
         width: parent.width
@@ -133,6 +139,17 @@ Page {
         visible: screen.ruledOut !== ""
         text: qsTr("I answered wrongly: ask again")
         onClicked: screen.ruledOut = ""
+    }
+    Key {
+        objectName: "deferOtherBasis"
+        width: parent.width
+        visible: screen.basis !== ""
+        text: qsTr("Another basis")
+        onClicked: {
+            screen.basis = "";
+            screen.answers = [];
+            screen.ruledOut = "";
+        }
     }
     DeferTerms {
         id: terms

@@ -37,7 +37,7 @@ Page {
         Key {
             objectName: "deferKey"
             width: grid.cell
-            broad: true
+            broad: !screen.low // three of them beside a low page
             enabled: !screen.its.reading
             text: qsTr("Defer")
             about: qsTr("Leave it as it is for a while, on a stated basis")
@@ -46,7 +46,7 @@ Page {
         Key {
             objectName: "groundKey"
             width: grid.cell
-            broad: true
+            broad: !screen.low // three of them beside a low page
             enabled: !screen.its.reading
             text: qsTr("Grounds")
             about: qsTr("The aircraft doesn't fly until it is put right")
@@ -55,7 +55,7 @@ Page {
         Key {
             objectName: "rectifyKey"
             width: grid.cell
-            broad: true
+            broad: !screen.low // three of them beside a low page
             look: "solid"
             enabled: !screen.its.reading
             text: qsTr("Put right")

@@ -24,13 +24,13 @@ Page {
     function choose(id: string, name: string) {
         screen.pointName = name;
         screen.pointId = id;
+        screen.history.show(screen.app.file.registration, id);
         screen.stepInstead("History", {
             pointId: id,
             pointName: name
         });
     }
 
-    onPointIdChanged: history.show(app.file.registration, pointId)
     Component.onCompleted: if (history.pointId !== pointId)
         history.show(app.file.registration, pointId)
 

@@ -92,7 +92,8 @@ Page {
             id: from
             objectName: "searchFrom"
             width: (parent.width - 12) / 2
-            label: qsTr("From: year-month-day")
+            label: qsTr("From")
+            about: qsTr("y-m-d")
             text: screen.search.wanted.from ?? ""
             onAccepted: screen.ask()
         }
@@ -100,7 +101,8 @@ Page {
             id: until
             objectName: "searchUntil"
             width: from.width
-            label: qsTr("Until and with it")
+            label: qsTr("Until")
+            about: qsTr("y-m-d")
             text: screen.search.wanted.until ?? ""
             onAccepted: screen.ask()
         }

@@ -35,6 +35,11 @@ ScreenCase {
         app.leaveRound();
         Stage.advance(days * 86400);
     }
+    function openDiscrepancy() {
+        touch("discrepancy.fairing.left");
+        see("screenDiscrepancy");
+        waitForRendering(main.contentItem);
+    }
     function openFile() {
         touch("placeFile");
         touch("fileAircraft.OX-DEMO");
@@ -56,11 +61,12 @@ ScreenCase {
             touch(answer);
     }
     function defer() {
-        touch("discrepancy.fairing.left");
+        openDiscrepancy();
         see("screenDiscrepancy");
         touch("deferKey");
         see("screenDefer");
         touch("basis.0");
+        waitForRendering(main.contentItem);
         answerAll();
         type("deferWords", "Rivets are firm.");
         type("deferPlacard", "Look at the fairing");
@@ -96,9 +102,10 @@ ScreenCase {
         open(390, 844);
         pastRound([finding], 3);
         openFile();
-        touch("discrepancy.fairing.left");
+        openDiscrepancy();
         touch("deferKey");
         touch("basis.0");
+        waitForRendering(main.contentItem);
         touch("answerNo");
         touch("answerYes"); // the equipment list asks for it
         verify(see("deferRuledOut").texts[0].includes("can't be deferred"));
@@ -134,7 +141,7 @@ ScreenCase {
         open(390, 844);
         pastRound([finding], 3);
         openFile();
-        touch("discrepancy.fairing.left");
+        openDiscrepancy();
         touch("rectifyKey");
         see("screenRectify");
         type("workDescription", "Rivets replaced.");
@@ -163,7 +170,7 @@ ScreenCase {
         open(1180, 820);
         pastRound([finding], 1);
         openFile();
-        touch("discrepancy.fairing.left");
+        openDiscrepancy();
         touch("groundKey");
         type("groundWords", "A crack beside the rivet.");
         sign();
@@ -214,6 +221,7 @@ ScreenCase {
         touch("searchKind.rectification");
         touch("searchKey");
         tryCompare(see("searchCount"), "text", "Nothing fits.");
+        waitForRendering(main.contentItem);
         touch("searchKind.rectification");
         type("searchFrom", "2026-06-21");
         touch("searchKey");
@@ -282,12 +290,13 @@ ScreenCase {
         pastRound([finding], 3);
         openFile();
         check();
-        touch("discrepancy.fairing.left");
+        openDiscrepancy();
         see("screenDiscrepancy");
         check();
         touch("deferKey");
         check();
         touch("basis.0");
+        waitForRendering(main.contentItem);
         check();
         answerAll();
         see("deferPlacard");

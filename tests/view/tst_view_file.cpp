@@ -147,8 +147,9 @@ private slots:
         QString said;
         for (const QVariant& line : record.property("said").toList())
             said += line.toMap().value(QStringLiteral("text")).toString() + QLatin1Char('\n');
-        for (const char* words : {"Rivets are firm.", "Look at the fairing", "No passengers.", "2026-07-23",
-                                  "airframe-hours 1300.0", "Kim Example · Mechanic · DEMO-0002"})
+        for (const char* words :
+             {"Rivets are firm.", "Look at the fairing", "No passengers.", "2026-07-23",
+              "Airframe hours 1300.0 h", "Mast fairing, left", "Kim Example · Mechanic · DEMO-0002"})
             QVERIFY2(said.contains(QString::fromUtf8(words)), words);
     }
 
