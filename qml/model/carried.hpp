@@ -14,7 +14,7 @@ public:
     Carried() = default;
     explicit Carried(const file::AircraftFile& file);
 
-    /// "Open since 3 days ago: “…”. Deferred 2 days ago on 14 CFR 91.213(d), placard “…”: has it grown?"; ""
+    /// "Found 3 days ago: …", below it "Deferred 2 days ago on 14 CFR 91.213(d), placard …: has it grown?"; ""
     /// where nothing is.
     [[nodiscard]] QString at(const std::string& point, Instant now) const;
     /// "deferred", "grounds", "open", "put right"; "" where nothing is.

@@ -33,7 +33,7 @@ Column {
         // What the aircraft carries here, before what was seen last time.
         objectName: "carriedText"
         width: parent.width
-        height: carried.height + 16
+        height: carried.height + 12
         visible: words.settle && words.round.carriedText !== "" && !words.brief
         Rectangle {
             width: 4
@@ -43,7 +43,7 @@ Column {
         Mark {
             id: carriedMark
             x: 14
-            y: 9
+            y: 7
             look: "finding"
             width: 18
             height: 18
@@ -51,10 +51,9 @@ Column {
         Label {
             id: carried
             x: 44
-            y: 8
+            y: 6
             width: parent.width - x
             text: words.round.carriedText
-            strong: true
         }
     }
     Label {

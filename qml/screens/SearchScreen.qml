@@ -11,10 +11,12 @@ Page {
     readonly property SearchView search: app.search
     property string kind: search.wanted.kind ?? ""
     property string state_: search.wanted.state ?? ""
+    /// What to search is being written; else what came of it is shown.
+    property bool writing: !search.asked
     property bool more: kind !== "" || state_ !== "" || from.text !== "" || until.text !== ""
 
     function ask() {
-        screen.search.search(screen.app.file.registration, {
+        const asked = screen.search.search(screen.app.file.registration, {
             words: words.text,
             person: person.text,
             part: part.text,
@@ -24,6 +26,7 @@ Page {
             kind: screen.kind,
             state: screen.state_
         });
+        screen.writing = !asked;
     }
 
     objectName: "screenSearch"
@@ -32,107 +35,117 @@ Page {
     backText: qsTr("Back")
     backName: "searchBack"
     keys: Key {
-        objectName: "searchKey"
+        objectName: screen.writing ? "searchKey" : "searchAgain"
         width: parent.width
         broad: true
-        look: "solid"
-        text: qsTr("Search")
-        onClicked: screen.ask()
+        look: screen.writing ? "solid" : "outline"
+        text: screen.writing ? qsTr("Search") : qsTr("Search for something else")
+        onClicked: {
+            if (screen.writing)
+                screen.ask();
+            else
+                screen.writing = true;
+        }
     }
 
-    Field {
-        id: words
-        objectName: "searchWords"
+    Column {
         width: parent.width
-        label: qsTr("Words")
-        text: screen.search.wanted.words ?? ""
-        onAccepted: screen.ask()
-    }
-    Field {
-        id: part
-        objectName: "searchPart"
-        width: parent.width
-        label: qsTr("Point or part")
-        text: screen.search.wanted.part ?? ""
-        onAccepted: screen.ask()
-    }
-    Row {
-        width: parent.width
+        visible: screen.writing
         spacing: 12
         Field {
-            id: person
-            objectName: "searchPerson"
-            width: (parent.width - 12) * 0.62
-            label: qsTr("Who signed")
-            text: screen.search.wanted.person ?? ""
+            id: words
+            objectName: "searchWords"
+            width: parent.width
+            label: qsTr("Words")
+            text: screen.search.wanted.words ?? ""
             onAccepted: screen.ask()
         }
         Field {
-            id: jasc
-            objectName: "searchJasc"
-            width: parent.width - 12 - person.width
-            label: qsTr("JASC")
-            text: screen.search.wanted.jasc ?? ""
-            inputMethodHints: Qt.ImhDigitsOnly
+            id: part
+            objectName: "searchPart"
+            width: parent.width
+            label: qsTr("Point or part")
+            text: screen.search.wanted.part ?? ""
             onAccepted: screen.ask()
         }
-    }
-    Key {
-        objectName: "searchMoreFields"
-        width: parent.width
-        visible: !screen.more
-        text: qsTr("By date, kind or state")
-        onClicked: screen.more = true
-    }
-    Row {
-        width: parent.width
-        visible: screen.more
-        spacing: 12
-        Field {
-            id: from
-            objectName: "searchFrom"
-            width: (parent.width - 12) / 2
-            label: qsTr("From")
-            about: qsTr("y-m-d")
-            text: screen.search.wanted.from ?? ""
-            onAccepted: screen.ask()
+        Row {
+            width: parent.width
+            spacing: 12
+            Field {
+                id: person
+                objectName: "searchPerson"
+                width: (parent.width - 12) * 0.62
+                label: qsTr("Who signed")
+                text: screen.search.wanted.person ?? ""
+                onAccepted: screen.ask()
+            }
+            Field {
+                id: jasc
+                objectName: "searchJasc"
+                width: parent.width - 12 - person.width
+                label: qsTr("JASC")
+                text: screen.search.wanted.jasc ?? ""
+                inputMethodHints: Qt.ImhDigitsOnly
+                onAccepted: screen.ask()
+            }
         }
-        Field {
-            id: until
-            objectName: "searchUntil"
-            width: from.width
-            label: qsTr("Until")
-            about: qsTr("y-m-d")
-            text: screen.search.wanted.until ?? ""
-            onAccepted: screen.ask()
+        Key {
+            objectName: "searchMoreFields"
+            width: parent.width
+            visible: !screen.more
+            text: qsTr("By date, kind or state")
+            onClicked: screen.more = true
         }
-    }
-    OneOf {
-        width: parent.width
-        visible: screen.more
-        title: qsTr("Kind of record")
-        prefix: "searchKind."
-        all: screen.search.kinds
-        chosen: screen.kind
-        onAsked: id => screen.kind = id
-    }
-    OneOf {
-        width: parent.width
-        visible: screen.more
-        title: qsTr("What was found is now")
-        prefix: "searchState."
-        all: screen.search.states
-        chosen: screen.state_
-        onAsked: id => screen.state_ = id
+        Row {
+            width: parent.width
+            visible: screen.more
+            spacing: 12
+            Field {
+                id: from
+                objectName: "searchFrom"
+                width: (parent.width - 12) / 2
+                label: qsTr("From")
+                about: qsTr("y-m-d")
+                text: screen.search.wanted.from ?? ""
+                onAccepted: screen.ask()
+            }
+            Field {
+                id: until
+                objectName: "searchUntil"
+                width: from.width
+                label: qsTr("Until")
+                about: qsTr("y-m-d")
+                text: screen.search.wanted.until ?? ""
+                onAccepted: screen.ask()
+            }
+        }
+        OneOf {
+            width: parent.width
+            visible: screen.more
+            title: qsTr("Kind of record")
+            prefix: "searchKind."
+            all: screen.search.kinds
+            chosen: screen.kind
+            onAsked: id => screen.kind = id
+        }
+        OneOf {
+            width: parent.width
+            visible: screen.more
+            title: qsTr("What was found is now")
+            prefix: "searchState."
+            all: screen.search.states
+            chosen: screen.state_
+            onAsked: id => screen.state_ = id
+        }
     }
     Heading {
         objectName: "searchCount"
         width: parent.width
-        visible: screen.search.asked
+        visible: !screen.writing
         text: screen.search.searching ? qsTr("Searching …") : screen.search.hits.count === 0 ? qsTr("Nothing fits.") : screen.search.canMore ? qsTr("The newest %1 that fit").arg(screen.search.hits.count) : screen.search.hits.count === 1 ? qsTr("1 record fits") : qsTr("%1 records fit").arg(screen.search.hits.count)
     }
     Repeater {
-        model: screen.search.hits
+        model: screen.writing ? null : screen.search.hits
         RecordKey {
             required property string gloss
             width: screen.columnWidth
@@ -144,7 +157,7 @@ Page {
         objectName: "searchMore"
         width: parent.width
         broad: true
-        visible: screen.search.canMore
+        visible: !screen.writing && screen.search.canMore
         text: qsTr("Show earlier ones")
         onClicked: screen.search.more()
     }

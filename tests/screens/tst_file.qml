@@ -131,7 +131,7 @@ ScreenCase {
         touch("beginBack");
         beginRound("OX-DEMO", "daily");
         verify(Stage.walkTo("fairing.left"));
-        tryVerify(() => Stage.app.round.carriedText.endsWith("Deferred 2 days ago on 14 CFR 91.213(d), placard Look at the fairing, until 2026-07-23: has it grown?"), 2000, Stage.app.round.carriedText);
+        tryVerify(() => Stage.app.round.carriedText.endsWith("\nDeferred 2 days ago on 14 CFR 91.213(d), placard Look at the fairing, until 2026-07-23: has it grown?"), 2000, Stage.app.round.carriedText);
         see("carriedText");
         for (let row = 0; row < Stage.app.round.here.count; ++row)
             if (Stage.app.round.here.get(row).pointId === "fairing.left")
@@ -215,20 +215,29 @@ ScreenCase {
         touch("record." + hit.recordId);
         see("screenRecord");
         touch("recordClose");
+        see("record." + hit.recordId);
+        verify(!seen("searchWords"));
+        touch("searchAgain");
+        waitForRendering(main.contentItem);
         compare(see("searchWords").text, "powder");
         type("searchWords", "");
         touch("searchMoreFields");
+        waitForRendering(main.contentItem);
         touch("searchKind.rectification");
         touch("searchKey");
         tryCompare(see("searchCount"), "text", "Nothing fits.");
+        touch("searchAgain");
         waitForRendering(main.contentItem);
-        touch("searchKind.rectification");
+        touch("searchKind.rectification"); // taken back
         type("searchFrom", "2026-06-21");
         touch("searchKey");
         tryCompare(see("searchCount"), "text", "1 record fits");
+        touch("searchAgain");
+        waitForRendering(main.contentItem);
         type("searchFrom", "yesterday");
         touch("searchKey");
         see("problemText");
+        see("searchFrom");
     }
     function test_history() {
         open(390, 844);
@@ -315,6 +324,7 @@ ScreenCase {
         touch("discrepancyBack");
         touch("fileSearch");
         touch("searchMoreFields");
+        waitForRendering(main.contentItem);
         touch("searchKey");
         tryCompare(Stage.app.search.hits, "count", 1);
         check();
