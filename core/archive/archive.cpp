@@ -5,25 +5,36 @@
 
 namespace ambit::archive {
 
-Archive::Connection::~Connection() {
+Connection::~Connection() {
     for (const auto& [sql, statement] : statements)
         sqlite3_finalize(statement);
     sqlite3_close(db);
 }
 
-Statement Archive::Connection::prepare(const char* sql) {
+Statement Connection::prepare(const char* sql) {
     sqlite3_stmt*& statement = statements[sql];
     if (statement == nullptr) sqlite3_prepare_v3(db, sql, -1, SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
     return Statement(statement);
 }
 
-Result<void> Archive::Connection::run(const char* sql, const std::string& doing) {
+Result<void> Connection::run(const char* sql, const std::string& doing) {
     if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(doing);
     return {};
 }
 
-tl::unexpected<Error> Archive::Connection::failed(const std::string& doing) const {
+tl::unexpected<Error> Connection::failed(const std::string& doing) const {
     return archive::failed(db, doing, file);
+}
+
+Result<std::unique_ptr<Connection>> Connection::beside() const {
+    auto other = std::make_unique<Connection>();
+    other->file = file;
+    const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
+    if (sqlite3_open_v2(file.c_str(), &other->db, flags, nullptr) != SQLITE_OK)
+        return other->failed("be opened");
+    sqlite3_busy_timeout(other->db, 2000);
+    if (auto set = other->run("PRAGMA trusted_schema = OFF", "be opened"); !set) return tl::unexpected(set.error());
+    return other;
 }
 
 Archive::Archive(std::unique_ptr<Connection> opened) : connection(std::move(opened)) {}
@@ -40,6 +51,7 @@ Result<Archive> Archive::open(const std::filesystem::path& path) {
         return connection->failed("be opened");
     sqlite3_busy_timeout(connection->db, 2000);
     if (auto fit = prepareSchema(connection->db, connection->file); !fit) return tl::unexpected(fit.error());
+    if (auto moved = connection->moveFirstRecords(); !moved) return tl::unexpected(moved.error());
     return Archive(std::move(connection));
 }
 
@@ -96,7 +108,7 @@ tl::unexpected<Error> rotten(const std::string& id) {
 }
 
 /// One blob by its key; notFound if there is none. `isWhole` gets the row and its blob.
-template<class Connection, class Check>
+template<class Check>
 Result<std::string> fetch(Connection& connection, const char* sql, const std::string& key, const char* what,
                           Check isWhole) {
     Statement select = connection.prepare(sql);
@@ -110,19 +122,10 @@ Result<std::string> fetch(Connection& connection, const char* sql, const std::st
 }
 
 /// What is named by its hash.
-template<class Connection>
 Result<std::string> fetchHashed(Connection& connection, const char* sql, const std::string& sha256,
                                 const char* what) {
     return fetch(connection, sql, sha256, what,
                  [&](const Statement&, const std::string& bytes) { return sha256Hex(bytes) == sha256; });
-}
-
-/// What has its digest in the next column.
-template<class Connection>
-Result<std::string> fetchRecord(Connection& connection, const char* sql, const std::string& sha256) {
-    return fetch(connection, sql, sha256, "record", [](const Statement& row, const std::string& bytes) {
-        return shortDigest(bytes) == row.integerAt(1);
-    });
 }
 
 } // namespace
@@ -133,14 +136,6 @@ Result<std::string> Archive::airframeText(const std::string& sha256) const {
 
 Result<std::string> Archive::photo(const std::string& sha256) const {
     return fetchHashed(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo");
-}
-
-Result<std::string> Archive::recordJson(const std::string& sha256) const {
-    return fetchRecord(*connection, "SELECT json, json_digest FROM record WHERE sha256 = ?", sha256);
-}
-
-Result<std::string> Archive::recordPdf(const std::string& sha256) const {
-    return fetchRecord(*connection, "SELECT pdf, pdf_digest FROM record WHERE sha256 = ?", sha256);
 }
 
 } // namespace ambit::archive

@@ -3,18 +3,20 @@
 #pragma once
 
 #include "base/result.hpp"
+#include "file/told.hpp"
 #include "round/event.hpp"
 
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-struct sqlite3;
-
 namespace ambit::archive {
+
+struct Connection;
 
 struct Aircraft {
     std::string registration; ///< unique in an archive
@@ -48,6 +50,20 @@ struct PhotoBytes {
     std::string bytes;
 };
 
+/// What keeping a record did.
+struct Kept {
+    bool isNew = false; ///< it wasn't there
+    int signatures = 0; ///< that were new, of a record new or known
+};
+
+/// A record from elsewhere, verified by the caller.
+struct Incoming {
+    file::Told told;
+    std::string json;
+    std::vector<std::string> pdfs;
+    std::vector<PhotoBytes> photos;
+};
+
 /// One connection, one thread. WAL, synchronous=FULL: what a call that returns a value stored, survives a
 /// power cut.
 class Archive {
@@ -74,27 +90,41 @@ public:
     /// One transaction: the event, its photos. The event's number must be the next one (conflict otherwise).
     [[nodiscard]] Result<void> append(const std::string& roundId, const round::Event& event,
                                       const std::vector<PhotoBytes>& photos = {});
+    /// The rest of a round's log, from elsewhere: one transaction. The first must be the next event; a last one
+    /// `signed` seals it. Photos it names must be here.
+    [[nodiscard]] Result<void> appendLog(const std::string& roundId, std::span<const round::Event> events);
     [[nodiscard]] Result<std::string> photo(const std::string& sha256) const;
 
     // Records
-    /// One transaction: the record's JSON (its exact bytes), its PDF, and the `signed` event that seals the
-    /// round.
+    /// One transaction: the record's JSON, its PDF, and the `signed` event that seals the round.
     [[nodiscard]] Result<void> seal(const std::string& roundId, const round::Event& signedEvent,
-                                    const RecordInfo& info, std::string_view recordJson,
+                                    const file::Told& told, std::string_view recordJson,
                                     std::string_view pdf);
-    /// A record from elsewhere, verified by the caller (archive::importRecord). False: it was there already,
-    /// and nothing changed.
-    [[nodiscard]] Result<bool> addRecord(const RecordInfo& info, std::string_view recordJson);
+    /// Records from elsewhere, all in one transaction: what each changed. Of a record that is there already
+    /// the signatures, PDFs and photos are kept that weren't.
+    [[nodiscard]] Result<std::vector<Kept>> keep(const std::vector<Incoming>& records);
     [[nodiscard]] Result<std::vector<RecordInfo>>
     records(const std::string& registration = {}) const; ///< newest first
+    /// The exact bytes of record.json; with countersignatures in more than one order, the longest row of them.
     [[nodiscard]] Result<std::string> recordJson(const std::string& sha256) const;
+    /// All of those, the longest first: mostly one.
+    [[nodiscard]] Result<std::vector<std::string>> signedCopies(const std::string& sha256) const;
+    /// The longest of its PDFs; "" if only JSON came.
     [[nodiscard]] Result<std::string> recordPdf(const std::string& sha256) const;
+    [[nodiscard]] Result<std::vector<std::string>> recordPdfs(const std::string& sha256) const;
+    /// What the aircraft's records tell its file, the oldest first.
+    [[nodiscard]] Result<std::vector<file::Told>> told(const std::string& registration) const;
+    [[nodiscard]] Result<file::Told> toldBy(const std::string& sha256) const;
     /// Hashes of the aircraft's latest records: those that no other record here names as its predecessor.
     /// Sorted.
     [[nodiscard]] Result<std::vector<std::string>> heads(const std::string& registration) const;
+    /// Aircraft of which there are records, by registration.
+    [[nodiscard]] Result<std::vector<std::string>> files() const;
+
+    /// For the rest of core/archive.
+    [[nodiscard]] Connection& inside() const { return *connection; }
 
 private:
-    struct Connection;
     explicit Archive(std::unique_ptr<Connection> connection);
     std::unique_ptr<Connection> connection;
 };

@@ -3,7 +3,9 @@
 
 #include "archive/archive.hpp"
 #include "archive/database.hpp"
+#include "archive/packing.hpp"
 #include "base/hash.hpp"
+#include "record/parts.hpp"
 
 namespace ambit::archive {
 
@@ -17,7 +19,7 @@ namespace ambit::archive {
     return static_cast<std::int64_t>(value);
 }
 
-struct Archive::Connection {
+struct Connection {
     Connection() = default;
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
@@ -34,19 +36,66 @@ struct Archive::Connection {
         if (auto begun = run("BEGIN IMMEDIATE", "begin"); !begun) return begun;
         Result<void> result = work();
         if (result) result = run("COMMIT", "commit");
-        if (!result && sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", "undo");
+        if (!result) {
+            if (sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", "undo");
+            ids.clear();
+            packing.forget();
+            pointLists.clear();
+        }
         return result;
     }
 
+    /// A second connection to the same file, only to read: for another thread.
+    [[nodiscard]] Result<std::unique_ptr<Connection>> beside() const;
+
+    // --- rounds: log.cpp
     [[nodiscard]] Result<void> insertEvent(std::int64_t round, const round::Event& event,
                                            std::string_view json);
     [[nodiscard]] Result<std::int64_t> roundKey(const std::string& roundId);
+
+    [[nodiscard]] Result<void> markSealed(std::int64_t round);
+
+    // --- records in: keep.cpp. Inside a transaction.
+    /// Keeps the record or, if it is there, what is new of its signatures.
+    [[nodiscard]] Result<Kept> keepRecord(const file::Told& told, std::string_view recordJson);
+    [[nodiscard]] Result<void> keepPdf(const file::Told& told, std::string_view pdf);
+    [[nodiscard]] Result<void> keepPhoto(const PhotoBytes& photo);
+    /// Takes a record out, with all that was kept for it; its signed stub must be here: remove.cpp.
+    [[nodiscard]] Result<void> takeOut(const file::Told& told);
+    /// Records of schema version 1 go where version 2 has them; one that doesn't hold stays where it is.
+    [[nodiscard]] Result<void> moveFirstRecords();
+    /// 0: there is no such record.
+    [[nodiscard]] Result<std::int64_t> recordKey(const std::string& sha256);
+
+    // --- records out: records.cpp
+    [[nodiscard]] Result<void> content(std::int64_t dictionary, std::string_view packed, std::string& out);
+    [[nodiscard]] Result<std::string> dictionary(std::int64_t id);
+    [[nodiscard]] Result<std::shared_ptr<const file::Points>> pointList(std::int64_t id);
+    /// Of a row of `pagesWhere`.
+    [[nodiscard]] Result<file::Told> toldIn(const Statement& row);
+    /// Each way through the record's signatures from a first to a last one: the longest first.
+    [[nodiscard]] Result<std::vector<std::vector<record::SignatureText>>> chains(std::int64_t record);
 
     sqlite3* db = nullptr;
     std::string file;
     std::map<const char*, sqlite3_stmt*> statements;
     std::string lastRound; ///< of roundKey: a round appends many times in a row
     std::int64_t lastKey = 0;
+    Packing packing;
+    std::map<std::int64_t, std::shared_ptr<const file::Points>> pointLists; ///< shared by many rounds
+    std::unordered_map<std::string, std::int64_t> ids; ///< of what is kept once and named often: keep.cpp
 };
+
+/// SQL: rows of `page` with their file and signer, as Connection::toldIn reads them.
+[[nodiscard]] std::string pagesWhere(const char* condition);
+
+// Times come first in a record's key: whatever is listed by key is listed by time.
+constexpr int keyTail = 15; ///< bits that tell records of one millisecond apart
+[[nodiscard]] inline std::int64_t firstKeyAt(Instant at) {
+    return at.ms << keyTail;
+}
+[[nodiscard]] inline Instant timeOfKey(std::int64_t key) {
+    return {key >> keyTail};
+}
 
 } // namespace ambit::archive

@@ -47,6 +47,10 @@ public:
                             SQLITE_STATIC);
         return *this;
     }
+    Statement& text(const char* value) { return text(std::string_view(value)); }
+    // What goes before the statement is run can't be bound.
+    Statement& text(std::string&& gone) = delete;
+    Statement& blob(std::string&& gone) = delete;
     Statement& integer(std::int64_t value) {
         sqlite3_bind_int64(statement, ++bound, value);
         return *this;

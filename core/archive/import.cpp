@@ -1,93 +1,214 @@
 #include "archive/import.hpp"
 
-#include "record/record.hpp"
+#include "airframe/read.hpp"
+#include "archive/connection.hpp"
+#include "record/pdf.hpp"
+
+#include <algorithm>
+#include <future>
+#include <thread>
 
 namespace ambit::archive {
 
 namespace {
 
-RecordInfo infoOf(const record::RecordReport& report) {
-    const Json& content = report.content;
-    RecordInfo info;
-    info.sha256 = report.sha256;
-    info.registration = content["aircraft"]["registration"];
-    info.kind = content["kind"];
-    info.signer = content["signer"]["name"];
-    const bool isRound = info.kind == "round";
-    info.concludedAt = *parseInstant(content[isRound ? "concludedAt" : "at"].get<std::string>());
-    if (!isRound) return info;
-    info.conclusion = content["conclusion"]["fit"].get<bool>() ? "fit" : "not fit";
-    for (const Json& point : content["points"])
-        info.findings += point.contains("finding") ? 1 : 0;
-    return info;
+constexpr std::size_t stretchCount = 512;                 ///< things in one transaction
+constexpr std::size_t stretchBytes = std::size_t{24} << 20; ///< or so many bytes
+
+bool isJpeg(std::string_view bytes) {
+    return bytes.starts_with("\xFF\xD8\xFF");
+}
+bool isPng(std::string_view bytes) {
+    return bytes.starts_with("\x89PNG\r\n\x1A\n");
+}
+PhotoBytes photoOf(std::string hash, std::string bytes) {
+    const auto size = static_cast<std::int64_t>(bytes.size());
+    return {{std::move(hash), isPng(bytes) ? "image/png" : "image/jpeg", size}, std::move(bytes)};
 }
 
-file::Known knownOf(record::RecordReport&& report) {
-    return {report.sha256, std::move(report.content), report.signatures.front().certificate.sha256};
-}
+struct Airframe {
+    std::string sha256, name, text;
+};
 
-/// Verified from what is kept; `broken` gets what doesn't hold.
-Result<std::vector<file::Known>> readAll(const Archive& archive, const std::vector<RecordInfo>& list,
-                                         std::vector<Broken>& broken) {
-    std::vector<file::Known> records;
-    for (const RecordInfo& info : list) {
-        auto json = archive.recordJson(info.sha256);
-        if (!json) {
-            broken.push_back({info.sha256, json.error()});
-            continue;
-        }
-        auto report = record::verifyRecord(*json);
-        if (!report)
-            broken.push_back({info.sha256, report.error()});
-        else if (report->sha256 != info.sha256)
-            broken.push_back({info.sha256,
-                              {ErrorCode::signature, "Another record is kept in its place.", report->sha256,
-                               "Go on with a backup."}});
+/// A thing offered, looked at.
+struct Looked {
+    std::string name;
+    Result<std::variant<Incoming, PhotoBytes, Airframe>> what;
+};
+
+Looked look(Result<Offered> offered) {
+    if (!offered) return {offered.error().where, tl::unexpected(offered.error())};
+    Looked looked{std::move(offered->name), {}};
+    std::string& bytes = offered->bytes;
+    if (isJpeg(bytes) || isPng(bytes)) {
+        looked.what = photoOf(sha256Hex(bytes), std::move(bytes));
+    } else if (!bytes.starts_with("%PDF-") && !bytes.starts_with(R"({"content":)")) {
+        auto airframe = airframe::read(bytes);
+        if (airframe)
+            looked.what = Airframe{airframe->sha256, airframe->name, std::move(bytes)};
         else
-            records.push_back(knownOf(std::move(*report)));
+            looked.what = fail(ErrorCode::invalid, "This is neither a record nor a photo nor an airframe.", looked.name,
+                               "Give record.json, record.pdf, or what “ambit archive export” wrote.");
+    } else {
+        auto record = verified(bytes);
+        if (record)
+            looked.what = std::move(*record);
+        else
+            looked.what = tl::unexpected(record.error());
     }
-    return records;
+    return looked;
+}
+
+/// Looks at all of them, on all cores.
+std::vector<Looked> lookAtAll(std::vector<Result<Offered>> offered) {
+    std::vector<Looked> looked(offered.size());
+    const std::size_t count = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
+    std::vector<std::future<void>> workers;
+    for (std::size_t worker = 0; worker < count; ++worker)
+        workers.push_back(std::async(std::launch::async, [&, worker] {
+            for (std::size_t i = worker; i < offered.size(); i += count)
+                looked[i] = look(std::move(offered[i]));
+        }));
+    for (std::future<void>& worker : workers)
+        worker.get();
+    return looked;
+}
+
+std::vector<Result<Offered>> takeStretch(const Next& next) {
+    std::vector<Result<Offered>> stretch;
+    std::size_t bytes = 0;
+    while (stretch.size() < stretchCount && bytes < stretchBytes) {
+        auto one = next();
+        if (!one) break;
+        if (*one) bytes += (*one)->bytes.size();
+        stretch.push_back(std::move(*one));
+    }
+    return stretch;
+}
+
+bool has(Connection& connection, const char* sql, const std::string& key) {
+    Statement select = connection.prepare(sql);
+    return select.text(key).step() == SQLITE_ROW;
+}
+
+struct Keeping {
+    Connection& connection;
+    bool anyPhoto = false;
+
+    Result<Imported> operator()(const Incoming& one) {
+        auto kept = connection.keepRecord(one.told, one.json);
+        if (!kept) return tl::unexpected(kept.error());
+        for (const PhotoBytes& photo : one.photos)
+            if (auto in = connection.keepPhoto(photo); !in) return tl::unexpected(in.error());
+        for (const std::string& pdf : one.pdfs)
+            if (auto in = connection.keepPdf(one.told, pdf); !in) return tl::unexpected(in.error());
+        return Imported{one.told.sha256, one.told.registration, one.told.kind(), kept->isNew, kept->signatures};
+    }
+    Result<Imported> operator()(const PhotoBytes& photo) {
+        const std::string& hash = photo.photo.sha256;
+        const bool known = has(connection, "SELECT 1 FROM photo WHERE sha256 = ?", hash);
+        if (!known && !anyPhoto && !has(connection, "SELECT 1 FROM photo_hole WHERE sha256 = ?", hash))
+            return fail(ErrorCode::notFound, "No record here names this photo.", hash,
+                        "Import the record it belongs to with it.");
+        if (auto kept = connection.keepPhoto(photo); !kept) return tl::unexpected(kept.error());
+        return Imported{hash, "", "photo", !known, 0};
+    }
+    Result<Imported> operator()(const Airframe& airframe) {
+        Statement insert = connection.prepare("INSERT OR IGNORE INTO airframe VALUES(?, ?)");
+        if (insert.text(airframe.sha256).blob(airframe.text).step() != SQLITE_DONE)
+            return connection.failed("keep the airframe");
+        return Imported{airframe.sha256, airframe.name, "airframe", sqlite3_changes(connection.db) > 0, 0};
+    }
+};
+
+Result<void> keepStretch(Archive& archive, const std::vector<Looked>& stretch, const Told& told,
+                         bool anyPhoto) {
+    Connection& connection = archive.inside();
+    std::vector<Result<Imported>> outcomes;
+    auto done = connection.transaction([&]() -> Result<void> {
+        for (const Looked& one : stretch) {
+            Result<Imported> outcome = one.what ? std::visit(Keeping{connection, anyPhoto}, *one.what)
+                                                : Result<Imported>(tl::unexpected(one.what.error()));
+            if (!outcome && outcome.error().code == ErrorCode::storage && one.what)
+                return tl::unexpected(outcome.error());
+            outcomes.push_back(std::move(outcome));
+        }
+        return {};
+    });
+    if (!done) return done;
+    for (std::size_t i = 0; i < stretch.size(); ++i)
+        told(stretch[i].name, outcomes[i]);
+    return {};
 }
 
 } // namespace
 
-Result<Imported> importRecord(Archive& archive, std::string_view recordJson) {
-    const auto report = record::verifyRecord(recordJson);
-    if (!report) return tl::unexpected(report.error());
-    const RecordInfo info = infoOf(*report);
-    const auto isNew = archive.addRecord(info, recordJson);
-    if (!isNew) return tl::unexpected(isNew.error());
-    return Imported{info.sha256, info.registration, info.kind, *isNew};
-}
-
-Result<file::AircraftFile> fileOf(const Archive& archive, const std::string& registration) {
-    const auto list = archive.records(registration);
-    if (!list) return tl::unexpected(list.error());
-    if (list->empty())
-        return fail(ErrorCode::notFound, "The archive has no record of this aircraft.", registration,
-                    "Look at its registration, or import its records.");
-    std::vector<Broken> broken;
-    const auto records = readAll(archive, *list, broken);
-    if (!records) return tl::unexpected(records.error());
-    if (!broken.empty()) return tl::unexpected(broken.front().error);
-    return file::fold(*records);
-}
-
-Result<Verification> verify(const Archive& archive, const std::string& registration) {
-    const auto list = archive.records(registration);
-    if (!list) return tl::unexpected(list.error());
-    Verification verification;
-    verification.records = list->size();
-    std::map<std::string, std::vector<RecordInfo>> byAircraft;
-    for (const RecordInfo& info : *list)
-        byAircraft[info.registration].push_back(info);
-    for (const auto& [aircraft, its] : byAircraft) {
-        const auto records = readAll(archive, its, verification.broken);
-        if (!records) return tl::unexpected(records.error());
-        for (file::Hole& hole : file::fold(*records).holes)
-            verification.holes.push_back(std::move(hole));
+Result<Incoming> verified(std::string_view bytes) {
+    Incoming incoming;
+    if (!bytes.starts_with("%PDF-")) {
+        auto report = record::verifyRecord(bytes);
+        if (!report) return tl::unexpected(report.error());
+        incoming.told = file::toldBy(*report);
+        incoming.json = bytes;
+        return incoming;
     }
-    return verification;
+    auto report = record::verifyPdf(bytes);
+    if (!report) return tl::unexpected(report.error());
+    auto photos = record::photosIn(bytes, report->record.content);
+    if (!photos) return tl::unexpected(photos.error());
+    incoming.told = file::toldBy(report->record);
+    incoming.json = std::move(report->recordJson);
+    incoming.pdfs.emplace_back(bytes);
+    for (auto& [hash, image] : *photos)
+        incoming.photos.push_back(photoOf(hash, std::move(image)));
+    return incoming;
+}
+
+Result<Imported> importRecord(Archive& archive, std::string_view recordJson) {
+    const auto incoming = verified(recordJson);
+    if (!incoming) return tl::unexpected(incoming.error());
+    Result<Imported> outcome;
+    const auto done = archive.inside().transaction([&]() -> Result<void> {
+        outcome = Keeping{archive.inside()}(*incoming);
+        return outcome ? Result<void>() : tl::unexpected(outcome.error());
+    });
+    if (!done) return tl::unexpected(done.error());
+    return outcome;
+}
+
+Result<void> importAll(Archive& archive, const Next& next, const Told& told, bool anyPhoto) {
+    // While one stretch is kept, the next is looked at.
+    auto looking = std::async(std::launch::deferred, lookAtAll, takeStretch(next));
+    for (;;) {
+        const std::vector<Looked> stretch = looking.get();
+        if (stretch.empty()) return {};
+        looking = std::async(std::launch::async, lookAtAll, takeStretch(next));
+        if (auto kept = keepStretch(archive, stretch, told, anyPhoto); !kept) {
+            looking.wait();
+            return kept;
+        }
+    }
+}
+
+Result<void> addAircraftOfRecords(Archive& archive) {
+    const auto files = archive.files();
+    if (!files) return tl::unexpected(files.error());
+    for (const std::string& registration : *files) {
+        if (has(archive.inside(), "SELECT 1 FROM aircraft WHERE registration = ?", registration)) continue;
+        const auto told = archive.told(registration);
+        if (!told) return tl::unexpected(told.error());
+        const auto latest = std::find_if(told->rbegin(), told->rend(),
+                                         [](const file::Told& one) { return one.round() != nullptr; });
+        if (latest == told->rend()) continue;
+        const auto text = archive.airframeText(latest->round()->airframe);
+        if (!text) continue;
+        const auto airframe = airframe::read(*text);
+        if (!airframe) continue;
+        if (auto added = archive.addAircraft({registration, latest->serial, airframe->sha256, airframe->name}, *text);
+            !added)
+            return added;
+    }
+    return {};
 }
 
 } // namespace ambit::archive

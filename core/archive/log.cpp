@@ -41,7 +41,7 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
     return list;
 }
 
-Result<std::int64_t> Archive::Connection::roundKey(const std::string& roundId) {
+Result<std::int64_t> Connection::roundKey(const std::string& roundId) {
     if (lastKey != 0 && lastRound == roundId) return lastKey;
     Statement select = prepare("SELECT key FROM round WHERE id = ?");
     const int code = select.text(roundId).step();
@@ -53,7 +53,7 @@ Result<std::int64_t> Archive::Connection::roundKey(const std::string& roundId) {
 }
 
 /// Only as the next of its round: the select gives no row otherwise, and nothing is inserted.
-Result<void> Archive::Connection::insertEvent(std::int64_t round, const round::Event& event,
+Result<void> Connection::insertEvent(std::int64_t round, const round::Event& event,
                                               std::string_view json) {
     Statement insert = prepare("INSERT INTO event SELECT ?1, ?2, ?3, ?4"
                                " WHERE ?2 = 1 + coalesce((SELECT max(seq) FROM event WHERE round = ?1), 0)");
@@ -68,7 +68,6 @@ Result<void> Archive::Connection::insertEvent(std::int64_t round, const round::E
 
 namespace {
 
-template<class Connection>
 Result<void> insertRound(Connection& connection, const std::string& roundId, const round::Event& first) {
     const auto* opened = std::get_if<round::Opened>(&first.what);
     if (opened == nullptr || first.seq != 1 || round::roundId(first) != roundId)
@@ -85,21 +84,8 @@ Result<void> insertRound(Connection& connection, const std::string& roundId, con
     return connection.failed("keep the round");
 }
 
-template<class Connection>
-Result<void> insertPhotos(Connection& connection, const std::vector<PhotoBytes>& photos) {
-    for (const PhotoBytes& photo : photos) {
-        if (sha256Hex(photo.bytes) != photo.photo.sha256)
-            return fail(ErrorCode::conflict, "The photo's bytes are not those of its hash.",
-                        photo.photo.sha256, "Take the photo again.");
-        Statement insert = connection.prepare("INSERT OR IGNORE INTO photo VALUES(?, ?)");
-        if (insert.text(photo.photo.sha256).blob(photo.bytes).step() != SQLITE_DONE)
-            return connection.failed("keep the photo");
-    }
-    return {};
-}
-
 /// A log never names a photo that isn't there.
-template<class Connection> Result<void> checkPhotos(Connection& connection, const round::Event& event) {
+Result<void> checkPhotos(Connection& connection, const round::Event& event) {
     const auto* settled = std::get_if<round::Settled>(&event.what);
     if (settled == nullptr) return {};
     for (const round::Photo& photo : settled->photos) {
@@ -109,28 +95,6 @@ template<class Connection> Result<void> checkPhotos(Connection& connection, cons
             return fail(ErrorCode::notFound, "The event names a photo that is not there.", photo.sha256,
                         "Give the photo's bytes with it.");
         if (code != SQLITE_ROW) return connection.failed("look for the photo");
-    }
-    return {};
-}
-
-/// A record's bytes, what a list shows of it, and which it names as the latest before it.
-template<class Connection>
-Result<void> insertRecord(Connection& connection, const RecordInfo& info, const Json& record,
-                          std::string_view recordJson, std::string_view pdf) {
-    Statement insert = connection.prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    insert.text(info.sha256)
-        .text(info.registration)
-        .text(info.kind)
-        .text(info.conclusion)
-        .integer(info.concludedAt.ms);
-    insert.text(info.signer).integer(info.findings);
-    insert.integer(shortDigest(recordJson)).integer(shortDigest(pdf)).blob(recordJson).blob(pdf);
-    if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
-    for (const Json& previous : record["content"].value("previous", Json::array())) {
-        const auto hash = previous.get<std::string>();
-        Statement link = connection.prepare("INSERT INTO predecessor VALUES(?, ?)");
-        if (link.text(info.sha256).text(hash).step() != SQLITE_DONE)
-            return connection.failed("link the record");
     }
     return {};
 }
@@ -155,7 +119,8 @@ Result<void> Archive::append(const std::string& roundId, const round::Event& eve
             key = connection->roundKey(roundId);
             if (!key) return tl::unexpected(key.error());
         }
-        if (auto kept = insertPhotos(*connection, photos); !kept) return kept;
+        for (const PhotoBytes& one : photos)
+            if (auto kept = connection->keepPhoto(one); !kept) return kept;
         if (auto there = checkPhotos(*connection, event); !there) return there;
         return connection->insertEvent(*key, event, json);
     });
@@ -163,65 +128,48 @@ Result<void> Archive::append(const std::string& roundId, const round::Event& eve
     return done;
 }
 
+Result<void> Archive::appendLog(const std::string& roundId, std::span<const round::Event> events) {
+    auto done = connection->transaction([&]() -> Result<void> {
+        for (const round::Event& event : events) {
+            auto key = connection->roundKey(roundId);
+            if (!key && key.error().code != ErrorCode::notFound) return tl::unexpected(key.error());
+            if (!key) {
+                if (auto made = insertRound(*connection, roundId, event); !made) return made;
+                key = connection->roundKey(roundId);
+                if (!key) return tl::unexpected(key.error());
+            }
+            if (auto there = checkPhotos(*connection, event); !there) return there;
+            if (auto in = connection->insertEvent(*key, event, canonicalJson(toJson(event))); !in) return in;
+            if (!std::holds_alternative<round::Signed>(event.what)) continue;
+            if (auto sealed = connection->markSealed(*key); !sealed) return sealed;
+        }
+        return {};
+    });
+    if (!done) connection->lastKey = 0;
+    return done;
+}
+
+Result<void> Connection::markSealed(std::int64_t round) {
+    Statement sealed = prepare("UPDATE round SET sealed = 1 WHERE key = ?");
+    if (sealed.integer(round).step() != SQLITE_DONE) return failed("seal the round");
+    return {};
+}
+
 Result<void> Archive::seal(const std::string& roundId, const round::Event& signedEvent,
-                           const RecordInfo& info, std::string_view recordJson, std::string_view pdf) {
-    auto record = parseJson(recordJson);
-    if (!record) return tl::unexpected(record.error());
+                           const file::Told& told, std::string_view recordJson, std::string_view pdf) {
     auto key = connection->roundKey(roundId);
     if (!key) return tl::unexpected(key.error());
     const std::string json = canonicalJson(toJson(signedEvent));
     return connection->transaction([&]() -> Result<void> {
-        if (auto kept = insertRecord(*connection, info, *record, recordJson, pdf); !kept) return kept;
-        Statement sealed = connection->prepare("UPDATE round SET sealed = 1 WHERE key = ?");
-        if (sealed.integer(*key).step() != SQLITE_DONE) return connection->failed("seal the round");
+        const auto isNew = connection->keepRecord(told, recordJson);
+        if (!isNew) return tl::unexpected(isNew.error());
+        if (!isNew->isNew)
+            return fail(ErrorCode::conflict, "The archive has this record already.", told.sha256,
+                        "Open the round again.");
+        if (auto kept = connection->keepPdf(told, pdf); !kept) return kept;
+        if (auto sealed = connection->markSealed(*key); !sealed) return sealed;
         return connection->insertEvent(*key, signedEvent, json);
     });
-}
-
-Result<bool> Archive::addRecord(const RecordInfo& info, std::string_view recordJson) {
-    const auto record = parseJson(recordJson);
-    if (!record) return tl::unexpected(record.error());
-    bool isNew = false;
-    auto done = connection->transaction([&]() -> Result<void> {
-        {
-            Statement known = connection->prepare("SELECT 1 FROM record WHERE sha256 = ?");
-            const int code = known.text(info.sha256).step();
-            if (code == SQLITE_ROW) return {};
-            if (code != SQLITE_DONE) return connection->failed("look for the record");
-        }
-        isNew = true;
-        return insertRecord(*connection, info, *record, recordJson, {});
-    });
-    if (!done) return tl::unexpected(done.error());
-    return isNew;
-}
-
-Result<std::vector<RecordInfo>> Archive::records(const std::string& registration) const {
-    std::vector<RecordInfo> list;
-    Statement select = connection->prepare(
-        "SELECT sha256, registration, kind, conclusion, concluded_ms, signer, findings FROM record"
-        " WHERE ?1 = '' OR registration = ?1 ORDER BY concluded_ms DESC, sha256");
-    select.text(registration);
-    int code = 0;
-    while ((code = select.step()) == SQLITE_ROW)
-        list.push_back({select.textAt(0), select.textAt(1), select.textAt(2), select.textAt(3),
-                        Instant{select.integerAt(4)}, select.textAt(5),
-                        static_cast<int>(select.integerAt(6))});
-    if (code != SQLITE_DONE) return connection->failed("list its records");
-    return list;
-}
-
-Result<std::vector<std::string>> Archive::heads(const std::string& registration) const {
-    std::vector<std::string> list;
-    Statement select = connection->prepare("SELECT sha256 FROM record WHERE registration = ?"
-                                           " AND NOT EXISTS(SELECT 1 FROM predecessor WHERE "
-                                           "predecessor.sha256 = record.sha256) ORDER BY sha256");
-    select.text(registration);
-    int code = 0;
-    while ((code = select.step()) == SQLITE_ROW)
-        list.push_back(select.textAt(0));
-    if (code != SQLITE_DONE) return connection->failed("find the latest records");
-    return list;
 }
 
 } // namespace ambit::archive

@@ -57,10 +57,10 @@ Result<void> OpenRound::act(round::What what, Instant at, const std::vector<Phot
                   [&](const round::Event& event) { return archive->append(current.id, event, photos); });
 }
 
-Result<void> OpenRound::seal(const round::Signed& signature, Instant at, const RecordInfo& info,
+Result<void> OpenRound::seal(const round::Signed& signature, Instant at, const file::Told& told,
                              std::string_view recordJson, std::string_view pdf) {
     return commit(signature, at, [&](const round::Event& event) {
-        return archive->seal(current.id, event, info, recordJson, pdf);
+        return archive->seal(current.id, event, told, recordJson, pdf);
     });
 }
 

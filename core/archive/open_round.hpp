@@ -33,7 +33,7 @@ public:
 
     /// Seals the concluded round: one transaction for the record, its PDF and the Signed event
     /// (Archive::seal).
-    [[nodiscard]] Result<void> seal(const round::Signed& signature, Instant at, const RecordInfo& info,
+    [[nodiscard]] Result<void> seal(const round::Signed& signature, Instant at, const file::Told& told,
                                     std::string_view recordJson, std::string_view pdf);
 
     [[nodiscard]] const round::State& state() const { return current; }

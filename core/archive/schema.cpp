@@ -9,7 +9,7 @@ namespace ambit::archive {
 
 namespace {
 
-constexpr std::array<const char*, 1> released{R"sql(
+constexpr std::array<const char*, 2> released{R"sql(
 CREATE TABLE airframe(
     sha256 TEXT PRIMARY KEY,
     bytes BLOB NOT NULL
@@ -60,6 +60,102 @@ CREATE TABLE predecessor(
 CREATE INDEX round_of_aircraft ON round(registration, opened_ms);
 CREATE INDEX record_of_aircraft ON record(registration, concluded_ms);
 CREATE INDEX predecessor_by_hash ON predecessor(sha256);
+)sql",
+                                                R"sql(
+DROP INDEX record_of_aircraft;
+DROP TABLE predecessor;
+ALTER TABLE record RENAME TO record_1;
+CREATE TABLE file(
+    id INTEGER PRIMARY KEY,
+    registration TEXT NOT NULL UNIQUE,
+    settled INTEGER NOT NULL DEFAULT 0
+) STRICT;
+CREATE TABLE signer(
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    role TEXT NOT NULL,
+    certificate TEXT NOT NULL,
+    key TEXT NOT NULL,
+    UNIQUE(name, role, certificate, key)
+) STRICT;
+CREATE TABLE points(
+    id INTEGER PRIMARY KEY,
+    digest BLOB NOT NULL UNIQUE,
+    json TEXT NOT NULL
+) STRICT;
+CREATE TABLE dictionary(
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL UNIQUE,
+    bytes BLOB NOT NULL
+) STRICT;
+CREATE TABLE header(
+    id INTEGER PRIMARY KEY,
+    digest BLOB NOT NULL UNIQUE,
+    text TEXT NOT NULL
+) STRICT;
+CREATE TABLE record(
+    key INTEGER PRIMARY KEY,
+    sha256 BLOB NOT NULL UNIQUE,
+    file INTEGER NOT NULL REFERENCES file(id),
+    dictionary INTEGER NOT NULL,
+    content BLOB NOT NULL
+) STRICT;
+CREATE TABLE signature(
+    record INTEGER NOT NULL REFERENCES record(key),
+    n INTEGER NOT NULL,
+    after INTEGER NOT NULL,
+    header INTEGER NOT NULL REFERENCES header(id),
+    value BLOB NOT NULL,
+    PRIMARY KEY(record, n)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE page(
+    file INTEGER NOT NULL,
+    record INTEGER NOT NULL,
+    sha256 BLOB NOT NULL,
+    kind TEXT NOT NULL,
+    signer INTEGER NOT NULL REFERENCES signer(id),
+    conclusion TEXT NOT NULL,
+    findings INTEGER NOT NULL,
+    points INTEGER NOT NULL,
+    previous BLOB NOT NULL,
+    told TEXT NOT NULL,
+    PRIMARY KEY(file, record)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE head(
+    file INTEGER NOT NULL,
+    sha256 BLOB NOT NULL,
+    PRIMARY KEY(file, sha256)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE hole(
+    file INTEGER NOT NULL,
+    sha256 BLOB NOT NULL,
+    PRIMARY KEY(file, sha256)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE gone(
+    file INTEGER NOT NULL,
+    sha256 BLOB NOT NULL,
+    PRIMARY KEY(file, sha256)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE photo_hole(
+    sha256 TEXT PRIMARY KEY
+) STRICT, WITHOUT ROWID;
+CREATE TABLE discrepancy(
+    file INTEGER NOT NULL,
+    record INTEGER NOT NULL,
+    point TEXT NOT NULL,
+    state TEXT NOT NULL,
+    PRIMARY KEY(file, record, point)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX discrepancy_in_state ON discrepancy(state, record);
+CREATE TABLE pdf(
+    record INTEGER NOT NULL REFERENCES record(key),
+    sha256 BLOB NOT NULL,
+    photos TEXT NOT NULL,
+    bytes BLOB NOT NULL,
+    PRIMARY KEY(record, sha256)
+) STRICT;
+CREATE VIRTUAL TABLE words USING fts5(aircraft, person, part, jasc, kind, text,
+    content = '', tokenize = 'unicode61 remove_diacritics 2');
 )sql"};
 
 /// Checking every page of a large archive would hold up the start.

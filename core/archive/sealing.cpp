@@ -22,19 +22,6 @@ Result<std::map<std::string, std::string>> photosOf(const OpenRound& round) {
     return photos;
 }
 
-RecordInfo infoOf(const OpenRound& round, const std::string& sha256, Instant concludedAt) {
-    const round::State& state = round.state();
-    RecordInfo info;
-    info.sha256 = sha256;
-    info.registration = state.opened.registration;
-    info.kind = "round";
-    info.conclusion = state.conclusion->fit ? "fit" : "not fit";
-    info.concludedAt = concludedAt;
-    info.signer = state.opened.who.name;
-    info.findings = state.findingCount();
-    return info;
-}
-
 } // namespace
 
 Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, const record::DrawPages& draw,
@@ -62,8 +49,8 @@ Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, co
     if (!pdf) return tl::unexpected(pdf.error());
 
     const std::string sha256 = record::identityOf(*content);
-    const RecordInfo info = infoOf(round, sha256, round.events().back().at);
-    if (auto sealed = round.seal({sha256, certificate.sha256, certificate.name}, at, info, *json, *pdf);
+    const file::Told told = file::toldBy(sha256, *content, certificate.sha256);
+    if (auto sealed = round.seal({sha256, certificate.sha256, certificate.name}, at, told, *json, *pdf);
         !sealed)
         return tl::unexpected(sealed.error());
     return sha256;

@@ -9,20 +9,35 @@ namespace {
 constexpr std::string_view plainLetters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
 constexpr std::string_view urlLetters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 
-std::string encode(std::string_view bytes, std::string_view letters) {
-    std::string text;
-    text.reserve((bytes.size() + 2) / 3 * 4);
-    std::uint32_t held = 0;
-    unsigned bits = 0;
-    for (const char c : bytes) {
-        held = (held << 8U) | static_cast<unsigned char>(c);
-        bits += 8;
-        while (bits >= 6) {
-            bits -= 6;
-            text += letters[(held >> bits) & 0x3FU];
-        }
+/// Two letters for every twelve bits.
+using Pairs = std::array<std::array<char, 2>, 4096>;
+Pairs pairsOf(std::string_view letters) {
+    Pairs pairs{};
+    for (std::size_t i = 0; i < pairs.size(); ++i)
+        pairs[i] = {letters[i >> 6U], letters[i & 0x3FU]};
+    return pairs;
+}
+
+std::string encode(std::string_view bytes, const Pairs& pairs) {
+    std::string text((bytes.size() * 8 + 5) / 6, '\0');
+    char* out = text.data();
+    const auto put = [&out](const std::array<char, 2>& pair) {
+        *out++ = pair[0];
+        *out++ = pair[1];
+    };
+    const auto byte = [&](std::size_t i) -> std::uint32_t { return static_cast<unsigned char>(bytes[i]); };
+    std::size_t i = 0;
+    for (; i + 3 <= bytes.size(); i += 3) {
+        const std::uint32_t held = (byte(i) << 16U) | (byte(i + 1) << 8U) | byte(i + 2);
+        put(pairs[held >> 12U]);
+        put(pairs[held & 0xFFFU]);
     }
-    if (bits > 0) text += letters[(held << (6 - bits)) & 0x3FU];
+    if (bytes.size() - i == 1) put(pairs[byte(i) << 4U]);
+    if (bytes.size() - i == 2) {
+        const std::uint32_t held = (byte(i) << 10U) | (byte(i + 1) << 2U);
+        put(pairs[held >> 6U]);
+        *out++ = pairs[held & 0x3FU][1];
+    }
     return text;
 }
 
@@ -74,15 +89,31 @@ std::string toHex(std::span<const std::uint8_t> bytes) {
     return text;
 }
 
+Result<std::string> fromHex(std::string_view text) {
+    const auto digit = [](char c) {
+        if (c >= '0' && c <= '9') return c - '0';
+        return c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1;
+    };
+    std::string bytes(text.size() / 2, '\0');
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (text.size() % 2 != 0 || digit(text[i]) < 0)
+            return fail(ErrorCode::syntax, "This is not hex.", "byte " + std::to_string(i));
+    for (std::size_t i = 0; i < bytes.size(); ++i)
+        bytes[i] = static_cast<char>(digit(text[2 * i]) * 16 + digit(text[2 * i + 1]));
+    return bytes;
+}
+
 std::string toBase64(std::string_view bytes) {
-    std::string text = encode(bytes, plainLetters);
+    static const Pairs pairs = pairsOf(plainLetters);
+    std::string text = encode(bytes, pairs);
     while (text.size() % 4 != 0)
         text += '=';
     return text;
 }
 
 std::string toBase64Url(std::string_view bytes) {
-    return encode(bytes, urlLetters);
+    static const Pairs pairs = pairsOf(urlLetters);
+    return encode(bytes, pairs);
 }
 
 Result<std::string> fromBase64(std::string_view text) {

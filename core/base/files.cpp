@@ -122,4 +122,14 @@ Result<void> writeFile(const std::filesystem::path& path, std::string_view bytes
     return syncFolder(folder);
 }
 
+Result<void> finishFile(const std::filesystem::path& part, const std::filesystem::path& path) {
+    const Descriptor file(::open(part.c_str(), O_RDONLY | O_CLOEXEC));
+    // A link is refused where a rename would overwrite what has come there meanwhile.
+    const bool done = file.valid() && syncFile(file.get()) && ::link(part.c_str(), path.c_str()) == 0;
+    const int number = errno;
+    ::unlink(part.c_str());
+    if (!done) return systemError("The file could not be written", path, number);
+    return syncFolder(path.has_parent_path() ? path.parent_path() : ".");
+}
+
 } // namespace ambit

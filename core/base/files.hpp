@@ -19,4 +19,7 @@ namespace ambit {
 [[nodiscard]] Result<void> writeFile(const std::filesystem::path& path, std::string_view bytes,
                                      bool secret = false);
 
+/// Gives a finished file its name, synced; nothing may bear that name yet. `part` is gone if it fails.
+[[nodiscard]] Result<void> finishFile(const std::filesystem::path& part, const std::filesystem::path& path);
+
 } // namespace ambit

@@ -14,10 +14,6 @@ using record::DiscrepancyId;
 using round::CounterReading;
 using State = Discrepancy::State;
 
-Instant instantOf(const Json& content) {
-    return *parseInstant(content[record::isEntry(content) ? "at" : "concludedAt"].get<std::string>());
-}
-
 std::string dayOf(Instant at) {
     return ambit::toText(at).substr(0, 10);
 }
@@ -69,24 +65,24 @@ private:
 
 class Folding {
 public:
-    Folding(const std::vector<Known>& records, const Order& its) : order(its) {
+    Folding(const std::vector<Told>& records, const Order& its) : order(its) {
         for (const std::size_t i : order.sequence()) {
-            const Known& one = records[i];
+            const Told& one = records[i];
             now = &one;
-            at = instantOf(one.content);
-            const Json& signer = one.content["signer"];
-            who = {signer["name"], signer["role"], signer["certificate"]};
-            file.pages.push_back({one.sha256, one.content["kind"], at, who, {}});
-            if (record::isEntry(one.content))
-                std::visit([&](const auto& entry) { take(entry); }, record::entryFrom(one.content).entry);
+            at = one.at;
+            who = one.signer;
+            file.pages.push_back({one.sha256, one.kind(), at, who, {}});
+            if (const record::Entry* entry = one.entry())
+                std::visit([&](const auto& what) { take(what); }, *entry);
             else
-                takeRound(one.content);
+                takeRound(*one.round());
         }
         // A revocation counts for what was signed after its date, however late it was told.
         for (std::size_t i = 0; i < file.pages.size(); ++i) {
             Page& page = file.pages[i];
             page.standing = keys.of(records[order.sequence()[i]].key, page.signer.role, page.at);
         }
+        dropRemoved();
         findHolesAndHeads(records);
     }
 
@@ -100,46 +96,61 @@ private:
         with.erase(std::unique(with.begin(), with.end()), with.end());
         file.conflicts.push_back({std::move(what), std::move(with)});
     }
+    /// Where the record that found it was let go on purpose, that isn't one.
+    void unfound(const char* what, const std::string& record) {
+        conflict(what, {record});
+        missing.emplace_back(record, file.conflicts.size() - 1);
+    }
+    void dropRemoved() {
+        for (std::size_t i = missing.size(); i-- > 0;)
+            if (file.removed.contains(missing[i].first))
+                file.conflicts.erase(file.conflicts.begin() + static_cast<std::ptrdiff_t>(missing[i].second));
+    }
     /// Neither knew of the other.
     [[nodiscard]] bool apart(const std::string& earlier) const { return !order.knew(now->sha256, earlier); }
 
-    void takeRound(const Json& content) {
-        for (const Json& counter : content["aircraft"]["counters"])
-            count({counter["id"], counter["value"]});
-        for (const Json& point : content["points"]) {
-            const std::string outcome = point["outcome"];
-            if (outcome == "finding") takeFinding(point);
-            if (outcome == "sound") takeSound(point["id"]);
-        }
+    void takeRound(const RoundTold& round) {
+        for (const CounterReading& counter : round.counters)
+            count(counter);
+        takeSound(round);
+        for (const Seen& seen : round.seen)
+            if (seen.outcome == round::Outcome::finding) takeFinding(round, seen);
     }
 
-    void takeFinding(const Json& point) {
-        const std::string id = point["id"];
-        const Word found = word(point["finding"]["words"]);
+    void takeFinding(const RoundTold& round, const Seen& seen) {
+        const Word found = word(seen.words);
         const auto open = std::find_if(file.discrepancies.rbegin(), file.discrepancies.rend(),
-                                       [&](const Discrepancy& one) { return one.id.point == id; });
+                                       [&](const Discrepancy& one) { return one.id.point == seen.point; });
         if (open != file.discrepancies.rend() && open->isOpen()) {
             open->again.push_back(found);
-            if (point["finding"]["class"] != "grounds") return;
+            if (!seen.grounds) return;
             open->grounds = true; // it has grown: that it could wait was said of less
             open->state = State::grounding;
             open->deferral.reset();
             return;
         }
         Discrepancy one;
-        one.id = {now->sha256, id};
-        one.name = point["name"];
-        one.zone = point["zone"];
-        if (point.contains("jasc")) one.jasc = point["jasc"];
+        one.id = {now->sha256, seen.point};
+        if (const PointName* point = round.point(seen.point)) {
+            one.name = point->name;
+            one.zone = point->zone;
+            one.jasc = point->jasc;
+        }
         one.found = found;
-        one.grounds = point["finding"]["class"] == "grounds";
+        one.grounds = seen.grounds;
         if (one.grounds) one.state = State::grounding;
+        live.push_back(file.discrepancies.size());
         file.discrepancies.push_back(std::move(one));
     }
 
-    void takeSound(const std::string& point) {
-        for (Discrepancy& one : file.discrepancies) {
-            if (one.id.point != point) continue;
+    /// Of a point that is sound, all but what was closed long ago hears of it.
+    void takeSound(const RoundTold& round) {
+        std::erase_if(live, [&](std::size_t i) { return file.discrepancies[i].state == State::closed; });
+        for (const std::size_t i : live) {
+            Discrepancy& one = file.discrepancies[i];
+            if (round.point(one.id.point) == nullptr) continue;
+            const Seen* seen = round.seenAt(one.id.point);
+            if (seen != nullptr && seen->outcome != round::Outcome::sound) continue;
             if (one.isOpen()) one.seenSound.push_back(word("sound"));
             // Only who knew that it was put right has looked whether it is.
             if (one.state == State::rectified && !apart(one.rectified->record)) {
@@ -162,7 +173,7 @@ private:
 
     void take(const record::Assessment& one) {
         Discrepancy* its = find(one.of);
-        if (its == nullptr) return conflict("An assessment of something nobody found.", {one.of.record});
+        if (its == nullptr) return unfound("An assessment of something nobody found.", one.of.record);
         if (!its->isOpen())
             return conflict("“" + its->name + "” was assessed though it had been put right.",
                             {its->rectified->record});
@@ -178,11 +189,13 @@ private:
         for (const DiscrepancyId& id : one.of) {
             Discrepancy* its = find(id);
             if (its == nullptr) {
-                conflict("A rectification of something nobody found.", {id.record});
+                unfound("A rectification of something nobody found.", id.record);
                 continue;
             }
             if (!its->isOpen())
                 conflict("“" + its->name + "” was put right twice.", {its->rectified->record});
+            if (its->state == State::closed)
+                live.push_back(static_cast<std::size_t>(its - file.discrepancies.data()));
             its->rectified = word(one.description);
             if (!one.performedBy.empty()) its->rectified->by = one.performedBy + ", approved by " + who.name;
             its->state = State::rectified;
@@ -254,12 +267,13 @@ private:
         file.counters[reading.id] = {reading.value, at, now->sha256};
     }
 
-    void findHolesAndHeads(const std::vector<Known>& records) {
+    void findHolesAndHeads(const std::vector<Told>& records) {
         std::map<std::string, std::vector<std::string>> namedBy;
         std::set<std::string> here;
-        for (const Known& one : records) {
+        for (const std::size_t i : order.sequence()) {
+            const Told& one = records[i];
             here.insert(one.sha256);
-            for (const Json& earlier : one.content["previous"])
+            for (const std::string& earlier : one.previous)
                 namedBy[earlier].push_back(one.sha256);
         }
         for (auto& [sha256, by] : namedBy) {
@@ -272,20 +286,14 @@ private:
     }
 
     const Order& order;
-    const Known* now = nullptr;
+    const Told* now = nullptr;
     Instant at;
     record::Person who;
     Keys keys;
-    std::set<std::string> named; ///< by records that were let go
+    std::set<std::string> named;   ///< by records that were let go
+    std::vector<std::pair<std::string, std::size_t>> missing; ///< who found it; the conflict that says so
+    std::vector<std::size_t> live; ///< discrepancies that may not be closed yet
 };
-
-std::vector<Known> eachOnce(const std::vector<Known>& records) {
-    std::set<std::string> seen;
-    std::vector<Known> once;
-    for (const Known& one : records)
-        if (seen.insert(one.sha256).second) once.push_back(one);
-    return once;
-}
 
 } // namespace
 
@@ -295,13 +303,11 @@ const Discrepancy* AircraftFile::discrepancy(const DiscrepancyId& id) const {
     return found == discrepancies.end() ? nullptr : &*found;
 }
 
-AircraftFile fold(const std::vector<Known>& given) {
-    const std::vector<Known> records = eachOnce(given);
+AircraftFile fold(const std::vector<Told>& records) {
     std::vector<Link> links;
     links.reserve(records.size());
-    for (const Known& one : records)
-        links.push_back(
-            {one.sha256, instantOf(one.content), one.content["previous"].get<std::vector<std::string>>()});
+    for (const Told& one : records)
+        links.push_back({one.sha256, one.at, one.previous});
     const Order order(links);
     return Folding(records, order).file;
 }

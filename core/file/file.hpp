@@ -2,7 +2,7 @@
 // the records came in; what they say against each other is shown, never settled silently.
 #pragma once
 
-#include "record/entry.hpp"
+#include "file/told.hpp"
 
 #include <map>
 #include <optional>
@@ -10,13 +10,6 @@
 #include <vector>
 
 namespace ambit::file {
-
-/// A record as it was verified.
-struct Known {
-    std::string sha256; ///< its identity
-    Json content;       ///< as record::checkContent lets pass
-    std::string key;    ///< fingerprint of its first signer's certificate
-};
 
 /// What the owner's word makes of a record's signature.
 enum class Standing {
@@ -110,7 +103,7 @@ struct AircraftFile {
 };
 
 /// `records`: of one aircraft, in any order, each once or more often.
-[[nodiscard]] AircraftFile fold(const std::vector<Known>& records);
+[[nodiscard]] AircraftFile fold(const std::vector<Told>& records);
 
 /// What in the file stands against *fit* today (date, yyyy-mm-dd), in words: what grounds, what nobody has
 /// assessed, deferrals that have run out.

@@ -8,10 +8,12 @@ namespace ambit::file {
 Order::Order(const std::vector<Link>& links) {
     std::map<std::string, std::size_t> number;
     for (std::size_t i = 0; i < links.size(); ++i)
-        number[links[i].sha256] = i;
+        number.try_emplace(links[i].sha256, i);
     std::vector<std::size_t> waits(links.size(), 0);
     std::vector<std::vector<std::size_t>> next(links.size());
+    const auto again = [&](std::size_t i) { return number.at(links[i].sha256) != i; };
     for (std::size_t i = 0; i < links.size(); ++i) {
+        if (again(i)) continue;
         for (const std::string& earlier : links[i].previous) {
             const auto found = number.find(earlier);
             if (found == number.end()) continue;
@@ -23,7 +25,7 @@ Order::Order(const std::vector<Link>& links) {
     std::priority_queue<Key, std::vector<Key>, std::greater<>> ready;
     const auto offer = [&](std::size_t i) { ready.emplace(links[i].at, links[i].sha256, i); };
     for (std::size_t i = 0; i < links.size(); ++i)
-        if (waits[i] == 0) offer(i);
+        if (waits[i] == 0 && !again(i)) offer(i);
     while (!ready.empty()) { // a hash can't name what names it: nothing is left over
         const std::size_t i = std::get<2>(ready.top());
         ready.pop();

@@ -17,7 +17,7 @@ struct Link {
 
 class Order {
 public:
-    /// Each record once.
+    /// A record that is there more than once counts once.
     explicit Order(const std::vector<Link>& links);
 
     /// Places in `links`: each after those it names, as far as they are there; else the earlier first, and of

@@ -372,24 +372,34 @@ Result<Json> entryContent(const Heading& heading, const Entry& entry) {
                  {"signer", toJson(heading.signer)},
                  {"software", {{"name", "Ambit"}, {"version", AMBIT_VERSION}}},
                  {"statement", statement}};
-    std::visit([&](const auto& one) { put(content, one); }, entry);
+    content.update(toJson(entry));
     if (auto good = checkEntry(content); !good) return tl::unexpected(good.error());
     return content;
 }
 
-ReadEntry entryFrom(const Json& content) {
+Json toJson(const Entry& entry) {
+    Json own = Json::object();
+    std::visit([&](const auto& one) { put(own, one); }, entry);
+    return own;
+}
+
+Entry entryFrom(const std::string& kind, const Json& own) {
     using From = Entry (*)(const Json&);
     static const std::map<std::string, From> readers{
         {"assessment", assessmentFrom}, {"rectification", rectificationFrom},
         {"reading", readingFrom},       {"part change", partChangeFrom},
         {"hand-over", handOverFrom},    {"trust", trustFrom},
         {"revocation", revocationFrom}, {"removal", removalFrom}};
+    return readers.at(kind)(own);
+}
+
+ReadEntry entryFrom(const Json& content) {
     return {{content["aircraft"]["registration"],
              content["aircraft"]["serial"],
              {instantIn(content, "at"), content["offsetMinutes"].get<int>()},
              content["previous"].get<std::vector<std::string>>(),
              personIn(content["signer"])},
-            readers.at(content["kind"])(content)};
+            entryFrom(content["kind"].get_ref<const std::string&>(), content)};
 }
 
 } // namespace ambit::record

@@ -137,6 +137,10 @@ struct ReadEntry {
 /// Of a content that checkEntry lets pass.
 [[nodiscard]] ReadEntry entryFrom(const Json& content);
 
+/// An entry's own fields, and back: of a content that checkEntry lets pass, or of what toJson wrote.
+[[nodiscard]] Json toJson(const Entry& entry);
+[[nodiscard]] Entry entryFrom(const std::string& kind, const Json& own);
+
 /// Is the content of a kind other than a round as RECORD.md has it? invalid, at the pointer of what isn't.
 [[nodiscard]] Result<void> checkEntry(const Json& content);
 /// Is it one of these kinds at all?

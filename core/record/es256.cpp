@@ -63,14 +63,22 @@ Result<std::string> pointOf(std::string_view info) {
     return std::string(info.substr(keyPrefix.size()));
 }
 
-bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature) {
+Es256Key::Es256Key(std::string_view point) {
     const CleanErrors clean;
-    if (point.size() != pointSize || digest.size() != half || signature.size() != 2 * half) return false;
-    const OwnedKey key = keyOf(point);
-    const OwnedKeyContext context(key ? EVP_PKEY_CTX_new(key.get(), nullptr) : nullptr);
-    if (!context || EVP_PKEY_verify_init(context.get()) != 1) return false;
+    const OwnedKey key = point.size() == pointSize ? keyOf(point) : OwnedKey();
+    context.reset(key ? EVP_PKEY_CTX_new(key.get(), nullptr) : nullptr);
+    if (context && EVP_PKEY_verify_init(context.get()) != 1) context.reset();
+}
+
+bool Es256Key::verifies(std::string_view digest, std::string_view signature) const {
+    const CleanErrors clean;
+    if (!context || digest.size() != half || signature.size() != 2 * half) return false;
     const std::string der = toDerSignature(signature);
     return EVP_PKEY_verify(context.get(), bytesOf(der), der.size(), bytesOf(digest), digest.size()) == 1;
+}
+
+bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature) {
+    return Es256Key(point).verifies(digest, signature);
 }
 
 bool isLowS(std::string_view signature) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/result.hpp"
+#include "record/openssl.hpp"
 
 #include <string>
 #include <string_view>
@@ -11,6 +12,17 @@ namespace ambit::record {
 /// The 65-byte uncompressed point of a certificate's or key's SubjectPublicKeyInfo; refused unless it is
 /// P-256 in exactly that form.
 [[nodiscard]] Result<std::string> pointOf(std::string_view subjectPublicKeyInfo);
+
+/// The key of a point, ready to check many signatures.
+class Es256Key {
+public:
+    explicit Es256Key(std::string_view point);
+    /// Does R‖S (64 bytes) hold over the digest (32 bytes)? Never with a point that isn't on the curve.
+    [[nodiscard]] bool verifies(std::string_view digest, std::string_view signature) const;
+
+private:
+    OwnedKeyContext context; ///< empty where the point isn't on the curve
+};
 
 /// Does R‖S (64 bytes) hold over the digest (32 bytes) with the key of that point?
 [[nodiscard]] bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature);

@@ -27,10 +27,6 @@ std::string_view asText(const Digest& digest) {
     return {reinterpret_cast<const char*>(digest.data()), digest.size()};
 }
 
-Digest digestOf(std::string_view header, std::string_view payload) {
-    return sha256(std::string(header) + '.' + toBase64Url(payload));
-}
-
 Result<std::string> certificateDer(const Json& text, const std::string& where) {
     if (!text.is_string()) return refuse("A certificate is base64 text.", where);
     auto der = fromBase64(text.get_ref<const std::string&>());
@@ -144,11 +140,21 @@ Result<Json> signJws(std::string_view payload, const Signer& signer, const Json&
     Json header{{"alg", "ES256"}, {"s", "low"}, {"x5c", Json::array({toBase64(signer.certificate().der)})}};
     header.update(more);
     const std::string text = toBase64Url(canonicalJson(header));
-    auto signature = signer.signDigest(asText(digestOf(text, payload)));
+    auto signature = signer.signDigest(asText(signedDigest(text, payload)));
     if (!signature) return tl::unexpected(signature.error());
     if (signature->size() != 64)
         return refuse("The signer gave no ES256 signature.", signer.certificate().name);
     return Json{{"protected", text}, {"signature", toBase64Url(withLowS(*signature))}};
+}
+
+Digest signedDigest(std::string_view header, std::string_view payload) {
+    return sha256(std::string(header) + '.' + toBase64Url(payload));
+}
+
+Result<SignatureReport> firstHeader(std::string_view text) {
+    auto header = readHeader(text, {}, "/signatures/0/protected");
+    if (!header) return tl::unexpected(header.error());
+    return std::move(header->report);
 }
 
 std::string hashOf(const Json& entry) {
@@ -174,7 +180,7 @@ Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload, c
     if (!signature || signature->size() != 64)
         return refuse("The signature is not 64 bytes in strict base64url.", at);
     if (report.lowS && !isLowS(*signature)) return refuse("The signature declares low S but has high S.", at);
-    if (!verifyEs256(report.certificate.point, asText(digestOf(header->text, payload)), *signature)) {
+    if (!verifyEs256(report.certificate.point, asText(signedDigest(header->text, payload)), *signature)) {
         return refuse("The signature of " + report.certificate.name +
                           " doesn't hold: something was changed after signing.",
                       at);

@@ -2,6 +2,7 @@
 // core/record only.
 #pragma once
 
+#include "base/hash.hpp"
 #include "base/parse.hpp"
 #include "record/record.hpp"
 
@@ -26,5 +27,11 @@ namespace ambit::record {
 /// the pointers of what is wrong.
 [[nodiscard]] Result<SignatureReport> verifyJws(const Json& entry, std::string_view payload,
                                                 const std::string& after, const std::string& where);
+
+/// The protected header of a first signature, as verifyJws reads it; `who` is left empty.
+[[nodiscard]] Result<SignatureReport> firstHeader(std::string_view text);
+
+/// What is signed: SHA-256 over header, a dot, and the payload's base64url.
+[[nodiscard]] Digest signedDigest(std::string_view header, std::string_view payload);
 
 } // namespace ambit::record

@@ -61,4 +61,7 @@ struct PdfReport {
 /// or the signer that failed.
 [[nodiscard]] Result<PdfReport> verifyPdf(std::string_view bytes);
 
+/// The photos that stand in such a file with their own bytes, by hash: those that `content` names.
+[[nodiscard]] Result<std::map<std::string, std::string>> photosIn(std::string_view pdf, const Json& content);
+
 } // namespace ambit::record

@@ -2,7 +2,9 @@
 #include "cli/commands.hpp"
 
 #include "airframe/read.hpp"
+#include "archive/aircraft_file.hpp"
 #include "archive/import.hpp"
+#include "archive/verify.hpp"
 #include "base/files.hpp"
 #include "cli/talk.hpp"
 #include "file/comes_due.hpp"
@@ -316,7 +318,7 @@ int archiveState(const ArchiveOptions& options) {
 int archiveVerify(const ArchiveOptions& options) {
     const auto archive = openExisting(options.archive);
     if (!archive) return complain(archive.error());
-    const auto checked = archive::verify(*archive, options.aircraft);
+    const auto checked = archive::verify(*archive, {options.aircraft, false, {}});
     if (!checked) return complain(checked.error());
     const bool good = checked->broken.empty() && checked->holes.empty();
     if (options.json) {

@@ -3,6 +3,7 @@
 
 #include "../round/rounds.hpp"
 #include "archive/open_round.hpp"
+#include "base/canonical.hpp"
 #include "base/files.hpp"
 #include "base/hash.hpp"
 
@@ -50,19 +51,34 @@ inline std::optional<Result<void>> step(archive::OpenRound& round) {
     return round.act(sound(std::get<walk::Settle>(*next).point), at);
 }
 
-/// A finished and sealed round with made-up signatures: the archive doesn't look into a record. Gives its
-/// hash.
+/// What a made-up round's record tells: an archive doesn't judge a content or its signatures.
+inline file::Told madeUp(const Json& content, Instant at) {
+    file::Told told;
+    told.sha256 = sha256Hex(canonicalJson(content));
+    told.registration = "OX-ABC";
+    told.at = at;
+    told.signer = {"Robin Example", "pilot", ""};
+    told.previous = content["previous"].get<std::vector<std::string>>();
+    file::RoundTold round;
+    round.fit = true;
+    told.what = round;
+    return told;
+}
+inline std::string madeUpJson(const Json& content) {
+    return canonicalJson({{"content", content}, {"signatures", Json::array()}});
+}
+
+/// A finished round, sealed by a made-up record that bears the mark. Gives its hash.
 inline std::string sealed(archive::OpenRound& round, const std::vector<std::string>& previous, char mark) {
     while (step(round)) {
     }
-    std::string hash(64, mark);
     const Instant at = round.state().lastAt;
     if (!round.act(round::Concluded{true, ""}, at)) qFatal("not concluded");
-    const Json record{{"content", {{"previous", previous}}}, {"signatures", Json::array()}};
-    const archive::RecordInfo info{hash, "OX-ABC", "round", "fit", at, "Robin Example", 0};
-    auto done = round.seal({hash, std::string(64, 'c'), "Robin Example"}, at, info, record.dump(), "%PDF-");
+    const Json content{{"previous", previous}, {"mark", std::string(1, mark)}};
+    const file::Told told = madeUp(content, at);
+    auto done = round.seal({told.sha256, std::string(64, 'c'), "Robin Example"}, at, told, madeUpJson(content), "%PDF-");
     if (!done) qFatal("%s", toText(done.error()).c_str());
-    return hash;
+    return told.sha256;
 }
 
 inline archive::PhotoBytes photo(const std::string& bytes) {

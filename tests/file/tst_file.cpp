@@ -20,7 +20,7 @@ const std::string pilotKey(64, '2');
 /// Makes records one after another on a device that knows those given to it.
 class Device {
 public:
-    std::vector<Known> known;
+    std::vector<Told> known;
 
     std::string round(const std::string& at, const std::vector<Json>& points,
                       const std::string& hours = "100.0") {
@@ -48,7 +48,7 @@ private:
     std::string add(Json content, const std::string& key) {
         content["previous"] = fold(known).heads;
         std::string sha256 = record::identityOf(content);
-        known.push_back({sha256, std::move(content), key});
+        known.push_back(toldBy(sha256, content, key));
         return sha256;
     }
 };
@@ -194,7 +194,7 @@ private slots:
         other.entry("2026-03-02", deferred(first, "light", "2026-05-01"));
         other.entry("2026-03-03", record::Reading{{{"hours", "99.9"}}});
         other.entry("2026-03-03", work(first, "belt"));
-        std::vector<Known> both = one.known;
+        std::vector<Told> both = one.known;
         both.insert(both.end(), other.known.begin(), other.known.end());
         const AircraftFile file = fold(both);
         QVERIFY(says(file, "assessed twice"));
@@ -308,7 +308,7 @@ private slots:
         const std::string first = device.entry("2026-03-01", record::Reading{{{"hours", "1"}}});
         const std::string second = device.entry("2026-03-02", record::Reading{{{"hours", "2"}}});
         device.entry("2026-03-03", record::Reading{{{"hours", "3"}}});
-        std::vector<Known> torn{device.known[0], device.known[2]};
+        std::vector<Told> torn{device.known[0], device.known[2]};
         AircraftFile file = fold(torn);
         QCOMPARE(file.holes.size(), std::size_t{1});
         QCOMPARE(file.holes[0].sha256, second);
@@ -358,12 +358,12 @@ private slots:
                     break;
                 default: {
                     const Device& from = devices[below(5)];
-                    const std::vector<Known> taken = from.known;
+                    const std::vector<Told> taken = from.known;
                     device.known.insert(device.known.end(), taken.begin(), taken.end());
                 }
                 }
             }
-            std::vector<Known> all;
+            std::vector<Told> all;
             for (const Device& device : devices)
                 all.insert(all.end(), device.known.begin(), device.known.end());
             const std::string expected = said(fold(all));

@@ -13,7 +13,7 @@ using namespace std::string_literals;
 
 namespace {
 
-std::string fromHex(const QByteArray& hex) {
+std::string bytesIn(const QByteArray& hex) {
     return QByteArray::fromHex(hex).toStdString();
 }
 
@@ -30,11 +30,11 @@ private slots:
     /// RFC 6979, A.2.5: P-256 with SHA-256, message "sample". The published S is high.
     void rfc6979() {
         const std::string key = "\x04"s +
-                                fromHex("60FED4BA255A9D31C961EB74C6356D68C049B8923B61FA6CE669622E60F29FB6") +
-                                fromHex("7903FE1008B8BC99A41AE9E95628BC64F2F1B20C2D7E9F5177A3C294D4462299");
+                                bytesIn("60FED4BA255A9D31C961EB74C6356D68C049B8923B61FA6CE669622E60F29FB6") +
+                                bytesIn("7903FE1008B8BC99A41AE9E95628BC64F2F1B20C2D7E9F5177A3C294D4462299");
         const std::string signature =
-            fromHex("EFD48B2AACB6A8FD1140DD9CD45E81D69D2C877B56AAF991C34D0EA84EAF3716") +
-            fromHex("F7CB1C942D657C41D436C7A1B6E29F65F3E900DBB9AFF4064DC4AB2F843ACDA8");
+            bytesIn("EFD48B2AACB6A8FD1140DD9CD45E81D69D2C877B56AAF991C34D0EA84EAF3716") +
+            bytesIn("F7CB1C942D657C41D436C7A1B6E29F65F3E900DBB9AFF4064DC4AB2F843ACDA8");
         QVERIFY(record::verifyEs256(key, digestOf("sample"), signature));
         QVERIFY(!record::verifyEs256(key, digestOf("Sample"), signature));
         QVERIFY(!record::isLowS(signature));
@@ -82,9 +82,9 @@ private slots:
         std::string longForm = der; // 30 81 len
         longForm.insert(1, 1, '\x81');
         QVERIFY(!record::fromDerSignature(longForm));
-        QVERIFY(!record::fromDerSignature(fromHex("3009020200010203000001")));
+        QVERIFY(!record::fromDerSignature(bytesIn("3009020200010203000001")));
         const std::string small = std::string(31, '\0') + '\x01' + std::string(31, '\0') + '\x80';
-        QCOMPARE(record::fromDerSignature(fromHex("300702010102020080")).value_or(""), small);
+        QCOMPARE(record::fromDerSignature(bytesIn("300702010102020080")).value_or(""), small);
     }
 
     void keysUnlockWithTheirPassphraseOnly() {

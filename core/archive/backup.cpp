@@ -1,0 +1,93 @@
+#include "archive/connection.hpp"
+#include "archive/merge.hpp"
+#include "base/files.hpp"
+
+#include <unistd.h>
+
+namespace ambit::archive {
+
+namespace {
+
+constexpr int pagesAtOnce = 2048;
+
+/// The copy while it is made; gone unless `keep` was called.
+class Part {
+public:
+    explicit Part(const std::filesystem::path& to)
+        : path(to.parent_path() / (".ambit-backup-" + std::to_string(::getpid()) + ".part")) {
+        remove();
+    }
+    Part(const Part&) = delete;
+    Part& operator=(const Part&) = delete;
+    ~Part() {
+        sqlite3_close(db);
+        remove();
+    }
+
+    Result<void> open() {
+        const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
+        if (sqlite3_open_v2(path.c_str(), &db, flags, nullptr) != SQLITE_OK) return failed("make its copy");
+        return {};
+    }
+    [[nodiscard]] tl::unexpected<Error> failed(const std::string& doing) const {
+        return archive::failed(db, doing, path.string());
+    }
+    /// Reads the copy through, and folds its log into it.
+    Result<void> check() {
+        sqlite3_stmt* prepared = nullptr;
+        if (sqlite3_prepare_v2(db, "PRAGMA quick_check(1)", -1, &prepared, nullptr) != SQLITE_OK)
+            return failed("read its copy");
+        const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> owner(prepared, sqlite3_finalize);
+        Statement statement(prepared);
+        if (statement.step() != SQLITE_ROW) return failed("read its copy");
+        if (const std::string said = statement.textAt(0); said != "ok")
+            return fail(ErrorCode::storage, "The archive is damaged, and so would be its copy: " + said + '.',
+                        path.string(), "Nothing was written. Go on with an earlier backup.");
+        return {};
+    }
+    Result<void> keep(const std::filesystem::path& to) {
+        if (sqlite3_close(db) != SQLITE_OK) return failed("finish its copy");
+        db = nullptr;
+        return finishFile(path, to);
+    }
+
+    sqlite3* db = nullptr;
+
+private:
+    void remove() const {
+        std::error_code none;
+        for (const char* tail : {"", "-wal", "-shm", "-journal"})
+            std::filesystem::remove(path.string() + tail, none);
+    }
+    std::filesystem::path path;
+};
+
+} // namespace
+
+Result<void> backUp(const Archive& archive, const std::filesystem::path& to, const Copied& progress) {
+    std::error_code none;
+    if (std::filesystem::exists(to, none))
+        return fail(ErrorCode::storage, "There is a file already; a backup never overwrites one.", to.string(),
+                    "Choose another name.");
+    Connection& connection = archive.inside();
+    Part part(to);
+    if (auto opened = part.open(); !opened) return opened;
+    // A reader's moment: what others write from here on isn't in the copy, and doesn't make it start again.
+    if (auto begun = connection.run("BEGIN; SELECT count(*) FROM file", "be read"); !begun) return begun;
+    sqlite3_backup* copy = sqlite3_backup_init(part.db, "main", connection.db, "main");
+    int code = copy == nullptr ? SQLITE_ERROR : SQLITE_OK;
+    bool stopped = false;
+    while (code == SQLITE_OK && !stopped) {
+        code = sqlite3_backup_step(copy, pagesAtOnce);
+        const int all = sqlite3_backup_pagecount(copy);
+        stopped = code == SQLITE_OK && progress && !progress(all - sqlite3_backup_remaining(copy), all);
+    }
+    if (copy != nullptr) sqlite3_backup_finish(copy);
+    (void)connection.run("COMMIT", "be read");
+    if (stopped) return fail(ErrorCode::refused, "The backup was stopped; nothing is left of it.", to.string());
+    if (code != SQLITE_DONE) return part.failed("be copied");
+    if (auto good = part.check(); !good) return good;
+    return part.keep(to);
+}
+
+} // namespace ambit::archive

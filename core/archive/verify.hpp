@@ -1,0 +1,38 @@
+// Is everything here that was here, and as it was?
+#pragma once
+
+#include "archive/archive.hpp"
+#include "file/file.hpp"
+
+#include <functional>
+
+namespace ambit::archive {
+
+/// What doesn't hold any more.
+struct Broken {
+    std::string sha256; ///< the record's identity; of a photo or airframe its hash
+    Error error;
+};
+struct Verification {
+    std::size_t records = 0; ///< looked at
+    std::size_t photos = 0;
+    std::size_t pdfs = 0;
+    std::vector<Broken> broken;
+    std::vector<file::Hole> holes;          ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
+    std::vector<std::string> missingPhotos; ///< hashes that records name
+};
+
+struct Verifying {
+    std::string registration; ///< empty: all aircraft
+    /// Judges again, as if it came in now, what each record says: several times slower. Without it, its bytes
+    /// are still those that were judged when it came in.
+    bool contents = false;
+    /// Now and then, from this thread: how many of how many records. False: stop here.
+    std::function<bool(std::size_t done, std::size_t all)> progress;
+};
+
+/// Each record's hash, signatures, place in the file and links; what is missing; photos and PDFs by their
+/// hash. On all cores. Errors: storage, if the archive can't be read; refused: stopped.
+[[nodiscard]] Result<Verification> verify(const Archive& archive, const Verifying& what = {});
+
+} // namespace ambit::archive

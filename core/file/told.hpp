@@ -1,0 +1,82 @@
+// What one record tells its aircraft's file: all that the fold, lists and searches need of it, and no more.
+#pragma once
+
+#include "record/entry.hpp"
+#include "record/record.hpp"
+
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace ambit::file {
+
+/// A point that a round settled.
+struct PointName {
+    std::string id, name, zone;
+    std::string jasc; ///< may be empty
+    friend bool operator==(const PointName&, const PointName&) = default;
+};
+/// Every point that a round settled, sorted by id. Rounds of one walk share theirs.
+using Points = std::vector<PointName>;
+
+/// A point of a round that wasn't simply sound.
+struct Seen {
+    std::string point;
+    round::Outcome outcome{};
+    std::string words;   ///< of a finding; why it was not inspected
+    bool grounds = false;
+    std::string basis;   ///< of what was not inspected; may be empty
+    std::string value;   ///< decimal; empty: nothing was measured
+    std::string unit;
+    std::string verdict; ///< within, below, above
+};
+
+struct RoundTold {
+    std::string round; ///< its id
+    std::string walk;  ///< its name
+    bool fit = false;
+    std::string reasons;
+    std::vector<round::CounterReading> counters;
+    std::shared_ptr<const Points> points;
+    std::vector<Seen> seen;          ///< in the order settled; points that were sound and not measured aren't here
+    std::vector<std::string> photos; ///< hashes
+    std::string airframe;            ///< hash of its description
+
+    /// Nullptr: nothing but sound, or not in this round.
+    [[nodiscard]] const Seen* seenAt(const std::string& point) const;
+    /// Nullptr: this round had no such point.
+    [[nodiscard]] const PointName* point(const std::string& id) const;
+};
+
+struct Told {
+    std::string sha256; ///< the record's identity
+    std::string registration;
+    std::string serial;
+    Instant at; ///< concluded, or said
+    std::vector<std::string> previous; ///< sorted
+    record::Person signer;
+    std::string key; ///< fingerprint of the first signer's certificate
+    std::variant<RoundTold, record::Entry> what;
+
+    [[nodiscard]] const RoundTold* round() const { return std::get_if<RoundTold>(&what); }
+    [[nodiscard]] const record::Entry* entry() const { return std::get_if<record::Entry>(&what); }
+    [[nodiscard]] const char* kind() const; ///< "round", or one of record::kindOf
+    [[nodiscard]] int findings() const;     ///< of a round
+};
+
+/// What a content tells that record::checkContent lets pass.
+[[nodiscard]] Told toldBy(std::string sha256, const Json& content, std::string key);
+[[nodiscard]] Told toldBy(const record::RecordReport& report);
+
+/// The same as JSON, to be kept beside the record, without what is kept elsewhere: identity, key, points.
+[[nodiscard]] Json toJson(const Told& told);
+/// The other way. `told` brings what is kept elsewhere; its `what` is filled in.
+/// Error storage: this isn't what toJson wrote.
+[[nodiscard]] Result<void> fill(Told& told, std::string_view kept, const std::string& kind,
+                                std::shared_ptr<const Points> points);
+
+/// In a few words, for a list: "Tail rotor blades: nick at the tip; …", "Replaced the belt."
+[[nodiscard]] std::string gloss(const Told& told);
+
+} // namespace ambit::file

@@ -1,0 +1,108 @@
+#include "record/recheck.hpp"
+
+#include "base/hash.hpp"
+#include "record/es256.hpp"
+#include "record/jws.hpp"
+
+#include <unordered_map>
+
+namespace ambit::record {
+
+namespace {
+
+constexpr std::size_t mostKeys = 4096;
+
+tl::unexpected<Error> refuse(std::string what) {
+    return fail(ErrorCode::signature, std::move(what), "", "Go on with a backup.");
+}
+
+/// The text after `name` up to `close`; empty if it isn't there.
+std::string_view after(std::string_view content, std::string_view name, char close) {
+    const std::size_t at = content.find(name);
+    if (at == std::string_view::npos) return {};
+    const std::size_t begin = at + name.size();
+    const std::size_t end = content.find(close, begin);
+    return end == std::string_view::npos ? std::string_view() : content.substr(begin, end - begin);
+}
+
+Top topOf(std::string_view content) {
+    Top top;
+    // In canonical form a quote inside a text is escaped, so these can only be names.
+    top.registration = after(content, R"("registration":")", '"');
+    top.at = after(content, R"(},"at":")", '"');
+    if (const auto concluded = after(content, R"(,"concludedAt":")", '"'); !concluded.empty())
+        top.at = concluded;
+    const std::size_t signer = content.rfind(R"(,"signer":{)");
+    const std::size_t previous = content.rfind(R"(,"previous":[)", signer);
+    if (previous != std::string_view::npos) top.previous = after(content.substr(previous), R"(,"previous":[)", ']');
+    return top;
+}
+
+/// The object that stands after `name`, from its brace to its last; empty if it isn't there.
+std::string_view lastObject(std::string_view content, std::string_view name) {
+    const std::size_t at = content.rfind(name);
+    if (at == std::string_view::npos) return {};
+    const std::size_t begin = at + name.size();
+    bool inText = false;
+    for (std::size_t i = begin; i < content.size(); ++i) {
+        if (inText && content[i] == '\\')
+            ++i;
+        else if (content[i] == '"')
+            inText = !inText;
+        else if (!inText && content[i] == '}')
+            return content.substr(begin, i + 1 - begin);
+    }
+    return {};
+}
+
+bool isSigner(std::string_view content, const std::string& name) {
+    const auto signer = parseJson(lastObject(content, R"(,"signer":)"), {.bytes = 65536, .depth = 2});
+    return signer && signer->is_object() && signer->value("name", Json()) == name;
+}
+
+struct Known {
+    Es256Key key;
+    std::string name;
+    bool lowS = false;
+};
+
+} // namespace
+
+struct Recheck::Keys {
+    std::unordered_map<std::string, Known> of;
+};
+
+Recheck::Recheck() : keys(std::make_unique<Keys>()) {}
+Recheck::~Recheck() = default;
+
+Result<Top> Recheck::operator()(std::string_view identity, std::string_view content,
+                                const std::vector<SignatureText>& signatures) {
+    const Digest digest = sha256(content);
+    if (identity != std::string_view(reinterpret_cast<const char*>(digest.data()), digest.size()))
+        return refuse("This is not what was stored: its hash is another.");
+    if (signatures.size() != 1) {
+        const auto report = verifyRecord(assembled(content, signatures));
+        if (!report) return tl::unexpected(report.error());
+        return topOf(content);
+    }
+    const SignatureText& signature = signatures.front();
+    auto known = keys->of.find(signature.header);
+    if (known == keys->of.end()) {
+        const auto first = firstHeader(signature.header);
+        if (!first) return tl::unexpected(first.error());
+        if (keys->of.size() >= mostKeys) keys->of.clear();
+        known = keys->of
+                    .emplace(signature.header, Known{Es256Key(first->certificate.point), first->certificate.name,
+                                                     first->lowS})
+                    .first;
+    }
+    Known& by = known->second;
+    if (by.lowS && !isLowS(signature.value)) return refuse("The signature declares low S but has high S.");
+    const Digest said = signedDigest(signature.header, content);
+    if (!by.key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value))
+        return refuse("The signature of " + by.name + " doesn't hold: something was changed after signing.");
+    if (!isSigner(content, by.name)) return refuse("The record was signed by " + by.name + ", not by its signer.");
+    return topOf(content);
+}
+
+} // namespace ambit::record
