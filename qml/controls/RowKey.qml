@@ -20,7 +20,7 @@ T.AbstractButton {
     Keys.onEnterPressed: row.clicked()
     Accessible.role: Accessible.Button
     Accessible.name: row.text
-    Accessible.description: [row.note, row.about, row.small].filter(one => one !== "").join(", ")
+    Accessible.description: Texts.line(row.note, row.about, row.small)
     Accessible.onPressAction: row.clicked()
 
     background: Rectangle {

@@ -1,7 +1,7 @@
 // What one aircraft's file says, read at once: values, made on any thread.
 #pragma once
 
-#include "archive/import.hpp"
+#include "archive/aircraft_file.hpp"
 #include "file/comes_due.hpp"
 
 #include <memory>
@@ -20,8 +20,7 @@ struct AircraftReading {
 [[nodiscard]] Result<std::shared_ptr<const airframe::Airframe>> airframeOf(const archive::Archive& archive,
                                                                            const std::string& registration);
 
-/// `today`: where the device is. An aircraft without records has an empty file; one record that doesn't hold
-/// any more makes an error, since nothing can be said then.
+/// `today`: where the device is. An aircraft without records has an empty file.
 [[nodiscard]] Result<AircraftReading> readAircraft(const archive::Archive& archive,
                                                    const std::string& registration, Date today);
 

@@ -8,6 +8,7 @@ Background::Background(std::filesystem::path archiveFile) : file(std::move(archi
 }
 
 void Background::finish() {
+    finishing = true;
     pool.clear();
     pool.waitForDone();
 }

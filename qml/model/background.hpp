@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QThreadPool>
+#include <atomic>
 #include <functional>
 #include <memory>
 
@@ -35,10 +36,13 @@ public:
 
     /// What has not begun is dropped, what has is waited for. Nothing is taken after it.
     void finish();
+    /// Asked by work that can be left: whoever waits for it is going.
+    [[nodiscard]] bool isFinishing() const { return finishing; }
 
 private:
     [[nodiscard]] Result<const archive::Archive*> connected(); ///< on the pool's thread only
 
+    std::atomic<bool> finishing = false;
     std::filesystem::path file;
     std::unique_ptr<archive::Archive> connection;
     QThreadPool pool;

@@ -24,10 +24,10 @@ QString outcomeWords(const std::string& outcome) {
 
 } // namespace
 
-void SightingsModel::update(const std::vector<Sighting>& sightings, LocalInstant now) {
+void SightingsModel::update(const std::vector<archive::Sighting>& sightings, LocalInstant now) {
     std::vector<Row> next;
     next.reserve(sightings.size());
-    for (const Sighting& one : sightings) {
+    for (const archive::Sighting& one : sightings) {
         QString value;
         if (!one.value.empty()) value = text(one.value + ' ' + one.unit + ", " + one.verdict);
         next.push_back({text(one.record), lookOf(one.what), outcomeWords(one.what), text(one.words), value,
@@ -96,11 +96,11 @@ void PointHistoryView::more() {
 
 void PointHistoryView::ask(const std::string& after) {
     awaited = true;
-    background->run<std::vector<Sighting>>(
+    background->run<std::vector<archive::Sighting>>(
         this,
         [aircraft = registration.toStdString(), point = pointId.toStdString(),
-         after](const archive::Archive& archive) { return history(archive, aircraft, point, page, after); },
-        [this, mine = ++question](Result<std::vector<Sighting>> sightings) {
+         after](const archive::Archive& archive) { return archive::history(archive, aircraft, point, page, after); },
+        [this, mine = ++question](Result<std::vector<archive::Sighting>> sightings) {
             if (mine != question) return;
             awaited = false;
             if (sightings) {

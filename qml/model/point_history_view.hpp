@@ -1,8 +1,8 @@
 // What the records say of one point, the newest first, fifty at a time.
 #pragma once
 
+#include "archive/find.hpp"
 #include "model/background.hpp"
-#include "model/look_up.hpp"
 #include "model/rows_model.hpp"
 #include "model/services.hpp"
 
@@ -28,7 +28,7 @@ public:
     };
     using RowsModel::RowsModel;
 
-    void update(const std::vector<Sighting>& sightings, LocalInstant now);
+    void update(const std::vector<archive::Sighting>& sightings, LocalInstant now);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
@@ -72,7 +72,7 @@ private:
     Background* background;
     Report report;
     QString registration, pointId;
-    std::vector<Sighting> found;
+    std::vector<archive::Sighting> found;
     bool awaited = false, canMore = false;
     int question = 0;
     SightingsModel rows;

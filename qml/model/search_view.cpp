@@ -6,10 +6,10 @@
 
 namespace ambit::view {
 
-void HitsModel::update(const std::vector<Hit>& hits) {
+void HitsModel::update(const std::vector<archive::Hit>& hits) {
     std::vector<Row> next;
     next.reserve(hits.size());
-    for (const Hit& hit : hits)
+    for (const archive::Hit& hit : hits)
         next.push_back({text(hit.info.sha256), kindText(hit.info.kind), text(hit.info.conclusion),
                         tr("%1 UTC").arg(dayText(hit.info.concludedAt, 0)), text(hit.info.signer),
                         text(hit.gloss), hit.info.kind == "round" ? hit.info.findings : -1});
@@ -137,9 +137,9 @@ void SearchView::more() {
 void SearchView::ask() {
     awaited = true;
     canMore = false;
-    background->run<std::vector<Hit>>(
-        this, [wanted = wanted](const archive::Archive& archive) { return find(archive, wanted); },
-        [this, mine = ++question](Result<std::vector<Hit>> hits) {
+    background->run<std::vector<archive::Hit>>(
+        this, [wanted = wanted](const archive::Archive& archive) { return archive::find(archive, wanted); },
+        [this, mine = ++question](Result<std::vector<archive::Hit>> hits) {
             if (mine != question) return;
             awaited = false;
             if (hits) {

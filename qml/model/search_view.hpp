@@ -1,8 +1,8 @@
 // Searching an aircraft's records, beside the screen, fifty at a time.
 #pragma once
 
+#include "archive/find.hpp"
 #include "model/background.hpp"
-#include "model/look_up.hpp"
 #include "model/rows_model.hpp"
 #include "model/services.hpp"
 
@@ -29,7 +29,7 @@ public:
     };
     using RowsModel::RowsModel;
 
-    void update(const std::vector<Hit>& hits);
+    void update(const std::vector<archive::Hit>& hits);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
@@ -53,8 +53,6 @@ class SearchView : public QObject {
     Q_PROPERTY(bool searching READ searching NOTIFY changed)
     /// Something was asked for, and `hits` is what came of it.
     Q_PROPERTY(bool asked MEMBER hasAsked NOTIFY changed)
-    /// As search() was given it.
-    Q_PROPERTY(QVariantMap wanted MEMBER given NOTIFY changed)
     /// There may be more: more().
     Q_PROPERTY(bool canMore MEMBER canMore NOTIFY changed)
     Q_PROPERTY(ambit::view::HitsModel* hits READ hits CONSTANT)
@@ -68,6 +66,8 @@ public:
     /// not asked. False: a date that is none (App.problem).
     Q_INVOKABLE bool search(const QString& registration, const QVariantMap& wanted);
     Q_INVOKABLE void more();
+    /// What of it was asked last: "words", "person", …; "" if nothing.
+    Q_INVOKABLE [[nodiscard]] QString was(const QString& name) const { return given.value(name).toString(); }
     void clear();
 
     [[nodiscard]] bool searching() const { return awaited; }
@@ -85,8 +85,8 @@ private:
     Background* background;
     Report report;
     QVariantMap given;
-    Wanted wanted;
-    std::vector<Hit> found;
+    archive::Wanted wanted;
+    std::vector<archive::Hit> found;
     bool awaited = false, hasAsked = false, canMore = false;
     int question = 0;
     HitsModel rows;

@@ -9,11 +9,11 @@ Page {
 
     required property App app
     readonly property SearchView search: app.search
-    property string kind: search.wanted.kind ?? ""
-    property string state_: search.wanted.state ?? ""
+    property string kind: search.was("kind")
+    property string inState: search.was("state")
     /// What to search is being written; else what came of it is shown.
     property bool writing: !search.asked
-    property bool more: kind !== "" || state_ !== "" || from.text !== "" || until.text !== ""
+    property bool more: kind !== "" || inState !== "" || from.text !== "" || until.text !== ""
 
     function ask() {
         const asked = screen.search.search(screen.app.file.registration, {
@@ -24,7 +24,7 @@ Page {
             from: from.text,
             until: until.text,
             kind: screen.kind,
-            state: screen.state_
+            state: screen.inState
         });
         screen.writing = !asked;
     }
@@ -57,15 +57,17 @@ Page {
             objectName: "searchWords"
             width: parent.width
             label: qsTr("Words")
-            text: screen.search.wanted.words ?? ""
+            about: qsTr("in what was written, or a point's name")
+            text: screen.search.was("words")
             onAccepted: screen.ask()
         }
         Field {
             id: part
             objectName: "searchPart"
             width: parent.width
-            label: qsTr("Point or part")
-            text: screen.search.wanted.part ?? ""
+            label: qsTr("Part")
+            about: qsTr("name, number, serial, position")
+            text: screen.search.was("part")
             onAccepted: screen.ask()
         }
         Row {
@@ -75,8 +77,8 @@ Page {
                 id: person
                 objectName: "searchPerson"
                 width: (parent.width - 12) * 0.62
-                label: qsTr("Who signed")
-                text: screen.search.wanted.person ?? ""
+                label: qsTr("Person")
+                text: screen.search.was("person")
                 onAccepted: screen.ask()
             }
             Field {
@@ -84,7 +86,7 @@ Page {
                 objectName: "searchJasc"
                 width: parent.width - 12 - person.width
                 label: qsTr("JASC")
-                text: screen.search.wanted.jasc ?? ""
+                text: screen.search.was("jasc")
                 inputMethodHints: Qt.ImhDigitsOnly
                 onAccepted: screen.ask()
             }
@@ -106,7 +108,7 @@ Page {
                 width: (parent.width - 12) / 2
                 label: qsTr("From")
                 about: qsTr("y-m-d")
-                text: screen.search.wanted.from ?? ""
+                text: screen.search.was("from")
                 onAccepted: screen.ask()
             }
             Field {
@@ -115,7 +117,7 @@ Page {
                 width: from.width
                 label: qsTr("Until")
                 about: qsTr("y-m-d")
-                text: screen.search.wanted.until ?? ""
+                text: screen.search.was("until")
                 onAccepted: screen.ask()
             }
         }
@@ -134,8 +136,8 @@ Page {
             title: qsTr("What was found is now")
             prefix: "searchState."
             all: screen.search.states
-            chosen: screen.state_
-            onAsked: id => screen.state_ = id
+            chosen: screen.inState
+            onAsked: id => screen.inState = id
         }
     }
     Heading {

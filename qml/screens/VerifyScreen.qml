@@ -30,7 +30,7 @@ Page {
         objectName: "verifyRunning"
         width: parent.width
         visible: screen.verdict.running
-        text: qsTr("Every one of %1 records is looked at: its signature, its words, and those before it that it names …").arg(screen.app.file.recordCount)
+        text: qsTr("%1 of %2 records looked at: each one's signatures, its words, and the earlier ones that it names …").arg(screen.verdict.lookedAt).arg(Math.max(screen.verdict.all, screen.app.file.recordCount))
     }
     Framed {
         width: parent.width
@@ -51,7 +51,7 @@ Page {
         objectName: "verifyBad"
         width: parent.width
         warns: true
-        texts: !screen.verdict.done || screen.verdict.good ? [] : [qsTr("%1 records looked at: %2 don't hold, %3 are missing.").arg(screen.verdict.records).arg(screen.verdict.broken.length).arg(screen.verdict.holes.length)]
+        texts: !screen.verdict.done || screen.verdict.good ? [] : [qsTr("%1 records looked at: %2 don't hold, %3 are missing.").arg(screen.verdict.records).arg(screen.verdict.broken.length).arg(screen.verdict.missing.length)]
     }
     Heading {
         width: parent.width
@@ -68,16 +68,17 @@ Page {
             grounds: true
             text: modelData.name
             about: modelData.words
+            enabled: modelData.recordId !== ""
             onClicked: screen.app.file.open(modelData.recordId)
         }
     }
     Heading {
         width: parent.width
-        visible: screen.verdict.done && screen.verdict.holes.length > 0
+        visible: screen.verdict.done && screen.verdict.missing.length > 0
         text: qsTr("Missing")
     }
     Repeater {
-        model: screen.verdict.done ? screen.verdict.holes : []
+        model: screen.verdict.done ? screen.verdict.missing : []
         RecordRow {
             required property var modelData
             objectName: "hole." + modelData.recordId
@@ -86,11 +87,5 @@ Page {
             text: modelData.name
             about: modelData.words
         }
-    }
-    Label {
-        width: parent.width
-        text: qsTr("A record that was cut off at the end leaves no hole: compare the number of records with what other devices have.")
-        color: Theme.soft
-        font.pixelSize: Theme.small
     }
 }

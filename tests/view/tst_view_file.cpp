@@ -70,15 +70,14 @@ class TestViewFile : public QObject {
                 {QStringLiteral("determinedRole"), QStringLiteral("mechanic")},
                 {QStringLiteral("determinedCertificate"), QStringLiteral("DEMO-0002")}};
     }
-    /// What somebody does who changes what was said, past every program.
+    /// What a bad disk does, or somebody past every program: a byte of what was said is another one.
     static void damage(const House& house, const QString& record) {
         sqlite3* db = nullptr;
         const std::string file = house.folder.filePath(QStringLiteral("archive.sqlite")).toStdString();
         QCOMPARE(sqlite3_open(file.c_str(), &db), SQLITE_OK);
-        const std::string sql =
-            "UPDATE record SET json = CAST(replace(CAST(json AS TEXT), 'Told the owner.', "
-            "'Told no owner. ') AS BLOB) WHERE sha256 = '" +
-            record.toStdString() + "'";
+        const std::string sql = "UPDATE record SET content = CAST(substr(content, 1, length(content) / 2) || X'58' "
+                                "|| substr(content, length(content) / 2 + 2) AS BLOB) WHERE hex(sha256) = upper('" +
+                                record.toStdString() + "')";
         QCOMPARE(sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK);
         QCOMPARE(sqlite3_changes(db), 1);
         sqlite3_close(db);
@@ -203,7 +202,10 @@ private slots:
         QCOMPARE(finds({}), 1);
         QCOMPARE(finds(only("words", "POWDER")), 1);
         QCOMPARE(finds(only("words", "nowhere")), 0);
-        QCOMPARE(finds(only("part", "fairing")), 1);
+        QCOMPARE(finds(only("words", "fairing black")), 1);
+        QCOMPARE(finds(only("part", "blade")), 0);
+        QCOMPARE(finds(only("jasc", "53")), 1);
+        QCOMPARE(finds(only("jasc", "62")), 0);
         QCOMPARE(finds(only("person", "robin")), 1);
         QCOMPARE(finds(only("person", "kim")), 0);
         QCOMPARE(finds(only("kind", "round")), 1);
@@ -281,10 +283,6 @@ private slots:
                     .value(QStringLiteral("name"))
                     .toString()
                     .startsWith(QStringLiteral("Round of 20 Jun 2026")));
-        // And the page says that nothing can be said, rather than that nothing stands against it.
-        const auto& file = fileOf(house);
-        QVERIFY(!file.known());
-        QVERIFY(!file.property("trouble").toString().isEmpty());
     }
 
     void aMissingRecordIsNamed() {
@@ -304,7 +302,7 @@ private slots:
         verification.run(other.registration);
         QTRY_VERIFY(!verification.running());
         QVERIFY(!verification.property("good").toBool());
-        QCOMPARE(verification.property("holes").toList().size(), 1);
+        QCOMPARE(verification.property("missing").toList().size(), 1);
     }
 
     void anAppThatEndsWaitsForNobody() {
