@@ -40,8 +40,8 @@ QString Carried::at(const std::string& point, Instant now) const {
     if (one.state == State::rectified)
         return Words::tr("Put right %1 by %2: %3 Is it sound now?")
             .arg(agoText(one.rectified->at, now), text(one.rectified->by), text(one.rectified->words));
-    const QString words = Words::tr("Found %1: %2").arg(agoText(one.found.at, now), text(one.found.words)) +
-                          QLatin1Char('\n');
+    const QString words =
+        Words::tr("Found %1: %2").arg(agoText(one.found.at, now), text(one.found.words)) + QLatin1Char('\n');
     switch (one.state) {
     case State::deferred:
         return words + deferredText(one, now);

@@ -14,8 +14,8 @@ public:
     Carried() = default;
     explicit Carried(const file::AircraftFile& file);
 
-    /// "Found 3 days ago: …", below it "Deferred 2 days ago on 14 CFR 91.213(d), placard …: has it grown?"; ""
-    /// where nothing is.
+    /// "Found 3 days ago: …", below it "Deferred 2 days ago on 14 CFR 91.213(d), placard …: has it grown?";
+    /// "" where nothing is.
     [[nodiscard]] QString at(const std::string& point, Instant now) const;
     /// "deferred", "grounds", "open", "put right"; "" where nothing is.
     [[nodiscard]] QString inAWord(const std::string& point) const;

@@ -99,7 +99,9 @@ void PointHistoryView::ask(const std::string& after) {
     background->run<std::vector<archive::Sighting>>(
         this,
         [aircraft = registration.toStdString(), point = pointId.toStdString(),
-         after](const archive::Archive& archive) { return archive::history(archive, aircraft, point, page, after); },
+         after](const archive::Archive& archive) {
+            return archive::history(archive, aircraft, point, page, after);
+        },
         [this, mine = ++question](Result<std::vector<archive::Sighting>> sightings) {
             if (mine != question) return;
             awaited = false;

@@ -73,8 +73,8 @@ class RoundView : public QObject {
     Q_PROPERTY(QString limitSource READ limitSource NOTIFY cardChanged)
     /// A finding here always grounds: no choice of class.
     Q_PROPERTY(bool findingGrounds READ findingGrounds NOTIFY cardChanged)
-    /// What the aircraft carries at this point: "Found 3 days ago: …", below it "Deferred 2 days ago on …: has
-    /// it grown?"; "" if nothing is known to be open there.
+    /// What the aircraft carries at this point: "Found 3 days ago: …", below it "Deferred 2 days ago on …:
+    /// has it grown?"; "" if nothing is known to be open there.
     Q_PROPERTY(QString carriedText READ carriedText NOTIFY cardChanged)
     /// "sound · 3 days ago, 4.2 flight hours"; "" if there is nothing earlier.
     Q_PROPERTY(QString lastTime READ lastTime NOTIFY cardChanged)

@@ -51,7 +51,8 @@ void VerificationView::run(const QString& registration) {
     };
     background->run<Verdict>(
         this,
-        [progress, aircraft = registration.toStdString()](const archive::Archive& archive) -> Result<Verdict> {
+        [progress,
+         aircraft = registration.toStdString()](const archive::Archive& archive) -> Result<Verdict> {
             auto list = archive.records(aircraft);
             if (!list) return tl::unexpected(list.error());
             auto found = archive::verify(archive, {aircraft, false, progress});

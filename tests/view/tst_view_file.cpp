@@ -75,9 +75,10 @@ class TestViewFile : public QObject {
         sqlite3* db = nullptr;
         const std::string file = house.folder.filePath(QStringLiteral("archive.sqlite")).toStdString();
         QCOMPARE(sqlite3_open(file.c_str(), &db), SQLITE_OK);
-        const std::string sql = "UPDATE record SET content = CAST(substr(content, 1, length(content) / 2) || X'58' "
-                                "|| substr(content, length(content) / 2 + 2) AS BLOB) WHERE hex(sha256) = upper('" +
-                                record.toStdString() + "')";
+        const std::string sql =
+            "UPDATE record SET content = CAST(substr(content, 1, length(content) / 2) || X'58' "
+            "|| substr(content, length(content) / 2 + 2) AS BLOB) WHERE hex(sha256) = upper('" +
+            record.toStdString() + "')";
         QCOMPARE(sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK);
         QCOMPARE(sqlite3_changes(db), 1);
         sqlite3_close(db);
