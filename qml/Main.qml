@@ -13,10 +13,12 @@ Window {
     /// Within the walk: "", "review", "conclude"; before it: "begin".
     property string step: ""
     property string registration: ""
+    /// Within the file: {step (a screen), values}, the last one is shown.
+    property var steps: []
     readonly property string phase: app.round ? app.round.phase : ""
     readonly property string wanted: {
-        if (place === "file" || phase === "sealed")
-            return app.file.record ? "Record" : "File";
+        if (inFile)
+            return app.file.record ? "Record" : steps.length > 0 ? steps[steps.length - 1].step : "File";
         if (!app.round)
             return step === "begin" ? "Begin" : "Aircraft";
         if (phase === "concluded")
@@ -24,6 +26,7 @@ Window {
         return step === "review" ? "Review" : step === "conclude" ? "Conclude" : "Walk";
     }
     readonly property var round: app.round
+    readonly property bool inFile: place === "file" || phase === "sealed"
 
     function show() {
         const values = {
@@ -35,6 +38,8 @@ Window {
             values.registration = window.registration;
         if (wanted === "Record")
             values.record = window.app.file.record;
+        if (inFile && steps.length > 0 && wanted !== "Record")
+            Object.assign(values, steps[steps.length - 1].values);
         sheet.source = "";
         screen.setSource("screens/" + wanted + "Screen.qml", values);
     }
@@ -43,6 +48,7 @@ Window {
             window.app.leaveRound();
         if (place === "file")
             window.app.file.close();
+        window.steps = [];
         window.place = place;
     }
 
@@ -108,6 +114,22 @@ Window {
         function onLeaveAsked() {
             window.app.leaveRound();
         }
+        function onStepAsked(step: string, values: var) {
+            window.steps = window.steps.concat([
+                {
+                    step: step,
+                    values: values
+                }
+            ]);
+        }
+        function onStepInstead(step: string, values: var) {
+            window.steps = window.steps.slice(0, -1).concat([
+                {
+                    step: step,
+                    values: values
+                }
+            ]);
+        }
         function onPlaceAsked(place: string) {
             window.go(place);
         }
@@ -118,6 +140,8 @@ Window {
                 window.app.round.withdraw(qsTr("Taken back before signing."));
             else if (window.wanted === "Record")
                 window.app.file.close();
+            else if (window.inFile)
+                window.steps = window.steps.slice(0, -1);
             else
                 window.step = "";
         }
@@ -138,7 +162,7 @@ Window {
         width: parent.width
         visible: window.wanted !== "Walk"
         enabled: sheet.status === Loader.Null
-        place: window.wanted === "File" || window.wanted === "Record" ? "file" : "walk"
+        place: window.inFile ? "file" : "walk"
         onAsked: place => window.go(place)
     }
     Loader {

@@ -11,19 +11,26 @@ set(AMBIT_QML_FILES
     controls/Field.qml
     controls/FileDialogs.qml
     controls/FocusRing.qml
+    controls/Framed.qml
+    controls/Heading.qml
     controls/Key.qml
     controls/Keypad.qml
     controls/Label.qml
     controls/Mark.qml
+    controls/NamedText.qml
+    controls/OneOf.qml
     controls/Page.qml
     controls/Photos.qml
     controls/PlacesBar.qml
     controls/ProblemBar.qml
+    controls/RowKey.qml
     controls/Scroll.qml
     controls/Sheet.qml
     controls/ValueField.qml
     controls/WordsField.qml
     figure/FigureView.qml
+    figure/FindingsFigure.qml
+    figure/FoundZone.qml
     figure/MarkedShape.qml
     figure/StandMark.qml
     figure/ZoneShape.qml
@@ -36,26 +43,51 @@ set(AMBIT_QML_FILES
     screens/CameraSession.qml
     screens/CardKeys.qml
     screens/CardWords.qml
+    screens/CarriedList.qml
     screens/ComparedWalk.qml
     screens/ConcludeScreen.qml
+    screens/CounterFields.qml
+    screens/DeferScreen.qml
+    screens/DeferTerms.qml
     screens/DiffersList.qml
+    screens/DiscrepancyKey.qml
+    screens/DiscrepancyScreen.qml
+    screens/DueRow.qml
+    screens/FileKeys.qml
     screens/FileScreen.qml
+    screens/FileState.qml
     screens/FindingRow.qml
     screens/FindingSheet.qml
+    screens/FindingsScreen.qml
+    screens/GroundScreen.qml
+    screens/HandOverScreen.qml
+    screens/HistoryScreen.qml
+    screens/KeyFields.qml
+    screens/LifeStep.qml
     screens/MarkPlace.qml
     screens/MarkSheet.qml
     screens/MoreSheet.qml
-    screens/NoteSheet.qml
     screens/NotInspectedSheet.qml
+    screens/NoteSheet.qml
+    screens/ReadingScreen.qml
+    screens/RecordKey.qml
     screens/RecordRow.qml
     screens/RecordScreen.qml
+    screens/RecordsScreen.qml
+    screens/RectifyScreen.qml
     screens/ReopenSheet.qml
     screens/ReviewRow.qml
     screens/ReviewScreen.qml
+    screens/RoleChoice.qml
+    screens/SearchScreen.qml
     screens/Section.qml
+    screens/SightingKey.qml
+    screens/SignKeys.qml
     screens/SignScreen.qml
+    screens/SignatureFields.qml
     screens/StandHead.qml
     screens/StandList.qml
+    screens/VerifyScreen.qml
     screens/WalkCard.qml
     screens/WalkHead.qml
     screens/WalkLetters.qml

@@ -115,16 +115,17 @@ int runForPerson(const Options& options) {
     const QDir data = dataFolder();
     const QString own = data.filePath(options.demo.isEmpty() ? QStringLiteral("archive.sqlite")
                                                              : QStringLiteral("demo.sqlite"));
-    auto archive = archive::Archive::open((options.archive.isEmpty() ? own : options.archive).toStdString());
+    const std::string file = (options.archive.isEmpty() ? own : options.archive).toStdString();
+    auto archive = archive::Archive::open(file);
     if (!archive) return complain(archive.error());
     if (!options.demo.isEmpty())
         if (auto added = addDemoAircraft(*archive, options.demo.toStdString()); !added)
             return complain(added.error());
     QSettings settings(data.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     const auto positioning = positioningFor(options);
-    view::App app({*archive, systemTime, [&] { return positioning ? positioning->last() : std::nullopt; },
-                   view::readPhoto, data.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord,
-                   &settings});
+    view::App app({*archive, file, systemTime,
+                   [&] { return positioning ? positioning->last() : std::nullopt; }, view::readPhoto,
+                   data.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord, &settings});
     if (options.night) app.setNight(true);
     QQmlApplicationEngine engine;
     QQuickWindow* window = show(engine, app, *archive);
@@ -141,13 +142,14 @@ int runScript(const Options& options) {
     auto script = script::readScriptFrom(options.script.toStdString());
     if (!script) return complain(script.error());
     const QString own = scratch.filePath(QStringLiteral("archive.sqlite"));
-    auto archive = archive::Archive::open((options.archive.isEmpty() ? own : options.archive).toStdString());
+    const std::string file = (options.archive.isEmpty() ? own : options.archive).toStdString();
+    auto archive = archive::Archive::open(file);
     if (!archive) return complain(archive.error());
     if (auto added = addDemoAircraft(*archive, options.demo.toStdString()); !added)
         return complain(added.error());
     ScriptClock clock{script->open.at};
     auto place = script->open.position;
-    view::App app({*archive, [&] { return clock.now; }, [&] { return place; }, view::readPhoto,
+    view::App app({*archive, file, [&] { return clock.now; }, [&] { return place; }, view::readPhoto,
                    scratch.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord});
     app.setNight(options.night);
     QQmlApplicationEngine engine;

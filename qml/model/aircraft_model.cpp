@@ -60,12 +60,13 @@ Result<AircraftModel::Row> AircraftModel::rowOf(const archive::Aircraft& aircraf
     }
     const auto records = services->archive.records(aircraft.registration);
     if (!records) return tl::unexpected(records.error());
-    row.lastText = tr("No record yet");
-    if (!records->empty()) {
-        const auto& last = records->front();
-        row.lastConclusion = text(last.conclusion);
-        row.lastText = QStringList{conclusionText(last.conclusion == "fit"), agoText(last.concludedAt, now),
-                                   text(last.signer)}
+    row.lastText = tr("No round yet");
+    const auto last = std::find_if(records->begin(), records->end(),
+                                   [](const auto& record) { return record.kind == "round"; });
+    if (last != records->end()) {
+        row.lastConclusion = text(last->conclusion);
+        row.lastText = QStringList{conclusionText(last->conclusion == "fit"), agoText(last->concludedAt, now),
+                                   text(last->signer)}
                            .join(QStringLiteral(" · "));
     }
     return row;

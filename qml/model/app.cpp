@@ -40,8 +40,12 @@ Result<std::vector<round::CounterReading>> readingsOf(const airframe::Airframe& 
 } // namespace
 
 App::App(Services handedIn, QObject* parent)
-    : QObject(parent), services(std::move(handedIn)), aircraftRows(services, reporter(), this),
-      fileView(services, reporter(), this), signingView(services, reporter(), this) {
+    : QObject(parent), services(std::move(handedIn)), background(services.archiveFile),
+      aircraftRows(services, reporter(), this), fileView(services, reporter(), this),
+      stateView(services, background, this), findingsView(services, stateView, this),
+      searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
+      verificationView(background, reporter(), this), signingView(services, reporter(), this),
+      entryView(services, stateView, signingView, reporter(), this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
@@ -50,19 +54,38 @@ App::App(Services handedIn, QObject* parent)
                kept.value(roleKey, QStringLiteral("pilot")).toString().toStdString(),
                kept.value(certificateKey).toString().toStdString()};
     }
-    connect(&signingView, &SigningView::sealed, this, [this] {
-        clearProblem();
-        aircraftRows.refresh();
-        fileView.refresh();
+    connect(&signingView, &SigningView::sealed, this, &App::recordsChanged);
+    connect(&entryView, &EntryView::kept, this, &App::recordsChanged);
+    connect(&fileView, &FileView::registrationChanged, this, [this] {
+        stateView.show(fileView.registration());
+        searchView.clear();
+        historyView.show({}, {});
     });
+    connect(&stateView, &AircraftFileView::changed, this, &App::tellCarried);
     connect(&signingView, &SigningView::keyChanged, this, &App::clearProblem);
     aircraftRows.refresh();
 }
 
 App::~App() {
+    background.finish(); // its answers go to views that are about to go
     // Before what they borrow goes: screens may be gone already, views are not.
     signingView.setRound(nullptr);
     current.reset();
+}
+
+void App::recordsChanged() {
+    clearProblem();
+    aircraftRows.refresh();
+    fileView.refresh();
+    stateView.refresh();
+    historyView.show({}, {}); // read anew when it is asked for
+}
+
+/// What the aircraft carries, to the round that is walked on it.
+void App::tellCarried() {
+    const auto reading = stateView.lastReading();
+    if (current && reading && current->registration() == stateView.registration())
+        current->setCarried(Carried(reading->file));
 }
 
 Report App::reporter() {
@@ -284,6 +307,7 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
     connect(current.get(), &RoundView::touched, this, &App::clearProblem);
     signingView.setRound(current.get());
     fileView.setRegistration(current->registration());
+    tellCarried();
     emit roundChanged();
 }
 

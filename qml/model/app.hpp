@@ -1,11 +1,17 @@
 // What Main.qml is given: every screen's values hang from here.
 #pragma once
 
+#include "model/aircraft_file_view.hpp"
 #include "model/aircraft_model.hpp"
+#include "model/entry_view.hpp"
 #include "model/file_view.hpp"
 #include "model/plan_comparison.hpp"
+#include "model/point_history_view.hpp"
 #include "model/round_view.hpp"
+#include "model/search_view.hpp"
 #include "model/signing_view.hpp"
+#include "model/verification_view.hpp"
+#include "model/zone_findings.hpp"
 
 namespace ambit::view {
 
@@ -17,6 +23,15 @@ class App : public QObject {
     /// The round in hand; null if none.
     Q_PROPERTY(ambit::view::RoundView* round READ round NOTIFY roundChanged)
     Q_PROPERTY(ambit::view::FileView* file READ file CONSTANT)
+    /// What the records of the aircraft whose file it is say together.
+    Q_PROPERTY(ambit::view::AircraftFileView* aircraftFile READ aircraftFile CONSTANT)
+    // Looking into the records of that aircraft.
+    Q_PROPERTY(ambit::view::SearchView* search READ search CONSTANT)
+    Q_PROPERTY(ambit::view::PointHistoryView* pointHistory READ pointHistory CONSTANT)
+    Q_PROPERTY(ambit::view::VerificationView* verification READ verification CONSTANT)
+    Q_PROPERTY(ambit::view::ZoneFindings* zoneFindings READ zoneFindings CONSTANT)
+    /// Signs what is said between rounds.
+    Q_PROPERTY(ambit::view::EntryView* entries READ entries CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
     /// Of the walk that compareWalk() was told.
     Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
@@ -57,6 +72,12 @@ public:
     [[nodiscard]] RoundView* round() const { return current.get(); }
     [[nodiscard]] PlanComparison* comparison() { return &compared; }
     [[nodiscard]] FileView* file() { return &fileView; }
+    [[nodiscard]] AircraftFileView* aircraftFile() { return &stateView; }
+    [[nodiscard]] SearchView* search() { return &searchView; }
+    [[nodiscard]] PointHistoryView* pointHistory() { return &historyView; }
+    [[nodiscard]] VerificationView* verification() { return &verificationView; }
+    [[nodiscard]] ZoneFindings* zoneFindings() { return &findingsView; }
+    [[nodiscard]] EntryView* entries() { return &entryView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
@@ -84,8 +105,11 @@ private:
     [[nodiscard]] Result<void> goOn(const std::string& roundId);
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);
+    void recordsChanged();
+    void tellCarried();
 
     Services services;
+    Background background;
     QString trouble;
     bool dark = false;
     round::Person who;
@@ -93,7 +117,13 @@ private:
     AircraftModel aircraftRows;
     PlanComparison compared;
     FileView fileView;
+    AircraftFileView stateView;
+    ZoneFindings findingsView;
+    SearchView searchView;
+    PointHistoryView historyView;
+    VerificationView verificationView;
     SigningView signingView;
+    EntryView entryView;
     std::unique_ptr<RoundView> current;
 };
 

@@ -2,17 +2,23 @@
 
 #include "airframe/read.hpp"
 #include "archive/sealing.hpp"
+#include "model/aircraft_reading.hpp"
+#include "model/file_words.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
+#include "record/entry.hpp"
 
 namespace ambit::view {
 
-void RecordsModel::update(const std::vector<archive::RecordInfo>& records) {
+void RecordsModel::update(const std::vector<archive::RecordInfo>& records, std::size_t most) {
     std::vector<Row> next;
-    next.reserve(records.size());
-    for (const auto& info : records)
-        next.push_back({text(info.sha256), text(info.conclusion),
-                        tr("%1 UTC").arg(dayText(info.concludedAt, 0)), text(info.signer), info.findings});
+    next.reserve(std::min(most, records.size()));
+    for (const auto& info : records) {
+        if (next.size() == most) break;
+        next.push_back({text(info.sha256), kindText(info.kind), text(info.conclusion),
+                        tr("%1 UTC").arg(dayText(info.concludedAt, 0)), text(info.signer),
+                        info.kind == "round" ? info.findings : -1});
+    }
     sync(rows, std::move(next), {ConclusionRole, ConclusionTextRole, WhenTextRole, SignerRole, FindingsRole});
 }
 
@@ -27,11 +33,11 @@ QVariant RecordsModel::data(const QModelIndex& at, int role) const {
     case RecordIdRole:
         return row.recordId;
     case TitleRole:
-        return tr("Round");
+        return row.title;
     case ConclusionRole:
         return row.conclusion;
     case ConclusionTextRole:
-        return conclusionText(row.conclusion == QStringLiteral("fit"));
+        return row.conclusion.isEmpty() ? row.title : conclusionText(row.conclusion == QStringLiteral("fit"));
     case WhenTextRole:
         return row.whenText;
     case SignerRole:
@@ -50,6 +56,20 @@ QHash<int, QByteArray> RecordsModel::roleNames() const {
             {FindingsRole, "findings"}};
 }
 
+namespace {
+
+constexpr std::size_t fewRounds = 5;
+constexpr std::size_t page = 50;
+
+std::vector<archive::RecordInfo> roundsIn(const std::vector<archive::RecordInfo>& records) {
+    std::vector<archive::RecordInfo> rounds;
+    for (const auto& info : records)
+        if (info.kind == "round" && rounds.size() < fewRounds) rounds.push_back(info);
+    return rounds;
+}
+
+} // namespace
+
 FileView::FileView(const Services& handedIn, Report whereTo, QObject* parent)
     : QObject(parent), services(&handedIn), report(std::move(whereTo)) {}
 
@@ -57,6 +77,7 @@ void FileView::setRegistration(const QString& registration) {
     if (shown == registration) return;
     close();
     shown = registration;
+    wanted = page;
     emit registrationChanged();
     refresh();
 }
@@ -66,17 +87,26 @@ void FileView::refresh() {
     auto records = shown.isEmpty()
                        ? Result<std::vector<archive::RecordInfo>>(std::vector<archive::RecordInfo>())
                        : services->archive.records(shown.toStdString());
-    if (records) {
-        // The screen has a page for rounds only, yet; the command line shows the other kinds.
-        std::erase_if(*records, [](const archive::RecordInfo& info) { return info.kind != "round"; });
-        rows.update(*records);
-    } else
-        report(records.error());
+    if (!records) return report(records.error());
+    all = std::move(*records);
+    rows.update(all, wanted);
+    roundRows.update(roundsIn(all), fewRounds);
+    emit recordCountChanged();
+}
+
+void FileView::showMore() {
+    wanted += page;
+    rows.update(all, wanted);
 }
 
 Result<RecordView*> FileView::read(const std::string& recordId) {
     const auto json = services->archive.recordJson(recordId);
     if (!json) return tl::unexpected(json.error());
+    const auto parsed = parseJson(*json);
+    if (parsed && parsed->is_object() && record::isEntry(parsed->value("content", Json()))) {
+        const auto airframe = airframeOf(services->archive, shown.toStdString());
+        return RecordView::ofEntry(recordId, *json, airframe ? airframe->get() : nullptr, this);
+    }
     const auto events = eventsOf(*json);
     if (!events) return tl::unexpected(events.error());
     const auto* first = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);

@@ -12,8 +12,9 @@ class RecordsModel : public ambit::view::RowsModel {
     QML_ELEMENT
     QML_UNCREATABLE("FileView makes it")
 public:
-    /// recordId, title ("Before the first flight" or the kind), conclusion ("fit", "not fit"), conclusionText
-    /// (in words), whenText ("20 Jun 2026, 05:58 UTC"), signer, findings (int)
+    /// recordId, title (the kind: "Round", "Rectification"), conclusion ("fit", "not fit"; "" of other
+    /// kinds), conclusionText (in words; of other kinds the kind), whenText ("20 Jun 2026, 05:58 UTC"),
+    /// signer, findings (int; -1 of other kinds)
     enum Role {
         RecordIdRole = Qt::UserRole,
         TitleRole,
@@ -25,7 +26,8 @@ public:
     };
     using RowsModel::RowsModel;
 
-    void update(const std::vector<archive::RecordInfo>& records);
+    /// The first `most` of them.
+    void update(const std::vector<archive::RecordInfo>& records, std::size_t most);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
@@ -33,7 +35,7 @@ public:
 
 private:
     struct Row {
-        QString recordId, conclusion, whenText, signer;
+        QString recordId, title, conclusion, whenText, signer;
         int findings = 0;
         [[nodiscard]] const QString& key() const { return recordId; }
         friend bool operator==(const Row&, const Row&) = default;
@@ -48,7 +50,12 @@ class FileView : public QObject {
     /// Whose file it is; setting it reads the file. "" at first; that of the aircraft whose round begins or
     /// goes on.
     Q_PROPERTY(QString registration READ registration WRITE setRegistration NOTIFY registrationChanged)
+    /// The newest first; as many as were asked for (showMore).
     Q_PROPERTY(ambit::view::RecordsModel* records READ records CONSTANT)
+    /// The last five rounds.
+    Q_PROPERTY(ambit::view::RecordsModel* lastRounds READ lastRounds CONSTANT)
+    /// All there are.
+    Q_PROPERTY(int recordCount READ recordCount NOTIFY recordCountChanged)
     /// The opened record; null if none.
     Q_PROPERTY(ambit::view::RecordView* record READ record NOTIFY recordChanged)
 public:
@@ -58,6 +65,8 @@ public:
     /// says so.
     Q_INVOKABLE bool open(const QString& recordId);
     Q_INVOKABLE void close();
+    /// Another fifty records in the list.
+    Q_INVOKABLE void showMore();
     /// Writes record.json, record.pdf and photos/ into the folder. The paths written; empty on failure
     /// (App.problem).
     Q_INVOKABLE QStringList exportRecord(const QString& recordId, const QUrl& folder);
@@ -66,11 +75,14 @@ public:
     [[nodiscard]] QString registration() const { return shown; }
     void setRegistration(const QString& registration);
     [[nodiscard]] RecordsModel* records() { return &rows; }
+    [[nodiscard]] RecordsModel* lastRounds() { return &roundRows; }
+    [[nodiscard]] int recordCount() const { return static_cast<int>(all.size()); }
     [[nodiscard]] RecordView* record() const { return opened; }
 
 signals:
     void registrationChanged();
     void recordChanged();
+    void recordCountChanged();
 
 private:
     [[nodiscard]] Result<RecordView*> read(const std::string& recordId);
@@ -78,7 +90,9 @@ private:
     const Services* services;
     Report report;
     QString shown;
-    RecordsModel rows;
+    std::vector<archive::RecordInfo> all; ///< newest first
+    std::size_t wanted = 0;               ///< shown at most
+    RecordsModel rows, roundRows;
     RecordView* opened = nullptr;
 };
 

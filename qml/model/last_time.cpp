@@ -40,7 +40,7 @@ Result<LastTime> LastTime::before(const archive::Archive& archive, const airfram
     const auto records = archive.records(state.opened.registration);
     if (!records) return tl::unexpected(records.error());
     const auto newest = std::find_if(records->begin(), records->end(), [&](const auto& record) {
-        return record.concludedAt.ms < state.openedAt.ms;
+        return record.kind == "round" && record.concludedAt.ms < state.openedAt.ms;
     });
     if (newest == records->end()) return last;
     const auto text = archive.recordJson(newest->sha256);

@@ -1,5 +1,7 @@
 #include "model/record_view.hpp"
 
+#include "model/entry_words.hpp"
+#include "model/file_words.hpp"
 #include "model/scene.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
@@ -57,11 +59,34 @@ Result<RecordView*> RecordView::make(const std::string& id, std::string_view rec
     return view;
 }
 
+Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view recordJson,
+                                        const airframe::Airframe* airframe, QObject* parent) {
+    const auto json = parseJson(recordJson);
+    if (!json) return tl::unexpected(json.error());
+    const Json content = json->is_object() ? json->value("content", Json()) : Json();
+    if (auto good = record::checkEntry(content); !good) return tl::unexpected(good.error());
+    const record::ReadEntry read = record::entryFrom(content);
+    auto* view = new RecordView(parent);
+    view->recordId = text(id);
+    view->registration = text(read.heading.registration);
+    view->kind = text(record::kindOf(read.entry));
+    view->kindText = view::kindText(record::kindOf(read.entry));
+    view->walkName = view->kindText;
+    view->conclusionText = titleOf(read.entry);
+    view->said = linesOf(read.entry, airframe);
+    view->whenText = dayText(read.heading.at.at, read.heading.at.offsetMinutes);
+    view->signer = personText(read.heading.signer);
+    view->verify(id, recordJson);
+    return view;
+}
+
 void RecordView::tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events,
                       const round::State& state) {
     const auto& opened = state.opened;
     const int offset = opened.offsetMinutes;
     registration = text(opened.registration);
+    kind = QStringLiteral("round");
+    kindText = view::kindText("round");
     walkName = text(airframe.walk(opened.walk)->name);
     if (state.conclusion) {
         conclusion = state.conclusion->fit ? QStringLiteral("fit") : QStringLiteral("not fit");
@@ -71,9 +96,7 @@ void RecordView::tell(const airframe::Airframe& airframe, const std::vector<roun
     whenText = dayText(state.lastAt, offset);
     if (opened.position)
         placeText = text(opened.position->latitude + "°, " + opened.position->longitude + "°");
-    QStringList who{text(opened.who.name), roleText(opened.who.role)};
-    if (!opened.who.certificate.empty()) who << text(opened.who.certificate);
-    signer = who.join(QStringLiteral(" · "));
+    signer = personText(opened.who);
     for (const auto& reading : opened.counters)
         if (const auto* counter = airframe.counter(reading.id))
             counters << QVariantMap{{QStringLiteral("name"), text(counter->name)},

@@ -16,8 +16,13 @@ class RecordView : public QObject {
     QML_UNCREATABLE("FileView makes it")
     Q_PROPERTY(QString recordId MEMBER recordId CONSTANT)
     Q_PROPERTY(QString registration MEMBER registration CONSTANT)
+    /// "round", or one of the other kinds, which say what they have to in `said`; and in words.
+    Q_PROPERTY(QString kind MEMBER kind CONSTANT)
+    Q_PROPERTY(QString kindText MEMBER kindText CONSTANT)
+    /// {name ("Basis"), text}: everything that a record of another kind says.
+    Q_PROPERTY(QVariantList said MEMBER said CONSTANT)
     Q_PROPERTY(QString walkName MEMBER walkName CONSTANT)
-    /// "fit" "not fit", and in words.
+    /// "fit" "not fit", and in words; of another kind: what was done ("Deferred").
     Q_PROPERTY(QString conclusion MEMBER conclusion CONSTANT)
     Q_PROPERTY(QString conclusionText MEMBER conclusionText CONSTANT)
     Q_PROPERTY(QString reasons MEMBER reasons CONSTANT)
@@ -49,16 +54,19 @@ public:
     /// at all where it can't be folded.
     [[nodiscard]] static Result<RecordView*> make(const std::string& recordId, std::string_view recordJson,
                                                   const airframe::Airframe& airframe, QObject* parent);
+    /// Of another kind than a round. `airframe`: for its names; nullptr if it isn't known.
+    [[nodiscard]] static Result<RecordView*> ofEntry(const std::string& recordId, std::string_view recordJson,
+                                                     const airframe::Airframe* airframe, QObject* parent);
 
 private:
     void tell(const airframe::Airframe& airframe, const std::vector<round::Event>& events,
               const round::State& state);
     void verify(const std::string& id, std::string_view recordJson);
 
-    QString recordId, registration, walkName, conclusion, conclusionText, reasons, whenText, placeText,
-        signer, fingerprint, verifiedText;
+    QString recordId, registration, kind, kindText, walkName, conclusion, conclusionText, reasons, whenText,
+        placeText, signer, fingerprint, verifiedText;
     bool verified = false;
-    QVariantList findings, notInspected, points, timeline, counters;
+    QVariantList said, findings, notInspected, points, timeline, counters;
 };
 
 } // namespace ambit::view

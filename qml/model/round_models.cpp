@@ -6,14 +6,15 @@ namespace ambit::view {
 
 // --- points here ------------------------------------------------------------------------------------------
 
-void StandPointsModel::update(const Scene& scene) {
+void StandPointsModel::update(const Scene& scene, const Carried& carried) {
     std::vector<Row> next;
     for (const auto* point : pointsHere(scene.state, scene.airframe)) {
-        Row row{point, lookOf(scene.state.points.at(point->id)), point == scene.point};
+        Row row{point, lookOf(scene.state.points.at(point->id)), point == scene.point,
+                carried.inAWord(point->id)};
         if (row.current && row.look == Look::todo) row.look = Look::next;
-        next.push_back(row);
+        next.push_back(std::move(row));
     }
-    sync(rows, std::move(next), {LookRole, CurrentRole});
+    sync(rows, std::move(next), {LookRole, CurrentRole, CarriedRole});
 }
 
 int StandPointsModel::rowOf(const airframe::Point* point) const {
@@ -38,13 +39,19 @@ QVariant StandPointsModel::data(const QModelIndex& at, int role) const {
         return QString::fromLatin1(toText(row.look));
     case CurrentRole:
         return row.current;
+    case CarriedRole:
+        return row.carried;
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> StandPointsModel::roleNames() const {
-    return {{PointIdRole, "pointId"}, {NameRole, "name"}, {LookRole, "look"}, {CurrentRole, "current"}};
+    return {{PointIdRole, "pointId"},
+            {NameRole, "name"},
+            {LookRole, "look"},
+            {CurrentRole, "current"},
+            {CarriedRole, "carried"}};
 }
 
 // --- owed -------------------------------------------------------------------------------------------------

@@ -1,6 +1,7 @@
 // The lists beside a round: points at this stand, what is owed, what the review shows.
 #pragma once
 
+#include "model/carried.hpp"
 #include "model/rows_model.hpp"
 #include "model/scene.hpp"
 
@@ -13,11 +14,11 @@ class StandPointsModel : public ambit::view::RowsModel {
     QML_UNCREATABLE("RoundView makes it")
 public:
     /// pointId, name, look ("todo" "next" "sound" "finding" "notInspected"), current (bool: it is on the
-    /// card)
-    enum Role { PointIdRole = Qt::UserRole, NameRole, LookRole, CurrentRole };
+    /// card), carried ("deferred", "open", …: what the aircraft's file says is open there; "" if nothing)
+    enum Role { PointIdRole = Qt::UserRole, NameRole, LookRole, CurrentRole, CarriedRole };
     using RowsModel::RowsModel;
 
-    void update(const Scene& scene);
+    void update(const Scene& scene, const Carried& carried);
     /// Row of a point, -1 if it isn't here.
     [[nodiscard]] int rowOf(const airframe::Point* point) const;
 
@@ -30,6 +31,7 @@ private:
         const airframe::Point* point = nullptr;
         Look look{};
         bool current = false;
+        QString carried;
         [[nodiscard]] const airframe::Point* key() const { return point; }
         friend bool operator==(const Row&, const Row&) = default;
     };

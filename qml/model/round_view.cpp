@@ -202,10 +202,16 @@ void RoundView::refresh() {
     findings = state().findingCount();
     const Scene scene{state(), *airframe, left, card.point};
     figureModel->update(scene);
-    hereRows.update(scene);
+    hereRows.update(scene, carried);
     owedRows.update(scene);
     reviewRows.update(scene);
     announce();
+}
+
+void RoundView::setCarried(Carried known) {
+    if (known == carried) return;
+    carried = std::move(known);
+    refresh();
 }
 
 /// The values are new already; who shows them is told when the touch has returned. A screen's layout takes

@@ -3,6 +3,7 @@
 
 #include "archive/open_round.hpp"
 #include "model/card.hpp"
+#include "model/carried.hpp"
 #include "model/figure_model.hpp"
 #include "model/last_time.hpp"
 #include "model/round_models.hpp"
@@ -72,6 +73,9 @@ class RoundView : public QObject {
     Q_PROPERTY(QString limitSource READ limitSource NOTIFY cardChanged)
     /// A finding here always grounds: no choice of class.
     Q_PROPERTY(bool findingGrounds READ findingGrounds NOTIFY cardChanged)
+    /// What the aircraft carries at this point: "Found 3 days ago: …", below it "Deferred 2 days ago on …:
+    /// has it grown?"; "" if nothing is known to be open there.
+    Q_PROPERTY(QString carriedText READ carriedText NOTIFY cardChanged)
     /// "sound · 3 days ago, 4.2 flight hours"; "" if there is nothing earlier.
     Q_PROPERTY(QString lastTime READ lastTime NOTIFY cardChanged)
     /// Of the stand, the point, the change.
@@ -190,6 +194,7 @@ public:
     [[nodiscard]] QString limitText() const;
     [[nodiscard]] QString limitSource() const;
     [[nodiscard]] bool findingGrounds() const;
+    [[nodiscard]] QString carriedText() const;
     [[nodiscard]] QString lastTime() const;
     [[nodiscard]] QStringList cautions() const { return card.cautions; }
     [[nodiscard]] QString positionText() const;
@@ -211,6 +216,9 @@ public:
     [[nodiscard]] ReviewModel* review() { return &reviewRows; }
     [[nodiscard]] QVariantList openable() const;
     [[nodiscard]] QVariantList settledPoints() const;
+
+    /// From the aircraft's file, once that has been read.
+    void setCarried(Carried carried);
 
     // For SigningView.
     [[nodiscard]] archive::OpenRound& openRound() { return round; }
@@ -249,6 +257,7 @@ private:
     std::unique_ptr<const airframe::Airframe> airframe;
     archive::OpenRound round;
     LastTime earlier;
+    Carried carried;
     std::vector<walk::Step> left; ///< round::remaining, after the last event
     const airframe::Point* chosen = nullptr;
     Card card;

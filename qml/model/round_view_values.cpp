@@ -126,6 +126,10 @@ QString RoundView::limitSource() const {
 bool RoundView::findingGrounds() const {
     return card.point != nullptr && card.point->finding == airframe::Severity::grounds;
 }
+QString RoundView::carriedText() const {
+    return card.point == nullptr ? QString() : carried.at(card.point->id, now());
+}
+
 QString RoundView::lastTime() const {
     return card.point == nullptr ? QString() : earlier.at(card.point->id, now());
 }

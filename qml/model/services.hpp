@@ -18,6 +18,7 @@ namespace ambit::view {
 /// The archive and the settings must outlive whatever holds these.
 struct Services {
     archive::Archive& archive;
+    std::filesystem::path archiveFile; ///< the same: what takes long has a connection of its own
     std::function<LocalInstant()> now;
     std::function<std::optional<round::Position>()>
         position; ///< the last known place; empty function: no positioning

@@ -49,11 +49,17 @@ bool SigningView::newKey(const QString& whose, const QString& passphrase) {
     return keyExists();
 }
 
-Result<std::string> SigningView::seal(const QString& passphrase) {
-    if (round == nullptr) return fail(ErrorCode::refused, "There is no round to sign.");
+Result<record::Signer> SigningView::unlock(const QString& passphrase) const {
+    if (!keyExists())
+        return fail(ErrorCode::refused, "This device has no key yet.", "", "Make one, then sign with it.");
     const auto file = readFile(keyFile());
     if (!file) return tl::unexpected(file.error());
-    const auto signer = record::unlock(*file, passphrase.toStdString());
+    return record::unlock(*file, passphrase.toStdString());
+}
+
+Result<std::string> SigningView::seal(const QString& passphrase) {
+    if (round == nullptr) return fail(ErrorCode::refused, "There is no round to sign.");
+    const auto signer = unlock(passphrase);
     if (!signer) return tl::unexpected(signer.error());
     return archive::sealRound(round->openRound(), *signer, services->draw, services->now().at);
 }

@@ -24,6 +24,8 @@ public:
     Q_INVOKABLE bool sign(const QString& passphrase);
 
     void setRound(RoundView* view); ///< nullptr: none
+    /// This device's key, for whatever else is signed.
+    [[nodiscard]] Result<record::Signer> unlock(const QString& passphrase) const;
     [[nodiscard]] bool keyExists() const { return !name.isEmpty(); }
     [[nodiscard]] QString keyName() const { return name; }
     [[nodiscard]] QString fingerprint() const { return print; }

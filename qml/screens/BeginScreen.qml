@@ -18,7 +18,10 @@ Page {
     property var counters: ({})
 
     onWalkChanged: app.compareWalk(registration, walk)
-    Component.onCompleted: app.compareWalk(registration, walk)
+    Component.onCompleted: {
+        app.file.registration = registration;
+        app.compareWalk(registration, walk);
+    }
 
     objectName: "screenBegin"
     title: qsTr("Begin a round")
@@ -42,6 +45,11 @@ Page {
             id: form
             width: screen.formWidth
             spacing: 12
+            CarriedList {
+                width: parent.width
+                shown: !screen.twoColumns
+                its: screen.app.aircraftFile
+            }
             Label {
                 text: qsTr("Which walk")
                 strong: true
@@ -76,22 +84,12 @@ Page {
                 label: qsTr("Name")
                 text: screen.app.personName
             }
-            Grid {
-                id: roles
+            RoleChoice {
                 width: parent.width
-                columns: width > Theme.mm(116) * Theme.scale ? 4 : width > Theme.mm(56) * Theme.scale ? 2 : 1
-                spacing: Theme.gap
-                Repeater {
-                    model: screen.app.roles
-                    Choice {
-                        required property var modelData
-                        objectName: "role." + modelData.id
-                        width: (roles.width - (roles.columns - 1) * Theme.gap) / roles.columns
-                        text: modelData.name
-                        chosen: screen.role === modelData.id
-                        onClicked: screen.role = modelData.id
-                    }
-                }
+                app: screen.app
+                prefix: "role."
+                role: screen.role
+                onChosen: role => screen.role = role
             }
             Field {
                 id: certificate
@@ -130,6 +128,11 @@ Page {
             y: screen.twoColumns ? 0 : form.height + 24
             width: screen.twoColumns ? screen.columnWidth - x : screen.columnWidth
             spacing: 12
+            CarriedList {
+                width: parent.width
+                shown: screen.twoColumns
+                its: screen.app.aircraftFile
+            }
             Label {
                 text: qsTr("On every round")
                 strong: true

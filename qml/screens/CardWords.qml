@@ -29,6 +29,33 @@ Column {
         color: Theme.soft
         font.pixelSize: Theme.small
     }
+    Item {
+        // What the aircraft carries here, before what was seen last time.
+        objectName: "carriedText"
+        width: parent.width
+        height: carried.height + 12
+        visible: words.settle && words.round.carriedText !== "" && !words.brief
+        Rectangle {
+            width: 4
+            height: parent.height
+            color: Theme.ink
+        }
+        Mark {
+            id: carriedMark
+            x: 14
+            y: 7
+            look: "finding"
+            width: 18
+            height: 18
+        }
+        Label {
+            id: carried
+            x: 44
+            y: 6
+            width: parent.width - x
+            text: words.round.carriedText
+        }
+    }
     Label {
         width: parent.width
         visible: text !== "" && !words.brief

@@ -1,8 +1,7 @@
-// The file: all records of one aircraft.
+// One aircraft's file on one page: what stands against fit, what is open, what comes due, the last rounds; then the ways further in.
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Templates as T
 import Ambit
 
 Page {
@@ -10,10 +9,25 @@ Page {
 
     required property App app
     readonly property FileView file: app.file
+    readonly property AircraftFileView its: app.aircraftFile
+    readonly property bool chosen: file.registration !== ""
+    readonly property int fewDue: 3
+    property bool allDue: false
+
+    readonly property bool wide: width > Theme.mm(140)
+
+    signal stepAsked(string step, var values)
+
+    function ask(key: string) {
+        screen.stepAsked("Discrepancy", {
+            key: key
+        });
+    }
 
     objectName: "screenFile"
-    title: file.registration === "" ? qsTr("File") : qsTr("File of %1").arg(file.registration)
-    subtitle: file.registration === "" ? qsTr("Choose an aircraft") : file.records.count === 1 ? qsTr("1 record, the newest first") : qsTr("%1 records, the newest first").arg(file.records.count)
+    columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(wide ? 170 : 118))
+    title: chosen ? qsTr("File of %1").arg(file.registration) : qsTr("File")
+    subtitle: !chosen ? qsTr("Choose an aircraft") : its.reading ? qsTr("The file is being read …") : file.recordCount === 1 ? qsTr("1 record") : qsTr("%1 records").arg(file.recordCount)
 
     Flow {
         width: parent.width
@@ -31,77 +45,101 @@ Page {
             }
         }
     }
-    Label {
-        width: parent.width
-        visible: screen.file.registration !== "" && screen.file.records.count === 0
-        text: qsTr("There is no record yet. A round leaves one when it is signed.")
-        font.pixelSize: Theme.large
-    }
-    Repeater {
-        model: screen.file.records
-        T.AbstractButton {
-            id: row
-            required property string recordId
-            required property string title
-            required property string conclusion
-            required property string conclusionText
-            required property string whenText
-            required property string signer
-            required property int findings
-            objectName: "record." + recordId
-            width: screen.columnWidth
-            implicitHeight: Math.max(Theme.key, words.implicitHeight + 28)
-            focusPolicy: Qt.StrongFocus
-            onClicked: screen.file.open(row.recordId)
-            Keys.onReturnPressed: row.clicked()
-            Keys.onEnterPressed: row.clicked()
-            Accessible.role: Accessible.Button
-            Accessible.name: row.conclusionText + ", " + row.whenText
-            Accessible.description: row.title + ", " + row.signer
-            Accessible.onPressAction: row.clicked()
-            background: Rectangle {
-                radius: Theme.corner
-                color: row.down ? Theme.pressed : Theme.panel
-                border.width: 2
-                border.color: Theme.ink
-                FocusRing {
-                    of: row
+    Item {
+        width: screen.columnWidth
+        height: screen.wide ? Math.max(now.height, then.height) : then.y + then.height
+        visible: screen.chosen
+        Column {
+            id: now
+            width: screen.wide ? (parent.width - 24) / 2 : parent.width
+            spacing: 12
+            FileState {
+                width: parent.width
+                its: screen.its
+            }
+            Heading {
+                width: parent.width
+                visible: screen.its.known
+                text: qsTr("Open discrepancies")
+            }
+            Label {
+                width: parent.width
+                visible: screen.its.known && screen.its.open.length === 0
+                text: qsTr("None.")
+            }
+            Repeater {
+                model: screen.its.open
+                DiscrepancyKey {
+                    width: now.width
+                    onClicked: screen.ask(key)
                 }
             }
-            Mark {
-                id: mark
-                x: 20
-                anchors.verticalCenter: parent.verticalCenter
-                look: row.conclusion === "fit" ? "sound" : "finding"
-                grounds: true
+            Heading {
+                width: parent.width
+                visible: screen.its.putRight.length > 0
+                text: qsTr("Put right, to be seen on the next round")
             }
-            Column {
-                id: words
-                anchors.left: mark.right
-                anchors.leftMargin: 16
-                anchors.right: parent.right
-                anchors.rightMargin: 16
-                anchors.verticalCenter: parent.verticalCenter
-                spacing: 3
-                Label {
-                    width: parent.width
-                    text: row.conclusionText
-                    strong: true
-                    font.pixelSize: Theme.title
-                    Accessible.ignored: true
+            Repeater {
+                model: screen.its.putRight
+                DiscrepancyKey {
+                    width: now.width
+                    onClicked: screen.ask(key)
                 }
-                Label {
-                    width: parent.width
-                    text: row.whenText + " · " + row.signer
-                    Accessible.ignored: true
+            }
+            Heading {
+                width: parent.width
+                visible: screen.its.due.length > 0
+                text: qsTr("Due next")
+            }
+            Repeater {
+                // All that isn't in order, and what comes first of the rest.
+                model: Array.from(screen.its.due).filter((one, i) => screen.allDue || i < screen.fewDue || one.verdict !== "fine")
+                DueRow {
+                    width: now.width
                 }
-                Label {
-                    width: parent.width
-                    text: (row.recordId === screen.app.signing.recordId ? qsTr("Signed and sealed just now") + " · " : "") + row.title + " · " + Texts.findings(row.findings)
-                    color: Theme.soft
-                    font.pixelSize: Theme.small
-                    Accessible.ignored: true
+            }
+            Key {
+                objectName: "fileAllDue"
+                width: parent.width
+                visible: !screen.allDue && screen.its.due.length > screen.fewDue
+                text: qsTr("Show all %1 that come due").arg(screen.its.due.length)
+                onClicked: screen.allDue = true
+            }
+        }
+        Column {
+            id: then
+            x: screen.wide ? now.width + 24 : 0
+            y: screen.wide ? 0 : now.height + 12
+            width: now.width
+            spacing: 12
+            Heading {
+                width: parent.width
+                text: qsTr("Last rounds")
+            }
+            Label {
+                width: parent.width
+                visible: screen.file.lastRounds.count === 0
+                text: qsTr("There is no round yet. It leaves a record when it is signed.")
+            }
+            Repeater {
+                model: screen.file.lastRounds
+                RecordKey {
+                    width: then.width
+                    justNow: recordId === screen.app.signing.recordId
+                    onClicked: screen.file.open(recordId)
                 }
+            }
+            Key {
+                objectName: "fileRecords"
+                width: parent.width
+                visible: screen.file.recordCount > 0
+                text: qsTr("All records: %1").arg(screen.file.recordCount)
+                onClicked: screen.stepAsked("Records", {})
+            }
+            FileKeys {
+                width: parent.width
+                ready: screen.its.known && !screen.its.reading
+                onAsked: step => screen.stepAsked(step, {})
             }
         }
     }

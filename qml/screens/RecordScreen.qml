@@ -9,6 +9,7 @@ Page {
 
     required property App app
     required property RecordView record
+    readonly property bool isRound: record.kind === "round"
     property var written: []
 
     objectName: "screenRecord"
@@ -18,42 +19,30 @@ Page {
     backName: "recordClose"
     columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(130))
 
-    Rectangle {
+    Framed {
         width: parent.width
-        height: said.implicitHeight + 32
-        radius: Theme.corner
-        color: Theme.panel
-        border.width: 2
-        border.color: Theme.ink
-        Column {
-            id: said
-            x: 20
-            y: 16
-            width: parent.width - 40
-            spacing: 6
-            Label {
-                width: parent.width
-                text: screen.record.conclusionText
-                strong: true
-                font.pixelSize: Theme.huge
-                Accessible.role: Accessible.Heading
-            }
-            Label {
-                width: parent.width
-                visible: text !== ""
-                text: screen.record.reasons
-            }
-            Label {
-                width: parent.width
-                text: screen.record.signer
-            }
-            Label {
-                objectName: "recordVerified"
-                width: parent.width
-                visible: screen.record.verified
-                text: screen.record.verifiedText
-                strong: true
-            }
+        Label {
+            width: parent.width
+            text: screen.record.conclusionText
+            strong: true
+            font.pixelSize: Theme.huge
+            Accessible.role: Accessible.Heading
+        }
+        Label {
+            width: parent.width
+            visible: text !== ""
+            text: screen.record.reasons
+        }
+        Label {
+            width: parent.width
+            text: screen.record.signer
+        }
+        Label {
+            objectName: "recordVerified"
+            width: parent.width
+            visible: screen.record.verified
+            text: screen.record.verifiedText
+            strong: true
         }
     }
     Caution {
@@ -62,10 +51,19 @@ Page {
         warns: true
         texts: screen.record.verified ? [] : [screen.record.verifiedText]
     }
+    Repeater {
+        model: screen.record.said
+        NamedText {
+            required property var modelData
+            width: screen.columnWidth
+            name: modelData.name
+            text: modelData.text
+        }
+    }
     Section {
         width: parent.width
         title: qsTr("Findings")
-        none: qsTr("Nothing was found.")
+        none: screen.isRound ? qsTr("Nothing was found.") : ""
         rows: screen.record.findings
         findings: true
     }
@@ -117,7 +115,7 @@ Page {
     Key {
         objectName: "exportKey"
         width: parent.width
-        text: qsTr("Write record, PDF and photos")
+        text: screen.isRound ? qsTr("Write record, PDF and photos") : qsTr("Write record")
         onClicked: screen.written = screen.app.file.exportRecord(screen.record.recordId, Texts.fileUrl(folder.text))
     }
     Label {

@@ -47,6 +47,8 @@ GridView {
         required property string name
         required property string look
         required property bool current
+        /// What the aircraft's file says is open here, in a word.
+        required property string carried
         readonly property bool done: look !== "todo" && look !== "next"
 
         objectName: "here." + pointId
@@ -64,7 +66,7 @@ GridView {
                 "sound": qsTr("sound"),
                 "finding": qsTr("finding"),
                 "notInspected": qsTr("not inspected")
-            })[row.look] + (row.current ? ", " + qsTr("on the card") : "")
+            })[row.look] + (row.carried === "" ? "" : ", " + row.carried) + (row.current ? ", " + qsTr("on the card") : "")
         Accessible.onPressAction: row.clicked()
         background: Rectangle {
             radius: Theme.corner - 2
@@ -88,8 +90,8 @@ GridView {
                 anchors.right: parent.right
                 anchors.rightMargin: 4
                 anchors.verticalCenter: parent.verticalCenter
-                text: row.name
-                strong: row.current
+                text: row.carried === "" ? row.name : qsTr("%1 · %2").arg(row.name).arg(row.carried)
+                strong: row.current || row.carried !== ""
                 color: row.done ? Theme.soft : Theme.ink
                 maximumLineCount: 3
                 elide: Text.ElideRight

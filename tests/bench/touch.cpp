@@ -117,15 +117,17 @@ std::string detailOf(const Times& times) {
 } // namespace
 
 bool touch(const QString& workFolder) {
-    auto archive = archive::Archive::open((workFolder + QStringLiteral("/touch.sqlite")).toStdString());
+    const std::string store = (workFolder + QStringLiteral("/touch.sqlite")).toStdString();
+    auto archive = archive::Archive::open(store);
     const std::string file = (demoFolder() + QStringLiteral("/helicopter/airframe.json")).toStdString();
     auto text = readFile(file);
     auto airframe = airframe::readFrom(file);
     if (!archive || !text || !airframe) return false;
     if (!archive->addAircraft({"OX-BENCH", "BENCH-1", airframe->sha256, airframe->name}, *text)) return false;
     std::int64_t clock = 1'750'000'000'000;
-    view::Services services{
-        *archive, [&] { return LocalInstant{{clock += 1000}, 120}; }, {}, {}, workFolder.toStdString(), {}};
+    view::Services services{*archive, store, [&] { return LocalInstant{{clock += 1000}, 120}; },
+                            {},       {},    workFolder.toStdString(),
+                            {}};
     view::App app(services);
     BareLog bare(workFolder + QStringLiteral("/bare.sqlite"));
     const auto alone = walk(app, *airframe, bare, nullptr);

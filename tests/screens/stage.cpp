@@ -16,7 +16,8 @@ void Stage::fresh() {
     clock = parseLocalInstant("2026-06-20T07:30:00+02:00").value();
     const auto oldFolder = std::move(folder);
     folder = std::make_unique<QTemporaryDir>();
-    auto opened = archive::Archive::open(folder->filePath(QStringLiteral("archive.sqlite")).toStdString());
+    const std::string file = folder->filePath(QStringLiteral("archive.sqlite")).toStdString();
+    auto opened = archive::Archive::open(file);
     if (!opened) qFatal("%s", toText(opened.error()).c_str());
     auto oldApp = std::move(current);
     auto oldArchive = std::move(archive);
@@ -24,7 +25,7 @@ void Stage::fresh() {
     if (auto added = desktop::addDemoAircraft(*archive, AMBIT_ROOT "/demo-aircraft"); !added)
         qFatal("%s", toText(added.error()).c_str());
     current = std::make_unique<view::App>(view::Services{
-        *archive, [this] { return clock; },
+        *archive, file, [this] { return clock; },
         [] {
             return round::Position{"50.0000", "10.0000"};
         },

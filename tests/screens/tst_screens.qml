@@ -10,55 +10,6 @@ ScreenCase {
 
     name: "Screens"
 
-    readonly property var sizes: [
-        {
-            tag: "phone",
-            width: 390,
-            height: 844
-        },
-        {
-            tag: "phone on its side",
-            width: 844,
-            height: 390
-        },
-        {
-            tag: "tablet",
-            width: 1180,
-            height: 820
-        },
-        {
-            tag: "tablet upright",
-            width: 768,
-            height: 1024
-        }
-    ]
-
-    function path(item) {
-        let text = "";
-        for (let up = item; up && text.length < 200; up = up.parent)
-            text += (up.objectName || up.text || "") + " < ";
-        return text;
-    }
-    function check() {
-        waitForRendering(main.contentItem);
-        for (const item of all(main.contentItem, touchable, [])) {
-            verify(item.width >= Theme.target - 0.5 && item.height >= Theme.target - 0.5, "large enough: " + path(item) + item.width + " × " + item.height);
-            verify(item.Accessible.name !== "", "named: " + path(item));
-            verify(item.Accessible.role !== Accessible.NoRole, "has a role: " + path(item));
-            if (item.broad && item.look !== undefined)
-                verify(item.height >= Theme.key - 0.5, "a key of 18 mm: " + path(item));
-        }
-        for (const item of all(main.contentItem, field, [])) {
-            verify(item.height >= Theme.target - 0.5, "large enough: " + path(item));
-            verify(item.Accessible.name !== "", "named: " + path(item));
-        }
-        for (const item of all(main.contentItem, one => one.font !== undefined && one.paintedHeight !== undefined && one.text !== "", []))
-            verify(item.font.pixelSize >= 14, "large enough to read: " + path(item));
-        for (const item of all(main.contentItem, one => one.broad === true && one.cut !== undefined && one.look === "solid", [])) {
-            const at = item.mapToItem(main.contentItem, 0, 0);
-            verify(at.x >= 0 && at.y >= 0 && at.x + item.width <= main.width + 0.5 && at.y + item.height <= main.height + 0.5, "in sight: " + path(item));
-        }
-    }
     function sheet(key, name, close) {
         touch(key);
         see(name);

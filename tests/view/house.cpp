@@ -26,10 +26,10 @@ House::House() : clock(*parseLocalInstant("2026-06-20T07:30:00+02:00")) {
 void House::restart() {
     app.reset();
     archive.reset();
-    archive = std::make_unique<archive::Archive>(std::move(
-        archive::Archive::open(folder.filePath(QStringLiteral("archive.sqlite")).toStdString()).value()));
+    const std::string file = folder.filePath(QStringLiteral("archive.sqlite")).toStdString();
+    archive = std::make_unique<archive::Archive>(std::move(archive::Archive::open(file).value()));
     app = std::make_unique<view::App>(view::Services{
-        *archive, [this] { return clock; },
+        *archive, file, [this] { return clock; },
         [] {
             return round::Position{"50.0000", "10.0000"};
         },

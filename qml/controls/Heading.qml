@@ -1,0 +1,10 @@
+// The title of a part of a page.
+import QtQuick
+import Ambit
+
+Label {
+    topPadding: 8
+    strong: true
+    font.pixelSize: Theme.title
+    Accessible.role: Accessible.Heading
+}

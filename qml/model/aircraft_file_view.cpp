@@ -1,0 +1,158 @@
+#include "model/aircraft_file_view.hpp"
+
+#include "model/file_words.hpp"
+#include "model/words.hpp"
+
+namespace ambit::view {
+
+namespace {
+
+/// Its state by shape, as everywhere: filled = in order, a cut corner = something is the matter, hatched =
+/// nobody knows.
+QString lookOf(judge::DueVerdict verdict) {
+    switch (verdict) {
+    case judge::DueVerdict::fine:
+        return QStringLiteral("sound");
+    case judge::DueVerdict::unknown:
+        return QStringLiteral("notInspected");
+    default:
+        return QStringLiteral("finding");
+    }
+}
+
+QVariantMap named(const std::string& id, const std::string& name) {
+    return {{QStringLiteral("id"), text(id)}, {QStringLiteral("name"), text(name)}};
+}
+
+QVariantMap rowOf(const file::Item& item) {
+    return {{QStringLiteral("id"), text(item.id)},
+            {QStringLiteral("name"), text(item.name)},
+            {QStringLiteral("verdict"), QString::fromLatin1(judge::toText(item.due.verdict))},
+            {QStringLiteral("verdictText"), verdictText(item.due.verdict)},
+            {QStringLiteral("words"), text(item.words)},
+            {QStringLiteral("source"), text(item.source)},
+            {QStringLiteral("look"), lookOf(item.due.verdict)}};
+}
+
+} // namespace
+
+AircraftFileView::AircraftFileView(const Services& handedIn, Background& beside, QObject* parent)
+    : QObject(parent), services(&handedIn), background(&beside) {}
+
+QString AircraftFileView::today() const {
+    const auto date = Date::of(services->now());
+    return date ? text(toText(*date)) : QString();
+}
+
+void AircraftFileView::show(const QString& registration) {
+    if (shown == registration) return;
+    closeDiscrepancy();
+    shown = registration;
+    last = nullptr;
+    tell();
+    refresh();
+}
+
+void AircraftFileView::refresh() {
+    const auto date = Date::of(services->now());
+    const int question = ++asked;
+    awaited = !shown.isEmpty() && date.has_value();
+    if (awaited)
+        background->run<AircraftReading>(
+            this,
+            [registration = shown.toStdString(), today = *date](const archive::Archive& archive) {
+                return readAircraft(archive, registration, today);
+            },
+            [this, question](Result<AircraftReading> reading) {
+                if (question == asked) take(std::move(reading));
+            });
+    emit changed();
+}
+
+void AircraftFileView::take(Result<AircraftReading> reading) {
+    awaited = false;
+    last = reading ? std::make_shared<const AircraftReading>(std::move(*reading)) : nullptr;
+    tell();
+    if (!reading) trouble = text(toText(reading.error()));
+    if (opened != nullptr && !openDiscrepancy(opened->key())) closeDiscrepancy();
+    emit changed();
+}
+
+QVariantMap AircraftFileView::row(const file::Discrepancy& one) const {
+    QString where = text(one.zone);
+    if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
+    return {{QStringLiteral("key"), keyOf(one.id)},
+            {QStringLiteral("pointId"), text(one.id.point)},
+            {QStringLiteral("name"), text(one.name)},
+            {QStringLiteral("where"), where},
+            {QStringLiteral("words"), text(one.found.words)},
+            {QStringLiteral("stateText"), stateText(one, last->airframe.get())},
+            {QStringLiteral("sinceText"), sinceText(one, services->now().at)},
+            {QStringLiteral("state"), QString::fromLatin1(file::toText(one.state))},
+            {QStringLiteral("grounds"), one.state == file::Discrepancy::State::grounding}};
+}
+
+void AircraftFileView::tell() {
+    trouble.clear();
+    for (QStringList* list : {&against, &conflicts})
+        list->clear();
+    for (QVariantList* list : {&open, &putRight, &due, &counters, &inspections, &points})
+        list->clear();
+    holes = 0;
+    if (!last) return;
+    const file::AircraftFile& its = last->file;
+    for (const std::string& reason : last->against)
+        against << text(reason);
+    for (const file::Conflict& conflict : its.conflicts)
+        conflicts << text(conflict.what);
+    holes = static_cast<int>(its.holes.size());
+    // What grounds, what nobody has assessed, what may wait; of each the oldest first.
+    using State = file::Discrepancy::State;
+    for (const State state : {State::grounding, State::open, State::deferred, State::rectified})
+        for (const file::Discrepancy& one : its.discrepancies)
+            if (one.state == state) (state == State::rectified ? putRight : open) << row(one);
+    for (const file::Item& item : last->due)
+        due << rowOf(item);
+    const int offset = services->now().offsetMinutes;
+    const auto counter = [&](const std::string& id, const std::string& name, const std::string& unit) {
+        QVariantMap map = named(id, name);
+        const auto read = its.counters.find(id);
+        const bool isKnown = read != its.counters.end();
+        map.insert(QStringLiteral("unit"), text(unit));
+        map.insert(QStringLiteral("value"), isKnown ? text(read->second.value) : QString());
+        map.insert(QStringLiteral("whenText"), isKnown ? dayText(read->second.at, offset) : QString());
+        counters << map;
+    };
+    if (!last->airframe) {
+        for (const auto& [id, count] : its.counters)
+            counter(id, id, {});
+        return;
+    }
+    for (const auto& one : last->airframe->counters)
+        counter(one.id, one.name, one.unit);
+    for (const auto& one : last->airframe->inspections)
+        inspections << named(one.id, one.name);
+    for (const auto& one : last->airframe->points)
+        points << named(one.id, one.name);
+}
+
+bool AircraftFileView::openDiscrepancy(const QString& key) {
+    if (!last) return false;
+    for (const file::Discrepancy& one : last->file.discrepancies) {
+        if (keyOf(one.id) != key) continue;
+        closeDiscrepancy();
+        opened = new DiscrepancyView(one, last->airframe.get(), services->now(), this);
+        emit discrepancyChanged();
+        return true;
+    }
+    return false;
+}
+
+void AircraftFileView::closeDiscrepancy() {
+    if (opened == nullptr) return;
+    opened->deleteLater(); // a screen may still be reading it
+    opened = nullptr;
+    emit discrepancyChanged();
+}
+
+} // namespace ambit::view

@@ -1,0 +1,73 @@
+#include "model/discrepancy_view.hpp"
+
+#include "model/entry_words.hpp"
+#include "model/file_words.hpp"
+#include "model/words.hpp"
+
+#include <algorithm>
+
+namespace ambit::view {
+
+namespace {
+
+struct Step {
+    const file::Word* word;
+    QString what;
+    const char* look;
+    QVariantList details = {};
+    bool wordless = false; ///< its words say no more than what it is
+};
+
+std::vector<Step> stepsOf(const file::Discrepancy& one, const airframe::Airframe* airframe) {
+    const auto tr = [](const char* words) { return DiscrepancyView::tr(words); };
+    std::vector<Step> steps{{&one.found, tr("Found"), "finding"}};
+    for (const file::Word& word : one.again)
+        steps.push_back({&word, tr("Seen again"), "finding"});
+    for (const file::Word& word : one.seenSound)
+        steps.push_back({&word, tr("Said to be sound, though nobody had put it right"), "sound", {}, true});
+    if (one.assessed) {
+        Step step{&*one.assessed, tr("Assessed: it grounds the aircraft"), "next"};
+        if (one.deferral) {
+            step.what = tr("Deferred");
+            step.details = deferralWords(*one.deferral, airframe);
+        }
+        steps.push_back(std::move(step));
+    }
+    if (one.rectified) steps.push_back({&*one.rectified, tr("Put right"), "next"});
+    if (one.closed) steps.push_back({&*one.closed, tr("Seen sound after that"), "sound", {}, true});
+    std::stable_sort(steps.begin(), steps.end(),
+                     [](const Step& a, const Step& b) { return a.word->at < b.word->at; });
+    return steps;
+}
+
+} // namespace
+
+QString keyOf(const record::DiscrepancyId& id) {
+    return text(id.record + ':' + id.point);
+}
+
+record::DiscrepancyId idOf(const QString& key) {
+    const qsizetype colon = key.indexOf(QLatin1Char(':'));
+    if (colon < 0) return {};
+    return {key.left(colon).toStdString(), key.mid(colon + 1).toStdString()};
+}
+
+DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, const airframe::Airframe* airframe,
+                                 LocalInstant now, QObject* parent)
+    : QObject(parent), itsKey(keyOf(one.id)), pointId(text(one.id.point)), name(text(one.name)),
+      where(text(one.zone)), words(text(one.found.words)), state(QString::fromLatin1(toText(one.state))),
+      stateText(view::stateText(one, airframe)), sinceText(view::sinceText(one, now.at)),
+      isOpen(one.isOpen()) {
+    if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
+    for (const Step& step : stepsOf(one, airframe))
+        life << QVariantMap{{QStringLiteral("what"), step.what},
+                            {QStringLiteral("look"), QString::fromLatin1(step.look)},
+                            {QStringLiteral("whenText"), dayText(step.word->at, now.offsetMinutes)},
+                            {QStringLiteral("agoText"), agoText(step.word->at, now.at)},
+                            {QStringLiteral("by"), text(step.word->by)},
+                            {QStringLiteral("words"), step.wordless ? QString() : text(step.word->words)},
+                            {QStringLiteral("details"), step.details},
+                            {QStringLiteral("recordId"), text(step.word->record)}};
+}
+
+} // namespace ambit::view

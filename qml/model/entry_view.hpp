@@ -1,0 +1,58 @@
+// What is said of an aircraft between its rounds, signed on the screen: a deferral, a grounding, work done,
+// what the counters say, a hand-over. Core says what such a record needs; each is signed, checked and kept.
+#pragma once
+
+#include "model/aircraft_file_view.hpp"
+#include "model/signing_view.hpp"
+
+namespace ambit::view {
+
+class EntryView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("App makes it")
+    /// {id, text}: what a deferral under 14 CFR 91.213(d) answers, one by one.
+    Q_PROPERTY(QVariantList questions READ questions CONSTANT)
+    /// What a deferral can stand on; the first is the rule with the questions.
+    Q_PROPERTY(QStringList bases READ bases CONSTANT)
+public:
+    EntryView(const Services& services, AircraftFileView& file, SigningView& signing, Report report,
+              QObject* parent);
+
+    /// Why this answer rules a deferral out; "": it doesn't.
+    Q_INVOKABLE [[nodiscard]] QString ruledOut(int question, bool yes) const;
+    /// The date so many days after today; "" if there is none.
+    Q_INVOKABLE [[nodiscard]] QString dayAfter(int days) const;
+
+    // Each signs, keeps, and returns true; on false nothing was kept and App.problem says why. `signature`:
+    // {role, certificate, passphrase}. Counters: id → decimal string; empty ones are left out.
+    /// {key, words, basis, reference, answers: [bool], removed, placard, limits, until, untilCounters,
+    /// determinedBy, determinedRole, determinedCertificate}
+    Q_INVOKABLE bool defer(const QVariantMap& said, const QVariantMap& signature);
+    /// {key, words}
+    Q_INVOKABLE bool ground(const QVariantMap& said, const QVariantMap& signature);
+    /// {keys: [key], inspections: [id], description, completedOn, performedBy, certificateKind, counters}
+    Q_INVOKABLE bool rectify(const QVariantMap& said, const QVariantMap& signature);
+    /// {counters}
+    Q_INVOKABLE bool readCounters(const QVariantMap& said, const QVariantMap& signature);
+    /// {to, words}
+    Q_INVOKABLE bool handOver(const QVariantMap& said, const QVariantMap& signature);
+
+    [[nodiscard]] QVariantList questions() const;
+    [[nodiscard]] QStringList bases() const;
+
+signals:
+    void kept(); ///< something new is in the archive
+
+private:
+    [[nodiscard]] bool say(const Result<record::Entry>& entry, const QVariantMap& signature);
+    [[nodiscard]] Result<void> keep(const record::Entry& entry, const QVariantMap& signature);
+    [[nodiscard]] Result<std::string> serialOf(const std::string& registration) const;
+
+    const Services* services;
+    AircraftFileView* file;
+    SigningView* signing;
+    Report report;
+};
+
+} // namespace ambit::view

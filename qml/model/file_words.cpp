@@ -1,0 +1,114 @@
+#include "model/file_words.hpp"
+
+#include "model/words.hpp"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace ambit::view {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(FileWords)
+};
+
+} // namespace
+
+QString kindText(const std::string& kind) {
+    if (kind == "round") return Words::tr("Round");
+    if (kind == "assessment") return Words::tr("Assessment");
+    if (kind == "rectification") return Words::tr("Rectification");
+    if (kind == "reading") return Words::tr("Counter reading");
+    if (kind == "part change") return Words::tr("Part change");
+    if (kind == "hand-over") return Words::tr("Hand-over");
+    if (kind == "trust") return Words::tr("Key trusted");
+    if (kind == "revocation") return Words::tr("Key revoked");
+    if (kind == "removal") return Words::tr("Records let go");
+    return text(kind);
+}
+
+QString stateWord(file::Discrepancy::State state) {
+    using State = file::Discrepancy::State;
+    switch (state) {
+    case State::open:
+        return Words::tr("Not assessed");
+    case State::deferred:
+        return Words::tr("Deferred");
+    case State::grounding:
+        return Words::tr("Grounding");
+    case State::rectified:
+        return Words::tr("Put right");
+    case State::closed:
+        return Words::tr("Closed");
+    }
+    return {};
+}
+
+QString stateText(const file::Discrepancy& one, const airframe::Airframe* airframe) {
+    using State = file::Discrepancy::State;
+    switch (one.state) {
+    case State::open:
+        return Words::tr("Not assessed yet");
+    case State::grounding:
+        return Words::tr("Grounds the aircraft");
+    case State::deferred: {
+        QString words = Words::tr("Deferred on %1").arg(text(one.deferral->basis));
+        if (!one.deferral->until.empty()) words += Words::tr(" until %1").arg(text(one.deferral->until));
+        if (!one.deferral->untilCounters.empty())
+            words += Words::tr(" until %1").arg(countersText(one.deferral->untilCounters, airframe));
+        return words;
+    }
+    case State::rectified:
+        return Words::tr("Put right by %1; no round has seen it yet").arg(text(one.rectified->by));
+    case State::closed:
+        return Words::tr("Put right, and seen sound after");
+    }
+    return {};
+}
+
+QString sinceText(const file::Discrepancy& one, Instant now) {
+    QString words = Words::tr("Found %1 by %2").arg(agoText(one.found.at, now), text(one.found.by));
+    const auto again = static_cast<int>(one.again.size());
+    if (again == 1) words += Words::tr(", seen again once");
+    if (again > 1) words += Words::tr(", seen again %1 times").arg(again);
+    return words;
+}
+
+QString verdictText(judge::DueVerdict verdict) {
+    switch (verdict) {
+    case judge::DueVerdict::fine:
+        return Words::tr("Not due yet");
+    case judge::DueVerdict::soon:
+        return Words::tr("Due soon");
+    case judge::DueVerdict::withinAllowance:
+        return Words::tr("Beyond, within its allowance");
+    case judge::DueVerdict::unknown:
+        return Words::tr("Not known");
+    case judge::DueVerdict::passed:
+        return Words::tr("Passed");
+    }
+    return {};
+}
+
+QString countersText(const std::vector<round::CounterReading>& counters, const airframe::Airframe* airframe) {
+    QStringList all;
+    for (const auto& one : counters) {
+        const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
+        if (counter == nullptr)
+            all << text(one.id + ' ' + one.value);
+        else if (text(counter->name).compare(text(counter->unit), Qt::CaseInsensitive) == 0)
+            all << text(counter->name + ' ' + one.value);
+        else
+            all << text(counter->name + ' ' + one.value + ' ' + counter->unit);
+    }
+    return all.join(QStringLiteral(", "));
+}
+
+QString personText(const round::Person& person) {
+    QStringList who{text(person.name), roleText(person.role)};
+    if (!person.certificate.empty()) who << text(person.certificate);
+    return who.join(QStringLiteral(" · "));
+}
+
+} // namespace ambit::view

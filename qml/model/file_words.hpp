@@ -1,0 +1,25 @@
+// What an aircraft's file says, in words for people: kinds of records, states of discrepancies, what is due.
+#pragma once
+
+#include "airframe/airframe.hpp"
+#include "file/file.hpp"
+#include "judge/due.hpp"
+
+#include <QString>
+
+namespace ambit::view {
+
+[[nodiscard]] QString kindText(const std::string& kind);         ///< "Rectification"
+[[nodiscard]] QString stateWord(file::Discrepancy::State state); ///< "Open", "Deferred"
+/// "Not assessed yet", "Grounds the aircraft", "Deferred on 14 CFR 91.213(d) until 2026-07-01", …
+/// `airframe`: for its names, nullptr if it isn't known; so everywhere here.
+[[nodiscard]] QString stateText(const file::Discrepancy& discrepancy, const airframe::Airframe* airframe);
+/// "Found 3 days ago by Robin Example, seen again 2 times"
+[[nodiscard]] QString sinceText(const file::Discrepancy& discrepancy, Instant now);
+[[nodiscard]] QString verdictText(judge::DueVerdict verdict); ///< "Passed", "Soon", …
+/// "Airframe hours 1300.0 h, Landings 4200"
+[[nodiscard]] QString countersText(const std::vector<round::CounterReading>& counters,
+                                   const airframe::Airframe* airframe);
+[[nodiscard]] QString personText(const round::Person& person); ///< "Kim Example · Mechanic · C-1"
+
+} // namespace ambit::view

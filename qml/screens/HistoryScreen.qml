@@ -1,0 +1,93 @@
+// What the records say of one point, the newest first: its outcome by shape, words, value. Without a point: which one.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Page {
+    id: screen
+
+    required property App app
+    property string pointId: ""
+    property string pointName: ""
+    readonly property PointHistoryView history: app.pointHistory
+    readonly property bool choosing: pointId === ""
+    readonly property int shownNames: 30
+    readonly property var fitting: {
+        const words = name.text.trim().toLowerCase();
+        return Array.from(app.aircraftFile.points).filter(one => one.name.toLowerCase().includes(words));
+    }
+
+    signal stepInstead(string step, var values)
+
+    /// Also for whoever comes back to this page.
+    function choose(id: string, name: string) {
+        screen.pointName = name;
+        screen.pointId = id;
+        screen.history.show(screen.app.file.registration, id);
+        screen.stepInstead("History", {
+            pointId: id,
+            pointName: name
+        });
+    }
+
+    Component.onCompleted: if (history.pointId !== pointId)
+        history.show(app.file.registration, pointId)
+
+    objectName: "screenHistory"
+    title: choosing ? qsTr("History of a point") : pointName
+    subtitle: Texts.line(app.file.registration, choosing ? "" : qsTr("the newest first"), "")
+    backText: qsTr("Back")
+    backName: "historyBack"
+
+    Field {
+        id: name
+        objectName: "historyName"
+        width: parent.width
+        visible: screen.choosing
+        label: qsTr("Part of its name")
+    }
+    Repeater {
+        model: screen.choosing ? screen.fitting.slice(0, screen.shownNames) : []
+        Key {
+            required property var modelData
+            objectName: "historyPoint." + modelData.id
+            width: screen.columnWidth
+            text: modelData.name
+            onClicked: screen.choose(modelData.id, modelData.name)
+        }
+    }
+    Label {
+        width: parent.width
+        visible: screen.choosing && screen.fitting.length > screen.shownNames
+        text: qsTr("And %1 more: write a part of its name.").arg(screen.fitting.length - screen.shownNames)
+    }
+    Key {
+        objectName: "historyOther"
+        width: parent.width
+        visible: !screen.choosing
+        text: qsTr("Another point")
+        onClicked: screen.choose("", "")
+    }
+    Label {
+        objectName: "historyState"
+        width: parent.width
+        visible: !screen.choosing && text !== ""
+        text: screen.history.reading ? qsTr("The records are being read …") : screen.history.sightings.count === 0 ? qsTr("No record says anything of this point.") : ""
+    }
+    Repeater {
+        model: screen.choosing ? null : screen.history.sightings
+        SightingKey {
+            width: screen.columnWidth
+            onClicked: screen.app.file.open(recordId)
+        }
+    }
+    Key {
+        objectName: "historyMore"
+        width: parent.width
+        broad: true
+        visible: !screen.choosing && screen.history.canMore
+        text: qsTr("Show earlier ones")
+        onClicked: screen.history.more()
+    }
+}

@@ -1,0 +1,23 @@
+// The one broad key under an entry: makes the key of this device where there is none yet, else signs and keeps.
+import QtQuick
+import Ambit
+
+Key {
+    id: key
+
+    required property SignatureFields fields
+
+    signal signAsked
+
+    objectName: fields.keyExists ? "entrySign" : "newKeyDone"
+    broad: true
+    look: "solid"
+    enabled: fields.keyExists || fields.canMake
+    text: fields.keyExists ? qsTr("Sign and keep") : qsTr("Make the key")
+    onClicked: {
+        if (key.fields.keyExists)
+            key.signAsked();
+        else
+            key.fields.make();
+    }
+}
