@@ -33,7 +33,8 @@ Result<std::unique_ptr<Connection>> Connection::beside() const {
     if (sqlite3_open_v2(file.c_str(), &other->db, flags, nullptr) != SQLITE_OK)
         return other->failed("be opened");
     sqlite3_busy_timeout(other->db, 2000);
-    if (auto set = other->run("PRAGMA trusted_schema = OFF", "be opened"); !set) return tl::unexpected(set.error());
+    if (auto set = other->run("PRAGMA trusted_schema = OFF", "be opened"); !set)
+        return tl::unexpected(set.error());
     return other;
 }
 

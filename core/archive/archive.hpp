@@ -90,8 +90,8 @@ public:
     /// One transaction: the event, its photos. The event's number must be the next one (conflict otherwise).
     [[nodiscard]] Result<void> append(const std::string& roundId, const round::Event& event,
                                       const std::vector<PhotoBytes>& photos = {});
-    /// The rest of a round's log, from elsewhere: one transaction. The first must be the next event; a last one
-    /// `signed` seals it. Photos it names must be here.
+    /// The rest of a round's log, from elsewhere: one transaction. The first must be the next event; a last
+    /// one `signed` seals it. Photos it names must be here.
     [[nodiscard]] Result<void> appendLog(const std::string& roundId, std::span<const round::Event> events);
     [[nodiscard]] Result<std::string> photo(const std::string& sha256) const;
 
@@ -105,7 +105,8 @@ public:
     [[nodiscard]] Result<std::vector<Kept>> keep(const std::vector<Incoming>& records);
     [[nodiscard]] Result<std::vector<RecordInfo>>
     records(const std::string& registration = {}) const; ///< newest first
-    /// The exact bytes of record.json; with countersignatures in more than one order, the longest row of them.
+    /// The exact bytes of record.json; with countersignatures in more than one order, the longest row of
+    /// them.
     [[nodiscard]] Result<std::string> recordJson(const std::string& sha256) const;
     /// All of those, the longest first: mostly one.
     [[nodiscard]] Result<std::vector<std::string>> signedCopies(const std::string& sha256) const;

@@ -25,7 +25,8 @@ public:
     }
 
     Result<void> open() {
-        const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
+        const int flags =
+            SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
         if (sqlite3_open_v2(path.c_str(), &db, flags, nullptr) != SQLITE_OK) return failed("make its copy");
         return {};
     }
@@ -67,8 +68,8 @@ private:
 Result<void> backUp(const Archive& archive, const std::filesystem::path& to, const Copied& progress) {
     std::error_code none;
     if (std::filesystem::exists(to, none))
-        return fail(ErrorCode::storage, "There is a file already; a backup never overwrites one.", to.string(),
-                    "Choose another name.");
+        return fail(ErrorCode::storage, "There is a file already; a backup never overwrites one.",
+                    to.string(), "Choose another name.");
     Connection& connection = archive.inside();
     Part part(to);
     if (auto opened = part.open(); !opened) return opened;
@@ -84,7 +85,8 @@ Result<void> backUp(const Archive& archive, const std::filesystem::path& to, con
     }
     if (copy != nullptr) sqlite3_backup_finish(copy);
     (void)connection.run("COMMIT", "be read");
-    if (stopped) return fail(ErrorCode::refused, "The backup was stopped; nothing is left of it.", to.string());
+    if (stopped)
+        return fail(ErrorCode::refused, "The backup was stopped; nothing is left of it.", to.string());
     if (code != SQLITE_DONE) return part.failed("be copied");
     if (auto good = part.check(); !good) return good;
     return part.keep(to);

@@ -18,7 +18,8 @@ namespace {
 class Zip {
 public:
     explicit Zip(std::filesystem::path its)
-        : path(std::move(its)), part(path.parent_path() / (".ambit-export-" + std::to_string(::getpid()) + ".part")),
+        : path(std::move(its)),
+          part(path.parent_path() / (".ambit-export-" + std::to_string(::getpid()) + ".part")),
           writer(archive_write_new()) {}
     Zip(const Zip&) = delete;
     Zip& operator=(const Zip&) = delete;
@@ -42,7 +43,8 @@ public:
         archive_entry_set_perm(entry.get(), 0644);
         archive_entry_set_mtime(entry.get(), static_cast<time_t>(at.ms / 1000), 0);
         if (archive_write_header(writer.get(), entry.get()) != ARCHIVE_OK) return failed();
-        if (archive_write_data(writer.get(), bytes.data(), bytes.size()) != static_cast<la_ssize_t>(bytes.size()))
+        if (archive_write_data(writer.get(), bytes.data(), bytes.size()) !=
+            static_cast<la_ssize_t>(bytes.size()))
             return failed();
         return {};
     }
@@ -58,7 +60,8 @@ private:
     };
     [[nodiscard]] tl::unexpected<Error> failed() const {
         const char* said = archive_error_string(writer.get());
-        return fail(ErrorCode::storage, std::string("The export could not be written: ") + (said == nullptr ? "" : said) + '.',
+        return fail(ErrorCode::storage,
+                    std::string("The export could not be written: ") + (said == nullptr ? "" : said) + '.',
                     path.string(), "Nothing is left of it. Make room, or choose another folder.");
     }
 
@@ -143,8 +146,8 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
                             const std::filesystem::path& to, Instant at) {
     std::error_code none;
     if (std::filesystem::exists(to, none))
-        return fail(ErrorCode::storage, "There is a file already; an export never overwrites one.", to.string(),
-                    "Choose another name.");
+        return fail(ErrorCode::storage, "There is a file already; an export never overwrites one.",
+                    to.string(), "Choose another name.");
     const auto records = archive.told(registration);
     if (!records) return tl::unexpected(records.error());
     if (records->empty())
@@ -159,19 +162,23 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
     std::string latestAirframe;
     for (const file::Told& told : *records) {
         Exhibit& exhibit = exhibits.emplace_back(Exhibit{told, {}, {}});
-        if (auto done = writing.copies(told, stemOf(told), exhibit); !done) return tl::unexpected(done.error());
+        if (auto done = writing.copies(told, stemOf(told), exhibit); !done)
+            return tl::unexpected(done.error());
         if (told.round() == nullptr) continue;
         for (const std::string& hash : told.round()->photos)
             if (auto done = writing.photo(hash, exhibit); !done) return tl::unexpected(done.error());
         latestAirframe = told.round()->walked->airframe;
         if (!airframes.insert(latestAirframe).second) continue;
         if (const auto text = archive.airframeText(latestAirframe))
-            if (auto done = zip.add(writing.top + "airframes/" + latestAirframe + ".json", *text, told.at); !done)
+            if (auto done = zip.add(writing.top + "airframes/" + latestAirframe + ".json", *text, told.at);
+                !done)
                 return tl::unexpected(done.error());
     }
     writing.exported.records = records->size();
     const auto against = againstOf(archive, latestAirframe, file, at);
-    if (auto done = zip.add(writing.top + "index.html", indexPage(registration, file, exhibits, against, at), at); !done)
+    if (auto done =
+            zip.add(writing.top + "index.html", indexPage(registration, file, exhibits, against, at), at);
+        !done)
         return tl::unexpected(done.error());
     if (auto done = zip.add(writing.top + "README.txt", readMe(registration, at), at); !done)
         return tl::unexpected(done.error());

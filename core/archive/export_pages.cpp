@@ -9,11 +9,16 @@ namespace {
 std::string escaped(const std::string& text) {
     std::string out;
     for (const char c : text) {
-        if (c == '&') out += "&amp;";
-        else if (c == '<') out += "&lt;";
-        else if (c == '>') out += "&gt;";
-        else if (c == '"') out += "&quot;";
-        else out += c;
+        if (c == '&')
+            out += "&amp;";
+        else if (c == '<')
+            out += "&lt;";
+        else if (c == '>')
+            out += "&gt;";
+        else if (c == '"')
+            out += "&quot;";
+        else
+            out += c;
     }
     return out;
 }
@@ -23,7 +28,8 @@ std::string dayOf(Instant at) {
 }
 
 constexpr const char* style =
-    "body{font:16px/1.45 sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem;color:#111;background:#fff}"
+    "body{font:16px/1.45 sans-serif;max-width:60rem;margin:2rem auto;padding:0 "
+    "1rem;color:#111;background:#fff}"
     "table{border-collapse:collapse;width:100%}td,th{text-align:left;vertical-align:top;padding:.35rem "
     ".6rem;border-bottom:1px solid #999}li{margin:.3rem 0}code{overflow-wrap:anywhere}";
 
@@ -58,9 +64,10 @@ std::string link(const std::string& path) {
 
 std::string row(const Exhibit& one) {
     std::string html = "<tr><td>" + dayOf(one.told.at) + "</td><td>" + escaped(one.told.kind());
-    if (const auto* round = one.told.round()) html += round->fit ? "<br>fit, said the pilot" : "<br>not fit, said the pilot";
-    html += "</td><td>" + escaped(file::gloss(one.told)) + "</td><td>" + escaped(one.told.signer.name) + ", " +
-            escaped(one.told.signer.role) + "</td><td>";
+    if (const auto* round = one.told.round())
+        html += round->fit ? "<br>fit, said the pilot" : "<br>not fit, said the pilot";
+    html += "</td><td>" + escaped(file::gloss(one.told)) + "</td><td>" + escaped(one.told.signer.name) +
+            ", " + escaped(one.told.signer.role) + "</td><td>";
     for (const std::string& path : one.files)
         html += link(path) + ' ';
     for (const std::string& path : one.photos)
@@ -71,15 +78,17 @@ std::string row(const Exhibit& one) {
 } // namespace
 
 std::string indexPage(const std::string& registration, const file::AircraftFile& file,
-                      const std::vector<Exhibit>& exhibits, const std::vector<std::string>& against, Instant at) {
-    std::string html = "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" "
-                       "content=\"width=device-width\"><title>File of " +
-                       escaped(registration) + "</title><style>" + style + "</style></head><body>\n<h1>File of " +
-                       escaped(registration) + "</h1>\n<p>As it stood on " + dayOf(at) + ": " +
-                       std::to_string(exhibits.size()) +
-                       " records. Whether the aircraft is fit to fly, the operator and the pilot in command decide; "
-                       "the manufacturer's handbook, the local rules and licensed people have the last word. "
-                       "README.txt says how to check every record without Ambit.</p>\n";
+                      const std::vector<Exhibit>& exhibits, const std::vector<std::string>& against,
+                      Instant at) {
+    std::string html =
+        "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" "
+        "content=\"width=device-width\"><title>File of " +
+        escaped(registration) + "</title><style>" + style + "</style></head><body>\n<h1>File of " +
+        escaped(registration) + "</h1>\n<p>As it stood on " + dayOf(at) + ": " +
+        std::to_string(exhibits.size()) +
+        " records. Whether the aircraft is fit to fly, the operator and the pilot in command decide; "
+        "the manufacturer's handbook, the local rules and licensed people have the last word. "
+        "README.txt says how to check every record without Ambit.</p>\n";
     html += section("Stands against “fit”", against, "Nothing in the file; whoever flies looks and decides.");
     html += section("Discrepancies that aren't closed", discrepancies(file), "None.");
     std::vector<std::string> counters;

@@ -78,7 +78,8 @@ std::string matchOf(const Wanted& wanted) {
     add(expression("part", termsOf(wanted.part)));
     add(expression("jasc", termsOf(wanted.jasc)));
     if (!wanted.kind.empty()) add(expression("kind", whole(wanted.kind)));
-    if (!match.empty() && !wanted.registration.empty()) add(expression("aircraft", whole(wanted.registration)));
+    if (!match.empty() && !wanted.registration.empty())
+        add(expression("aircraft", whole(wanted.registration)));
     return match;
 }
 
@@ -114,10 +115,12 @@ Result<std::vector<std::int64_t>> keysOf(Connection& connection, const Wanted& w
     // ?1 file's registration, ?2 and ?3 bounds, ?4 how many, ?5 words, ?6 state
     const char* sql = nullptr;
     if (match.empty() && state.empty())
-        sql = wanted.registration.empty()
-                  ? "SELECT key FROM record WHERE ?1 = '' AND key BETWEEN ?2 AND ?3 ORDER BY key DESC LIMIT ?4"
-                  : "SELECT page.record FROM page WHERE page.file = (SELECT id FROM file WHERE registration = ?1)"
-                    " AND page.record BETWEEN ?2 AND ?3 ORDER BY page.record DESC LIMIT ?4";
+        sql =
+            wanted.registration.empty()
+                ? "SELECT key FROM record WHERE ?1 = '' AND key BETWEEN ?2 AND ?3 ORDER BY key DESC LIMIT ?4"
+                : "SELECT page.record FROM page WHERE page.file = (SELECT id FROM file WHERE registration = "
+                  "?1)"
+                  " AND page.record BETWEEN ?2 AND ?3 ORDER BY page.record DESC LIMIT ?4";
     else if (match.empty())
         sql = "SELECT DISTINCT discrepancy.record FROM discrepancy JOIN file ON file.id = discrepancy.file"
               " WHERE state = ?6 AND record BETWEEN ?2 AND ?3 AND (?1 = '' OR registration = ?1)"
@@ -147,14 +150,17 @@ Result<std::vector<std::int64_t>> keysOf(Connection& connection, const Wanted& w
 
 RecordInfo infoOf(const file::Told& told) {
     const file::RoundTold* round = told.round();
-    return {told.sha256, told.registration, told.kind(), round == nullptr ? "" : round->fit ? "fit" : "not fit",
-            told.at,     told.signer.name,  told.findings()};
+    return {told.sha256,    told.registration,
+            told.kind(),    round == nullptr ? "" : round->fit ? "fit" : "not fit",
+            told.at,        told.signer.name,
+            told.findings()};
 }
 
 // --- one point
 
 Sighting seenIn(const file::Told& told, const file::Seen* seen) {
-    Sighting sighting{told.sha256, told.at, told.signer.name, round::toText(round::Outcome::sound), {}, false, {}, {}, {}};
+    Sighting sighting{
+        told.sha256, told.at, told.signer.name, round::toText(round::Outcome::sound), {}, false, {}, {}, {}};
     if (seen == nullptr) return sighting;
     sighting.what = round::toText(seen->outcome);
     sighting.words = seen->words;
@@ -173,11 +179,14 @@ std::optional<Sighting> sightingIn(const file::Told& told, const std::string& po
     }
     const record::Entry& entry = *told.entry();
     bool about = false;
-    if (const auto* assessment = std::get_if<record::Assessment>(&entry)) about = assessment->of.point == point;
+    if (const auto* assessment = std::get_if<record::Assessment>(&entry))
+        about = assessment->of.point == point;
     if (const auto* work = std::get_if<record::Rectification>(&entry))
-        about = std::any_of(work->of.begin(), work->of.end(), [&](const auto& of) { return of.point == point; });
+        about =
+            std::any_of(work->of.begin(), work->of.end(), [&](const auto& of) { return of.point == point; });
     if (!about) return std::nullopt;
-    return Sighting{told.sha256, told.at, told.signer.name, told.kind(), file::gloss(told), false, {}, {}, {}};
+    return Sighting{told.sha256, told.at, told.signer.name, told.kind(), file::gloss(told), false, {},
+                    {},          {}};
 }
 
 } // namespace
@@ -222,8 +231,9 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
         const auto walked = connection.walked(select.integerAt(8));
         if (!walked) return tl::unexpected(walked.error());
         const auto& points = (*walked)->points;
-        const bool inRound = std::binary_search(points.begin(), points.end(), file::PointName{point, {}, {}, {}},
-                                                [](const auto& a, const auto& b) { return a.id < b.id; });
+        const bool inRound =
+            std::binary_search(points.begin(), points.end(), file::PointName{point, {}, {}, {}},
+                               [](const auto& a, const auto& b) { return a.id < b.id; });
         if (!inRound && select.textAt(10).find(point) == std::string::npos) continue;
         const auto told = connection.toldIn(select);
         if (!told) return tl::unexpected(told.error());

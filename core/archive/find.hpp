@@ -9,14 +9,16 @@ namespace ambit::archive {
 /// Everything given must hold; what is left empty asks nothing.
 struct Wanted {
     std::string registration; ///< exactly
-    std::string words;  ///< all of them, in any order, in what people wrote or the names of points with findings; a last one begun finds those that begin so; “in quotes”: in this order
-    std::string part;   ///< likewise, in the names, numbers, serials and positions of parts
-    std::string jasc;   ///< a code, or the beginning of one
-    std::string person; ///< likewise in names: who signed, did the work, is trusted
-    std::string kind;   ///< of a record, exactly
+    std::string words;        ///< all of them, in any order, in what people wrote or the names of points with
+                       ///< findings; a last one begun finds those that begin so; “in quotes”: in this order
+    std::string part;              ///< likewise, in the names, numbers, serials and positions of parts
+    std::string jasc;              ///< a code, or the beginning of one
+    std::string person;            ///< likewise in names: who signed, did the work, is trusted
+    std::string kind;              ///< of a record, exactly
     std::optional<Instant> from;   ///< that time or later
     std::optional<Instant> before; ///< earlier than that time
-    std::optional<file::Discrepancy::State> state; ///< a discrepancy that the record brought is now in this state
+    std::optional<file::Discrepancy::State>
+        state; ///< a discrepancy that the record brought is now in this state
     std::size_t most = 50;
     std::string after; ///< go on after this record, the last of those found before
 };
@@ -34,7 +36,7 @@ struct Sighting {
     std::string record;
     Instant at;
     std::string by;
-    std::string what;  ///< "sound", "finding", "not inspected"; of an entry its kind
+    std::string what; ///< "sound", "finding", "not inspected"; of an entry its kind
     std::string words;
     bool grounds = false;
     std::string value, unit, verdict; ///< of a measured one

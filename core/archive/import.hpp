@@ -37,7 +37,8 @@ using Next = std::function<std::optional<Result<Offered>>()>;
 
 /// Everything `next` gives, verified on all cores and kept in stretches of one transaction each; `told` hears
 /// of a thing, in the order given, when it is on disk. Photos that no record here names are set aside unless
-/// `anyPhoto`, so they come after the records. Stops at an error of the archive itself: what was told is kept.
+/// `anyPhoto`, so they come after the records. Stops at an error of the archive itself: what was told is
+/// kept.
 [[nodiscard]] Result<void> importAll(Archive& archive, const Next& next, const Told& told,
                                      bool anyPhoto = false);
 

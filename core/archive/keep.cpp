@@ -28,7 +28,8 @@ struct Once {
 /// The row that `select` finds, or else `insert` makes; `find` and `make` bind their values.
 template<class Find, class Make>
 Result<std::int64_t> idOf(Connection& connection, const Once& once, Find find, Make make) {
-    if (const auto known = connection.ids.find(once.name); known != connection.ids.end()) return known->second;
+    if (const auto known = connection.ids.find(once.name); known != connection.ids.end())
+        return known->second;
     std::int64_t id = 0;
     {
         Statement select = connection.prepare(once.select);
@@ -73,20 +74,20 @@ Result<std::int64_t> walkedId(Connection& connection, const file::Told& told) {
     if (round == nullptr) return 0;
     const std::string json = file::toJson(*round->walked).dump();
     const std::string digest = digestOf(json);
-    return idOf(connection,
-                {"walked/" + digest, "SELECT id FROM walked WHERE digest = ?",
-                 "INSERT INTO walked(digest, json) VALUES(?, ?)"},
-                [&](Statement& to) { to.blob(digest); },
-                [&](Statement& to) { to.blob(digest).text(json); });
+    return idOf(
+        connection,
+        {"walked/" + digest, "SELECT id FROM walked WHERE digest = ?",
+         "INSERT INTO walked(digest, json) VALUES(?, ?)"},
+        [&](Statement& to) { to.blob(digest); }, [&](Statement& to) { to.blob(digest).text(json); });
 }
 
 Result<std::int64_t> headerId(Connection& connection, const std::string& text) {
     const std::string digest = digestOf(text);
-    return idOf(connection,
-                {"header/" + digest, "SELECT id FROM header WHERE digest = ?",
-                 "INSERT INTO header(digest, text) VALUES(?, ?)"},
-                [&](Statement& to) { to.blob(digest); },
-                [&](Statement& to) { to.blob(digest).text(text); });
+    return idOf(
+        connection,
+        {"header/" + digest, "SELECT id FROM header WHERE digest = ?",
+         "INSERT INTO header(digest, text) VALUES(?, ?)"},
+        [&](Statement& to) { to.blob(digest); }, [&](Statement& to) { to.blob(digest).text(text); });
 }
 
 /// The first content of a name is the dictionary of those that come after it.
@@ -94,11 +95,12 @@ Result<std::int64_t> dictionaryId(Connection& connection, const file::Told& told
     const file::RoundTold* round = told.round();
     const std::string name =
         round == nullptr ? told.kind() : "round/" + round->walked->airframe + '/' + round->walked->walk;
-    return idOf(connection,
-                {"dictionary/" + name, "SELECT id FROM dictionary WHERE name = ?",
-                 "INSERT INTO dictionary(name, bytes) VALUES(?, ?)"},
-                [&](Statement& to) { to.text(name); },
-                [&](Statement& to) { to.text(name).blob(content.substr(0, largestDictionary)); });
+    return idOf(
+        connection,
+        {"dictionary/" + name, "SELECT id FROM dictionary WHERE name = ?",
+         "INSERT INTO dictionary(name, bytes) VALUES(?, ?)"},
+        [&](Statement& to) { to.text(name); },
+        [&](Statement& to) { to.text(name).blob(content.substr(0, largestDictionary)); });
 }
 
 std::string packedHashes(const std::vector<std::string>& hashes) {
@@ -154,13 +156,15 @@ Result<void> insertWords(Connection& connection, const file::Told& told, std::in
 /// One row of one of two like tables.
 Result<int> change(Connection& connection, const char* sql, std::int64_t file, std::string_view digest) {
     Statement statement = connection.prepare(sql);
-    if (statement.integer(file).blob(digest).step() != SQLITE_DONE) return connection.failed("link the record");
+    if (statement.integer(file).blob(digest).step() != SQLITE_DONE)
+        return connection.failed("link the record");
     return sqlite3_changes(connection.db);
 }
 
 /// Which records no other names, and which are named and not here. A record that was let go counts as named,
 /// and so does what it named.
-Result<void> link(Connection& connection, const file::Told& told, std::int64_t file, const std::string& digest) {
+Result<void> link(Connection& connection, const file::Told& told, std::int64_t file,
+                  const std::string& digest) {
     std::vector<std::string> gone;
     if (told.entry() != nullptr)
         if (const auto* removal = std::get_if<record::Removal>(told.entry()))
@@ -170,8 +174,8 @@ Result<void> link(Connection& connection, const file::Told& told, std::int64_t f
             }
     for (const std::string& hex : gone) {
         const std::string one = fromHex(hex).value_or(std::string());
-        for (const char* sql : {"INSERT OR IGNORE INTO gone VALUES(?, ?)",
-                                "DELETE FROM head WHERE file = ? AND sha256 = ?"})
+        for (const char* sql :
+             {"INSERT OR IGNORE INTO gone VALUES(?, ?)", "DELETE FROM head WHERE file = ? AND sha256 = ?"})
             if (auto done = change(connection, sql, file, one); !done) return tl::unexpected(done.error());
     }
     const auto awaited = change(connection, "DELETE FROM hole WHERE file = ? AND sha256 = ?", file, digest);
@@ -201,9 +205,8 @@ Result<void> link(Connection& connection, const file::Told& told, std::int64_t f
 Result<void> awaitPhotos(Connection& connection, const file::Told& told) {
     if (told.round() == nullptr) return {};
     for (const std::string& hash : told.round()->photos) {
-        Statement insert =
-            connection.prepare("INSERT OR IGNORE INTO photo_hole SELECT ?1"
-                               " WHERE NOT EXISTS(SELECT 1 FROM photo WHERE sha256 = ?1)");
+        Statement insert = connection.prepare("INSERT OR IGNORE INTO photo_hole SELECT ?1"
+                                              " WHERE NOT EXISTS(SELECT 1 FROM photo WHERE sha256 = ?1)");
         if (insert.text(hash).step() != SQLITE_DONE) return connection.failed("keep the record");
     }
     return {};
@@ -226,8 +229,8 @@ Result<std::vector<KeptSignature>> signaturesOf(Connection& connection, std::int
     return list;
 }
 
-/// Each after the one before it. Those that are known already stay as they are: a tree, of which a record.json
-/// is one way from a first signature outwards.
+/// Each after the one before it. Those that are known already stay as they are: a tree, of which a
+/// record.json is one way from a first signature outwards.
 Result<int> keepSignatures(Connection& connection, std::int64_t record,
                            const std::vector<record::SignatureText>& row, bool isNew) {
     std::vector<KeptSignature> known;
@@ -265,8 +268,8 @@ Result<std::int64_t> insertRecord(Connection& connection, const file::Told& told
     if (!file) return file;
     const auto dictionary = dictionaryId(connection, told, content);
     if (!dictionary) return dictionary;
-    const auto packed = connection.packing.pack(
-        content, *dictionary, [&](std::int64_t id) { return connection.dictionary(id); });
+    const auto packed = connection.packing.pack(content, *dictionary,
+                                                [&](std::int64_t id) { return connection.dictionary(id); });
     if (!packed) return tl::unexpected(packed.error());
     const auto key = freeKey(connection, told.at, digest);
     if (!key) return key;
@@ -275,7 +278,8 @@ Result<std::int64_t> insertRecord(Connection& connection, const file::Told& told
         insert.integer(*key).blob(digest).integer(*file).integer(*dictionary).blob(*packed);
         if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
     }
-    if (auto done = insertPage(connection, told, *file, *key, digest); !done) return tl::unexpected(done.error());
+    if (auto done = insertPage(connection, told, *file, *key, digest); !done)
+        return tl::unexpected(done.error());
     if (auto done = insertWords(connection, told, *key); !done) return tl::unexpected(done.error());
     if (auto done = link(connection, told, *file, digest); !done) return tl::unexpected(done.error());
     if (auto done = awaitPhotos(connection, told); !done) return tl::unexpected(done.error());

@@ -53,8 +53,7 @@ Result<std::int64_t> Connection::roundKey(const std::string& roundId) {
 }
 
 /// Only as the next of its round: the select gives no row otherwise, and nothing is inserted.
-Result<void> Connection::insertEvent(std::int64_t round, const round::Event& event,
-                                              std::string_view json) {
+Result<void> Connection::insertEvent(std::int64_t round, const round::Event& event, std::string_view json) {
     Statement insert = prepare("INSERT INTO event SELECT ?1, ?2, ?3, ?4"
                                " WHERE ?2 = 1 + coalesce((SELECT max(seq) FROM event WHERE round = ?1), 0)");
     insert.integer(round).integer(event.seq).text(json).integer(shortDigest(json));

@@ -34,8 +34,9 @@ public:
         const auto keys = column(from.inside(), "SELECT sha256 FROM record ORDER BY key");
         if (!keys) return tl::unexpected(keys.error());
         records = *keys;
-        for (const auto& [list, sql] : {std::pair{&photos, "SELECT sha256 FROM photo ORDER BY sha256"},
-                                        std::pair{&airframes, "SELECT sha256 FROM airframe ORDER BY sha256"}}) {
+        for (const auto& [list, sql] :
+             {std::pair{&photos, "SELECT sha256 FROM photo ORDER BY sha256"},
+              std::pair{&airframes, "SELECT sha256 FROM airframe ORDER BY sha256"}}) {
             auto hashes = column(from.inside(), sql);
             if (!hashes) return tl::unexpected(hashes.error());
             *list = std::move(*hashes);
@@ -69,8 +70,8 @@ private:
         if (bytes)
             waiting.emplace_back(Offered{name, std::move(*bytes)});
         else
-            waiting.emplace_back(tl::unexpected(Error{bytes.error().code, bytes.error().what, name,
-                                                      bytes.error().remedy}));
+            waiting.emplace_back(
+                tl::unexpected(Error{bytes.error().code, bytes.error().what, name, bytes.error().remedy}));
     }
     void giveRecord(const std::string& sha256) {
         const std::string name = "record " + sha256;
@@ -124,10 +125,10 @@ Result<void> mergeRound(Archive& into, const Archive& from, const RoundInfo& rou
     if (!known && known.error().code != ErrorCode::notFound) return tl::unexpected(known.error());
     for (std::size_t i = 0; i < std::min(ours.size(), theirs->size()); ++i)
         if (canonicalJson(toJson(ours[i])) != canonicalJson(toJson((*theirs)[i]))) {
-            merged.setAside.push_back({ErrorCode::conflict,
-                                       "Two logs of one round differ: it was walked on two devices.",
-                                       "round " + round.id + ", event " + std::to_string(i + 1),
-                                       "Both archives keep theirs; conclude one of them and let the other be."});
+            merged.setAside.push_back(
+                {ErrorCode::conflict, "Two logs of one round differ: it was walked on two devices.",
+                 "round " + round.id + ", event " + std::to_string(i + 1),
+                 "Both archives keep theirs; conclude one of them and let the other be."});
             return {};
         }
     if (ours.size() >= theirs->size()) return {};
@@ -167,7 +168,10 @@ Result<Merged> merge(Archive& into, const std::filesystem::path& path) {
             if (!outcome->isNew) merged.signatures += static_cast<std::size_t>(outcome->signatures);
         }
     };
-    if (auto done = importAll(into, [&] { return giving.next(); }, told, true); !done) return tl::unexpected(done.error());
+    if (auto done = importAll(
+            into, [&] { return giving.next(); }, told, true);
+        !done)
+        return tl::unexpected(done.error());
     if (auto done = mergeAircraft(into, *from, merged); !done) return tl::unexpected(done.error());
     const auto rounds = from->rounds();
     if (!rounds) return tl::unexpected(rounds.error());

@@ -12,7 +12,8 @@ struct First {
 
 Result<std::vector<First>> firstRecords(Connection& connection) {
     std::vector<First> list;
-    Statement select = connection.prepare("SELECT sha256, json, pdf FROM record_1 ORDER BY concluded_ms, sha256");
+    Statement select =
+        connection.prepare("SELECT sha256, json, pdf FROM record_1 ORDER BY concluded_ms, sha256");
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.textAt(0), select.textAt(1), select.textAt(2)});

@@ -42,7 +42,8 @@ std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder) 
     std::error_code failed;
     for (std::filesystem::recursive_directory_iterator at(folder, failed), end; !failed && at != end;
          at.increment(failed))
-        if (at->is_regular_file() && (isOurs(at->path()) || endingOf(at->path()) == ".zip")) files.push_back(at->path());
+        if (at->is_regular_file() && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
+            files.push_back(at->path());
     std::sort(files.begin(), files.end());
     return files;
 }
@@ -71,7 +72,8 @@ public:
             if (code != ARCHIVE_OK) break;
             const char* named = archive_entry_pathname_utf8(entry);
             const std::string name = named == nullptr ? "" : named;
-            if (archive_entry_filetype(entry) != AE_IFREG || !isOurs(name) || isPhoto(name) != photos) continue;
+            if (archive_entry_filetype(entry) != AE_IFREG || !isOurs(name) || isPhoto(name) != photos)
+                continue;
             const std::string where = from.string() + ": " + name;
             auto bytes = read();
             if (bytes) return Offered{where, std::move(*bytes)};
@@ -98,7 +100,8 @@ private:
             }
             if (bytes.size() + static_cast<std::size_t>(got) > largest) {
                 ended = true;
-                return fail(ErrorCode::invalid, "This is larger than 512 MiB.", "", "It is no record or photo.");
+                return fail(ErrorCode::invalid, "This is larger than 512 MiB.", "",
+                            "It is no record or photo.");
             }
             bytes.append(part.data(), static_cast<std::size_t>(got));
         }

@@ -63,7 +63,8 @@ Result<std::string> Packing::packed(std::string_view bytes, std::int64_t diction
                                         with.in.get());
     }
     if (ZSTD_isError(size) != 0)
-        return fail(ErrorCode::storage, std::string("A record could not be packed: ") + ZSTD_getErrorName(size) + '.');
+        return fail(ErrorCode::storage,
+                    std::string("A record could not be packed: ") + ZSTD_getErrorName(size) + '.');
     out.resize(size);
     return out;
 }

@@ -160,7 +160,8 @@ Result<std::vector<std::string>> Archive::recordPdfs(const std::string& sha256) 
         if (!places || !places->is_array()) return rotten(sha256);
         for (std::size_t i = places->size(); i-- > 0;) {
             const Json& place = (*places)[i];
-            if (!place.is_array() || place.size() != 2 || !place[0].is_number_unsigned() || !place[1].is_string())
+            if (!place.is_array() || place.size() != 2 || !place[0].is_number_unsigned() ||
+                !place[1].is_string())
                 return rotten(sha256);
             const auto its = photo(place[1]);
             if (!its) return tl::unexpected(its.error());

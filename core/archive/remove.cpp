@@ -33,12 +33,14 @@ Result<void> takePhotosOut(Connection& connection, const file::Told& told) {
     if (told.round() == nullptr) return {};
     for (const std::string& hash : told.round()->photos) {
         {
-            Statement others = connection.prepare("SELECT 1 FROM page WHERE instr(told, CAST(? AS BLOB)) > 0 LIMIT 1");
+            Statement others =
+                connection.prepare("SELECT 1 FROM page WHERE instr(told, CAST(? AS BLOB)) > 0 LIMIT 1");
             const int code = others.text(hash).step();
             if (code == SQLITE_ROW) continue;
             if (code != SQLITE_DONE) return connection.failed("let the photo go");
         }
-        for (const char* sql : {"DELETE FROM photo WHERE sha256 = ?", "DELETE FROM photo_hole WHERE sha256 = ?"}) {
+        for (const char* sql :
+             {"DELETE FROM photo WHERE sha256 = ?", "DELETE FROM photo_hole WHERE sha256 = ?"}) {
             Statement gone = connection.prepare(sql);
             if (gone.text(hash).step() != SQLITE_DONE) return connection.failed("let the photo go");
         }
@@ -54,12 +56,14 @@ Result<record::Removal> stubOf(const Archive& archive, const Removing& removing,
         auto told = archive.toldBy(sha256);
         if (!told) return tl::unexpected(told.error());
         if (told->registration != removing.registration)
-            return fail(ErrorCode::refused, "This record is of another aircraft.", sha256, "Look at its identity.");
+            return fail(ErrorCode::refused, "This record is of another aircraft.", sha256,
+                        "Look at its identity.");
         if (std::find(heads.begin(), heads.end(), sha256) != heads.end())
-            return fail(ErrorCode::refused, "This record is the latest of its file: the next one names it.", sha256,
-                        "Let it go when there are later ones.");
+            return fail(ErrorCode::refused, "This record is the latest of its file: the next one names it.",
+                        sha256, "Let it go when there are later ones.");
         if (told->kind() == std::string("removal"))
-            return fail(ErrorCode::refused, "This record says what was let go: without it the chain breaks.", sha256);
+            return fail(ErrorCode::refused, "This record says what was let go: without it the chain breaks.",
+                        sha256);
         removal.records.push_back({sha256, told->previous, told->kind(), told->at});
         all.push_back(std::move(*told));
     }
@@ -92,8 +96,7 @@ Result<std::string> removeRecords(Archive& archive, const Removing& removing, co
     if (!content) return tl::unexpected(content.error());
     const auto json = record::signRecord(*content, signer);
     if (!json) return tl::unexpected(json.error());
-    const file::Told stub =
-        file::toldBy(record::identityOf(*content), *content, signer.certificate().sha256);
+    const file::Told stub = file::toldBy(record::identityOf(*content), *content, signer.certificate().sha256);
     const auto done = archive.inside().transaction([&]() -> Result<void> {
         if (auto kept = archive.inside().keepRecord(stub, *json); !kept) return tl::unexpected(kept.error());
         for (const file::Told& one : going)

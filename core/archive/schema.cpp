@@ -62,7 +62,7 @@ CREATE INDEX round_of_aircraft ON round(registration, opened_ms);
 CREATE INDEX record_of_aircraft ON record(registration, concluded_ms);
 CREATE INDEX predecessor_by_hash ON predecessor(sha256);
 )sql",
-                                                R"sql(
+                                              R"sql(
 DROP INDEX record_of_aircraft;
 DROP TABLE predecessor;
 ALTER TABLE record RENAME TO record_1;
@@ -196,8 +196,8 @@ std::uintmax_t sizeByHeader(const std::string& file) {
     return holds ? std::uintmax_t{pageSize} * number(28, 4) : 0;
 }
 
-/// SQLite takes a file of no or a few bytes for a new database, throws away the log of an empty one, and takes
-/// zeros for what is missing of a last page.
+/// SQLite takes a file of no or a few bytes for a new database, throws away the log of an empty one, and
+/// takes zeros for what is missing of a last page.
 Result<void> checkSize(const std::string& file) {
     constexpr std::uintmax_t smallestPage = 512;
     std::error_code none;

@@ -26,7 +26,8 @@ std::string hexOf(const Bytes& digest) {
 }
 Bytes bytesOf(std::string_view digest) {
     Bytes bytes{};
-    std::transform(digest.begin(), digest.begin() + static_cast<std::ptrdiff_t>(std::min(digest.size(), bytes.size())),
+    std::transform(digest.begin(),
+                   digest.begin() + static_cast<std::ptrdiff_t>(std::min(digest.size(), bytes.size())),
                    bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
     return bytes;
 }
@@ -60,7 +61,8 @@ struct Row {
 /// Looks at a stretch of records with a connection and keys of its own.
 class Worker {
 public:
-    Worker(std::unique_ptr<Connection> its, const Verifying& which) : connection(std::move(its)), what(which) {}
+    Worker(std::unique_ptr<Connection> its, const Verifying& which)
+        : connection(std::move(its)), what(which) {}
 
     Result<void> look(std::int64_t from, std::int64_t to) {
         if (auto read = readSignatures(from, to); !read) return read;
@@ -68,7 +70,8 @@ public:
             "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.told,"
             " record.dictionary, record.content FROM record JOIN file ON file.id = record.file"
             " LEFT JOIN page ON page.file = record.file AND page.record = record.key"
-            " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY record.key");
+            " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY "
+            "record.key");
         select.integer(from).integer(to).text(what.registration);
         int code = 0;
         while ((code = select.step()) == SQLITE_ROW) {
@@ -79,7 +82,8 @@ public:
             if (good) good = lookAt(row);
             if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
             for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
-                found.named.push_back({bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});
+                found.named.push_back(
+                    {bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});
         }
         return code == SQLITE_DONE ? Result<void>() : connection->failed("be read");
     }
@@ -126,7 +130,8 @@ private:
         auto top = its.size() == 1 ? recheck(row.sha256, content, its) : lookAtAll(row);
         if (!top) return tl::unexpected(top.error());
         if (top->registration != jsonText(row.registration) || top->at != toText(timeOfKey(row.key)))
-            return tl::unexpected(changed("It isn't in its place: it was moved to another aircraft or time."));
+            return tl::unexpected(
+                changed("It isn't in its place: it was moved to another aircraft or time."));
         if (row.pageSha256 != row.sha256 || top->previous != listed(row.previous))
             return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
         return what.contents ? judge(row, its) : Result<void>();
@@ -174,10 +179,11 @@ private:
 
 Result<std::vector<std::int64_t>> keysOf(Connection& connection, const std::string& registration) {
     std::vector<std::int64_t> keys;
-    Statement select = registration.empty()
-                           ? connection.prepare("SELECT key FROM record ORDER BY key")
-                           : connection.prepare("SELECT page.record FROM page JOIN file ON file.id = page.file"
-                                                " WHERE file.registration = ? ORDER BY page.record");
+    Statement select =
+        registration.empty()
+            ? connection.prepare("SELECT key FROM record ORDER BY key")
+            : connection.prepare("SELECT page.record FROM page JOIN file ON file.id = page.file"
+                                 " WHERE file.registration = ? ORDER BY page.record");
     if (!registration.empty()) select.text(registration);
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
@@ -299,7 +305,9 @@ Result<void> lookAtBlobs(const Archive& archive, const Verifying& what, Verifica
         for (const file::Told& one : *all)
             if (one.round() != nullptr) wanted.insert(one.round()->photos.begin(), one.round()->photos.end());
     }
-    const auto isWanted = [&](const std::string& hash) { return what.registration.empty() || wanted.contains(hash); };
+    const auto isWanted = [&](const std::string& hash) {
+        return what.registration.empty() || wanted.contains(hash);
+    };
     {
         Statement select = connection.prepare("SELECT sha256, bytes FROM photo");
         int code = 0;
@@ -323,9 +331,9 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     std::vector<std::string> records;
     Connection& connection = archive.inside();
     {
-        Statement select = connection.prepare(
-            "SELECT DISTINCT record.sha256 FROM pdf JOIN record ON record.key = pdf.record"
-            " JOIN file ON file.id = record.file WHERE ?1 = '' OR file.registration = ?1");
+        Statement select =
+            connection.prepare("SELECT DISTINCT record.sha256 FROM pdf JOIN record ON record.key = pdf.record"
+                               " JOIN file ON file.id = record.file WHERE ?1 = '' OR file.registration = ?1");
         select.text(what.registration);
         int code = 0;
         while ((code = select.step()) == SQLITE_ROW)
@@ -353,7 +361,8 @@ Result<void> lookAtFirst(Connection& connection, Verification& verification) {
     Statement select = connection.prepare("SELECT sha256 FROM record_1 ORDER BY sha256");
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
-        verification.broken.push_back({select.textAt(0), changed("It doesn't hold as it was kept by an older Ambit.")});
+        verification.broken.push_back(
+            {select.textAt(0), changed("It doesn't hold as it was kept by an older Ambit.")});
     return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
 }
 

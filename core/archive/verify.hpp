@@ -18,7 +18,8 @@ struct Verification {
     std::size_t photos = 0;
     std::size_t pdfs = 0;
     std::vector<Broken> broken;
-    std::vector<file::Hole> holes;          ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
+    std::vector<file::Hole>
+        holes; ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
     std::vector<std::string> missingPhotos; ///< hashes that records name
 };
 

@@ -63,7 +63,8 @@ template<class Members> void writeMembers(std::string& out, const Members& membe
 
 /// The bytes' order, in which an object keeps its names, is another only where one has such a lead byte.
 bool mayDiffer(const std::string& name) {
-    return std::any_of(name.begin(), name.end(), [](char c) { return static_cast<unsigned char>(c) >= 0xEE; });
+    return std::any_of(name.begin(), name.end(),
+                       [](char c) { return static_cast<unsigned char>(c) >= 0xEE; });
 }
 
 void writeObject(std::string& out, const Json& object) {
@@ -94,7 +95,8 @@ void writeArray(std::string& out, const Json& array) {
 void writeInteger(std::string& out, const Json& value) {
     constexpr std::int64_t exact = std::int64_t{1} << 53;
     const auto integer = value.get<std::int64_t>();
-    const bool fits = value.is_number_unsigned() ? value.get<std::uint64_t>() <= std::uint64_t{exact} : integer >= -exact && integer <= exact;
+    const bool fits = value.is_number_unsigned() ? value.get<std::uint64_t>() <= std::uint64_t{exact}
+                                                 : integer >= -exact && integer <= exact;
     out += fits ? std::to_string(integer) : canonicalNumber(value.get<double>());
 }
 

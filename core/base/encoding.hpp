@@ -12,8 +12,8 @@ namespace ambit {
 
 [[nodiscard]] std::string toHex(std::span<const std::uint8_t> bytes);
 [[nodiscard]] Result<std::string> fromHex(std::string_view text); ///< refuses capitals
-[[nodiscard]] std::string toBase64(std::string_view bytes);    ///< with padding
-[[nodiscard]] std::string toBase64Url(std::string_view bytes); ///< without padding (RFC 7515, section 2)
+[[nodiscard]] std::string toBase64(std::string_view bytes);       ///< with padding
+[[nodiscard]] std::string toBase64Url(std::string_view bytes);    ///< without padding (RFC 7515, section 2)
 [[nodiscard]] Result<std::string>
 fromBase64(std::string_view text); ///< refuses space, missing padding, unused bits set
 [[nodiscard]] Result<std::string>

@@ -290,9 +290,9 @@ private:
     Instant at;
     record::Person who;
     Keys keys;
-    std::set<std::string> named;   ///< by records that were let go
+    std::set<std::string> named;                              ///< by records that were let go
     std::vector<std::pair<std::string, std::size_t>> missing; ///< who found it; the conflict that says so
-    std::vector<std::size_t> live; ///< discrepancies that may not be closed yet
+    std::vector<std::size_t> live;                            ///< discrepancies that may not be closed yet
 };
 
 } // namespace

@@ -36,7 +36,8 @@ public:
         if (open.contains(one.sha256))
             return keep("14 CFR 91.417(b)(3): a discrepancy in it isn't put right and seen sound yet.");
         if (status.contains(one.sha256))
-            return keep("14 CFR 91.417(b)(2): it says what the aircraft's times, parts or inspections are now.");
+            return keep(
+                "14 CFR 91.417(b)(2): it says what the aircraft's times, parts or inspections are now.");
         if (one.round() != nullptr)
             return {one.sha256, true, "14 CFR 91.417 doesn't ask for rounds; nothing in it is open."};
         return std::visit([&](const auto& entry) { return of(one, entry); }, *one.entry());
@@ -50,8 +51,9 @@ private:
         const auto since = done ? daysBetween(*done, today) : 0;
         // A leap year's 366 days are never too few.
         if (since > 366) return {one.sha256, true, aYear};
-        return {one.sha256, false,
-                "14 CFR 91.417(b)(1): records of work stay for a year, or until it is repeated or superseded."};
+        return {
+            one.sha256, false,
+            "14 CFR 91.417(b)(1): records of work stay for a year, or until it is repeated or superseded."};
     }
     [[nodiscard]] Keeping of(const Told& one, const record::Rectification& entry) const {
         const bool repeated =

@@ -14,8 +14,9 @@ struct Keeping {
 };
 
 /// For each record, in the file's order. Sources: 91.417(b)(1), records of work until it is repeated or
-/// superseded, or for a year; (b)(2), status (times, life-limited parts, inspections) stays with the aircraft;
-/// (b)(3), defects until repaired (that sub-paragraph from memory). Rounds: no rule of these asks for them.
+/// superseded, or for a year; (b)(2), status (times, life-limited parts, inspections) stays with the
+/// aircraft; (b)(3), defects until repaired (that sub-paragraph from memory). Rounds: no rule of these asks
+/// for them.
 [[nodiscard]] std::vector<Keeping> retention(const std::vector<Told>& records, const AircraftFile& file,
                                              Date today);
 

@@ -173,21 +173,23 @@ RoundTold roundFrom(Reader& from) {
 }
 
 tl::unexpected<Error> damaged(const std::string& where) {
-    return fail(ErrorCode::storage, "The archive is damaged: what is kept about a record can't be read.", where,
-                "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage, "The archive is damaged: what is kept about a record can't be read.",
+                where, "Keep the file, copy it away, and go on with a backup.");
 }
 
 } // namespace
 
 const Seen* RoundTold::seenAt(const std::string& id) const {
-    const auto found = std::find_if(seen.begin(), seen.end(), [&](const Seen& one) { return one.point == id; });
+    const auto found =
+        std::find_if(seen.begin(), seen.end(), [&](const Seen& one) { return one.point == id; });
     return found == seen.end() ? nullptr : &*found;
 }
 
 const PointName* RoundTold::point(const std::string& id) const {
     const auto& points = walked->points;
-    const auto found = std::lower_bound(points.begin(), points.end(), id,
-                                        [](const PointName& one, const std::string& it) { return one.id < it; });
+    const auto found =
+        std::lower_bound(points.begin(), points.end(), id,
+                         [](const PointName& one, const std::string& it) { return one.id < it; });
     return found == points.end() || found->id != id ? nullptr : &*found;
 }
 
@@ -198,9 +200,8 @@ const char* Told::kind() const {
 int Told::findings() const {
     const RoundTold* its = round();
     if (its == nullptr) return 0;
-    return static_cast<int>(std::count_if(its->seen.begin(), its->seen.end(), [](const Seen& one) {
-        return one.outcome == Outcome::finding;
-    }));
+    return static_cast<int>(std::count_if(its->seen.begin(), its->seen.end(),
+                                          [](const Seen& one) { return one.outcome == Outcome::finding; }));
 }
 
 Told toldBy(std::string sha256, const Json& content, std::string key) {
@@ -285,7 +286,9 @@ struct Glossing {
             text += (text.empty() ? "" : ", ") + counter.id + ' ' + counter.value;
         return text;
     }
-    std::string operator()(const record::PartChange& one) const { return one.position + ": " + one.description; }
+    std::string operator()(const record::PartChange& one) const {
+        return one.position + ": " + one.description;
+    }
     std::string operator()(const record::HandOver& one) const { return "To " + one.to; }
     std::string operator()(const record::Trust& one) const {
         std::string text = one.name + " as";

@@ -29,10 +29,10 @@ struct Walked {
 struct Seen {
     std::string point;
     round::Outcome outcome{};
-    std::string words;   ///< of a finding; why it was not inspected
+    std::string words; ///< of a finding; why it was not inspected
     bool grounds = false;
-    std::string basis;   ///< of what was not inspected; may be empty
-    std::string value;   ///< decimal; empty: nothing was measured
+    std::string basis; ///< of what was not inspected; may be empty
+    std::string value; ///< decimal; empty: nothing was measured
     std::string unit;
     std::string verdict; ///< within, below, above
 };
@@ -56,7 +56,7 @@ struct Told {
     std::string sha256; ///< the record's identity
     std::string registration;
     std::string serial;
-    Instant at; ///< concluded, or said
+    Instant at;                        ///< concluded, or said
     std::vector<std::string> previous; ///< sorted
     record::Person signer;
     std::string key; ///< fingerprint of the first signer's certificate
@@ -72,8 +72,8 @@ struct Told {
 [[nodiscard]] Told toldBy(std::string sha256, const Json& content, std::string key);
 [[nodiscard]] Told toldBy(const record::RecordReport& report);
 
-/// The same as bytes, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`. A
-/// row of texts, each behind its length (a number of seven bits a byte, the lowest first; the high bit says
+/// The same as bytes, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`.
+/// A row of texts, each behind its length (a number of seven bits a byte, the lowest first; the high bit says
 /// that it goes on): a round is read by the thousand. An entry is JSON in one of them.
 [[nodiscard]] std::string packed(const Told& told);
 [[nodiscard]] Json toJson(const Walked& walked);
@@ -82,7 +82,7 @@ struct Told {
 /// The other way. `told` brings what is kept elsewhere; serial and `what` are filled in.
 /// Error storage: this isn't what `packed` wrote.
 [[nodiscard]] Result<void> unpack(Told& told, std::string_view kept, const std::string& kind,
-                                std::shared_ptr<const Walked> walked);
+                                  std::shared_ptr<const Walked> walked);
 
 /// In a few words, for a list: "Tail rotor blades: nick at the tip; …", "Replaced the belt."
 [[nodiscard]] std::string gloss(const Told& told);

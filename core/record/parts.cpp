@@ -15,7 +15,8 @@ constexpr std::string_view close = R"("})";
 constexpr std::string_view end = "]}";
 
 tl::unexpected<Error> notCanonical() {
-    return fail(ErrorCode::invalid, "This is not a record in canonical form.", "", "Use the file as it was signed.");
+    return fail(ErrorCode::invalid, "This is not a record in canonical form.", "",
+                "Use the file as it was signed.");
 }
 
 } // namespace
@@ -29,7 +30,8 @@ Result<Parts> partsOf(std::string_view json) {
     std::string_view rest = json.substr(at + middle.size(), json.size() - at - middle.size() - end.size());
     while (!rest.empty()) {
         const std::size_t split = rest.find(value);
-        const std::size_t last = split == std::string_view::npos ? split : rest.find(close, split + value.size());
+        const std::size_t last =
+            split == std::string_view::npos ? split : rest.find(close, split + value.size());
         if (!rest.starts_with(header) || last == std::string_view::npos) return notCanonical();
         auto bytes = fromBase64Url(rest.substr(split + value.size(), last - split - value.size()));
         if (!bytes) return notCanonical();

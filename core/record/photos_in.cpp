@@ -18,7 +18,8 @@ Result<std::map<std::string, std::string>> photosIn(std::string_view bytes, cons
         pdf.setAttemptRecovery(false);
         pdf.processMemoryFile("record.pdf", bytes.data(), bytes.size());
         for (QPDFObjectHandle object : pdf.getAllObjects()) {
-            if (!object.isStream() || !object.getDict().getKey("/Subtype").isNameAndEquals("/Image")) continue;
+            if (!object.isStream() || !object.getDict().getKey("/Subtype").isNameAndEquals("/Image"))
+                continue;
             const auto raw = object.getRawStreamData();
             std::string image(reinterpret_cast<const char*>(raw->getBuffer()), raw->getSize());
             std::string hash = sha256Hex(image);

@@ -37,7 +37,8 @@ Top topOf(std::string_view content) {
     // Only a removal's records name others of that name, and they come after it.
     const std::size_t records = content.rfind(R"(,"records":[)");
     const std::size_t previous = content.rfind(R"(,"previous":[)", records);
-    if (previous != std::string_view::npos) top.previous = after(content.substr(previous), R"(,"previous":[)", ']');
+    if (previous != std::string_view::npos)
+        top.previous = after(content.substr(previous), R"(,"previous":[)", ']');
     return top;
 }
 
@@ -111,8 +112,8 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
         if (!first) return tl::unexpected(first.error());
         if (keys->of.size() >= mostKeys) keys->of.clear();
         known = keys->of
-                    .emplace(signature.header, Known{Es256Key(first->certificate.point), first->certificate.name,
-                                                     first->lowS})
+                    .emplace(signature.header,
+                             Known{Es256Key(first->certificate.point), first->certificate.name, first->lowS})
                     .first;
     }
     Known& by = known->second;
@@ -120,7 +121,8 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
     const Digest said = signedDigest(signature.header, content);
     if (!by.key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value))
         return refuse("The signature of " + by.name + " doesn't hold: something was changed after signing.");
-    if (!isSigner(content, by.name)) return refuse("The record was signed by " + by.name + ", not by its signer.");
+    if (!isSigner(content, by.name))
+        return refuse("The record was signed by " + by.name + ", not by its signer.");
     return topOf(content);
 }
 

@@ -13,7 +13,7 @@ namespace ambit::record {
 /// pass once: of another it may say anything, but nothing that makes a signature hold.
 struct Top {
     std::string_view registration;
-    std::string_view at; ///< concluded, or said
+    std::string_view at;       ///< concluded, or said
     std::string_view previous; ///< the JSON list
 };
 

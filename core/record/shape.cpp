@@ -56,12 +56,10 @@ Result<void> checkText(const std::string& text, const Shape& shape, const Where&
     if (!shape.words.empty() && std::find(shape.words.begin(), shape.words.end(), text) == shape.words.end())
         return wrong("This word is not one of those that can stand here.", where);
     const bool isHash = text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
-    if (is(Shape::Is::hash) && !isHash)
-        return wrong("A SHA-256 in lower-case hex is expected here.", where);
+    if (is(Shape::Is::hash) && !isHash) return wrong("A SHA-256 in lower-case hex is expected here.", where);
     if (is(Shape::Is::decimal) && !Decimal::parse(text))
         return wrong("A decimal number is expected here.", where);
-    if (is(Shape::Is::instant) && !parseInstant(text))
-        return wrong("A time in UTC is expected here.", where);
+    if (is(Shape::Is::instant) && !parseInstant(text)) return wrong("A time in UTC is expected here.", where);
     if (is(Shape::Is::date) && !parseInstant(text + "T00:00:00.000Z"))
         return wrong("A date is expected here, as 2026-06-20.", where);
     return {};

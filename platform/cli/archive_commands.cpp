@@ -27,15 +27,17 @@ Result<std::optional<Instant>> startOf(const std::string& day) {
 Result<std::optional<file::Discrepancy::State>> stateNamed(const std::string& name) {
     using State = file::Discrepancy::State;
     if (name.empty()) return std::optional<State>();
-    for (const State state : {State::open, State::deferred, State::grounding, State::rectified, State::closed})
+    for (const State state :
+         {State::open, State::deferred, State::grounding, State::rectified, State::closed})
         if (name == file::toText(state)) return std::optional(state);
     return fail(ErrorCode::invalid, "There is no such state of a discrepancy.", name,
                 "It is open, deferred, grounding, rectified or closed.");
 }
 
 Json toJson(const archive::Hit& hit) {
-    Json json{{"record", hit.info.sha256},    {"aircraft", hit.info.registration}, {"kind", hit.info.kind},
-              {"at", ambit::toText(hit.info.concludedAt)}, {"signer", hit.info.signer},         {"says", hit.gloss}};
+    Json json{{"record", hit.info.sha256}, {"aircraft", hit.info.registration},
+              {"kind", hit.info.kind},     {"at", ambit::toText(hit.info.concludedAt)},
+              {"signer", hit.info.signer}, {"says", hit.gloss}};
     if (!hit.info.conclusion.empty()) json["conclusion"] = hit.info.conclusion;
     if (hit.info.kind == "round") json["findings"] = hit.info.findings;
     return json;
@@ -68,7 +70,10 @@ int tell(const ArchiveOptions& options, const std::string& name, const Result<ar
     const archive::Imported& one = *outcome;
     const bool isRecord = one.kind != "photo" && one.kind != "airframe";
     if (options.json) {
-        Json out{{"file", name}, {"ok", true}, {isRecord ? "record" : "sha256", one.sha256}, {"kind", one.kind},
+        Json out{{"file", name},
+                 {"ok", true},
+                 {isRecord ? "record" : "sha256", one.sha256},
+                 {"kind", one.kind},
                  {"new", one.isNew}};
         if (isRecord) out["aircraft"] = one.registration;
         if (isRecord) out["newSignatures"] = one.signatures;
@@ -96,8 +101,9 @@ void printHoles(const archive::Verification& checked) {
 }
 
 Json toJson(const archive::Verification& checked) {
-    Json out{{"records", checked.records},  {"photos", checked.photos},      {"pdfs", checked.pdfs},
-             {"broken", Json::array()},     {"holes", Json::array()},        {"missingPhotos", checked.missingPhotos}};
+    Json out{{"records", checked.records}, {"photos", checked.photos},
+             {"pdfs", checked.pdfs},       {"broken", Json::array()},
+             {"holes", Json::array()},     {"missingPhotos", checked.missingPhotos}};
     for (const auto& one : checked.broken) {
         Json error = cli::toJson(one.error);
         error["record"] = one.sha256;
@@ -137,8 +143,8 @@ int archiveVerify(const ArchiveOptions& options) {
         out["ok"] = good;
         std::cout << out.dump() << '\n';
     } else {
-        std::cout << checked->records << " records looked at, " << checked->photos << " photos, " << checked->pdfs
-                  << " PDFs\n";
+        std::cout << checked->records << " records looked at, " << checked->photos << " photos, "
+                  << checked->pdfs << " PDFs\n";
         printHoles(*checked);
         if (good) std::cout << "everything holds, nothing is missing\n";
     }
@@ -154,17 +160,18 @@ int archiveFind(const ArchiveOptions& options) {
     if (!before) return complain(before.error());
     const auto state = stateNamed(options.state);
     if (!state) return complain(state.error());
-    const auto hits = archive::find(*archive, {options.aircraft, options.words, options.part, options.jasc,
-                                               options.person, options.kind, *from, *before, *state, options.most,
-                                               options.after});
+    const auto hits =
+        archive::find(*archive, {options.aircraft, options.words, options.part, options.jasc, options.person,
+                                 options.kind, *from, *before, *state, options.most, options.after});
     if (!hits) return complain(hits.error());
     for (const archive::Hit& hit : *hits) {
         if (options.json)
             std::cout << toJson(hit).dump() << '\n';
         else
             std::cout << dayOf(hit.info.concludedAt) << "  " << hit.info.registration << "  " << hit.info.kind
-                      << (hit.info.conclusion.empty() ? "" : ", " + hit.info.conclusion) << "  " << hit.info.signer
-                      << "\n            " << hit.gloss << "\n            " << hit.info.sha256 << '\n';
+                      << (hit.info.conclusion.empty() ? "" : ", " + hit.info.conclusion) << "  "
+                      << hit.info.signer << "\n            " << hit.gloss << "\n            "
+                      << hit.info.sha256 << '\n';
     }
     if (!options.json && hits->empty()) std::cout << "nothing found\n";
     if (!options.json && hits->size() == options.most)
@@ -198,8 +205,12 @@ int archiveMerge(const ArchiveOptions& options) {
         const auto merged = archive::merge(*archive, from);
         if (!merged) return complain(merged.error());
         if (options.json) {
-            Json out{{"archive", from},           {"newRecords", merged->records},       {"knownRecords", merged->known},
-                     {"newSignatures", merged->signatures}, {"newPhotos", merged->photos}, {"rounds", merged->rounds},
+            Json out{{"archive", from},
+                     {"newRecords", merged->records},
+                     {"knownRecords", merged->known},
+                     {"newSignatures", merged->signatures},
+                     {"newPhotos", merged->photos},
+                     {"rounds", merged->rounds},
                      {"setAside", Json::array()}};
             for (const Error& error : merged->setAside)
                 out["setAside"].push_back(cli::toJson(error));

@@ -107,7 +107,7 @@ struct EntryOptions {
     std::string determinedCertificate;
     // part
     std::string position;
-    std::vector<std::string> off, on; ///< name, number, serial; empty: none
+    std::vector<std::string> off, on;                 ///< name, number, serial; empty: none
     std::vector<std::string> offCounters, onCounters; ///< id=value
     // hand-over, trust, revoke, remove
     std::string to;       ///< a person's name

@@ -237,7 +237,8 @@ int handOver(const EntryOptions& options) {
     if (!options.exportTo.empty() && std::filesystem::exists(options.exportTo, none))
         return complain({ErrorCode::storage, "There is a file already; an export never overwrites one.",
                          options.exportTo, "Choose another name."});
-    if (const int code = say(options, *place, record::HandOver{options.to, options.words}); code != Exit::done)
+    if (const int code = say(options, *place, record::HandOver{options.to, options.words});
+        code != Exit::done)
         return code;
     if (options.exportTo.empty()) return Exit::done;
     const auto exported = archive::exportFile(place->archive, options.aircraft, options.exportTo, now().at);

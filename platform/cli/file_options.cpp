@@ -10,8 +10,9 @@ namespace ambit::cli {
 namespace {
 
 /// Options live as long as the command that they belong to may be called.
-template<class Options> void choose(CLI::App* command, Chosen& chosen, std::shared_ptr<Options> options,
-                                    int (*does)(const Options&)) {
+template<class Options>
+void choose(CLI::App* command, Chosen& chosen, std::shared_ptr<Options> options,
+            int (*does)(const Options&)) {
     command->callback([options = std::move(options), does, &chosen] {
         chosen = [options, does] { return does(*options); };
     });
@@ -62,16 +63,16 @@ void addDeferral(CLI::App& defer, EntryOptions& options) {
     defer.add_option("--until-counter", options.untilCounters, "id=value");
     defer.add_option("--determined-by", options.determinedBy, "who found that it is no hazard");
     defer.add_option("--determined-role", options.determinedRole, "pilot or mechanic");
-    defer.add_option("--determined-certificate", options.determinedCertificate,
-                     "their certificate's number");
+    defer.add_option("--determined-certificate", options.determinedCertificate, "their certificate's number");
 }
 
 void addParts(CLI::App& part, EntryOptions& options) {
     part.add_option("--position", options.position,
                     "where on the aircraft; a life limit's id of its airframe, for the part it is about")
         ->required();
-    for (const auto& [name, to, what] : {std::tuple{"--off", &options.off, "the part taken off: name,number,serial"},
-                                         std::tuple{"--on", &options.on, "the part put on: name,number,serial"}})
+    for (const auto& [name, to, what] :
+         {std::tuple{"--off", &options.off, "the part taken off: name,number,serial"},
+          std::tuple{"--on", &options.on, "the part put on: name,number,serial"}})
         part.add_option(name, *to, what)->delimiter(',')->expected(3);
     part.add_option("--off-counter", options.offCounters, "what the part taken off has run, id=value");
     part.add_option("--on-counter", options.onCounters, "what the part put on had run before, id=value");
@@ -94,9 +95,11 @@ void addArchiveCommands(CLI::App& app, Chosen& chosen) {
         one->add_option("aircraft", options->aircraft, "its registration")->required();
     };
     {
-        const auto [one, options] = add(
-            "import", "Verify records and take them in; bad ones are set aside with the reason", archiveImport);
-        one->add_option("files", options->files, "records, JSON or PDF, photos, folders of them, exports (zip)")
+        const auto [one, options] =
+            add("import", "Verify records and take them in; bad ones are set aside with the reason",
+                archiveImport);
+        one->add_option("files", options->files,
+                        "records, JSON or PDF, photos, folders of them, exports (zip)")
             ->required();
     }
     {
@@ -106,7 +109,8 @@ void addArchiveCommands(CLI::App& app, Chosen& chosen) {
         one->add_option("--out", options->to, "the zip to write; never overwrites")->required();
     }
     {
-        const auto [one, options] = add("find", "Find records; everything given must hold, the newest first", archiveFind);
+        const auto [one, options] =
+            add("find", "Find records; everything given must hold, the newest first", archiveFind);
         one->add_option("words", options->words, "words in what people wrote; “in quotes” as they stand");
         one->add_option("--aircraft", options->aircraft, "registration");
         one->add_option("--part", options->part, "a part's name, number, serial or position");
@@ -117,25 +121,29 @@ void addArchiveCommands(CLI::App& app, Chosen& chosen) {
         one->add_option("--before", options->before, "the day after the last, yyyy-mm-dd, UTC");
         one->add_option("--state", options->state,
                         "of a discrepancy that it brought: open, deferred, grounding, rectified, closed");
-        one->add_option("--most", options->most, "how many at most (50 if not given)")->check(CLI::Range(1, 10000));
+        one->add_option("--most", options->most, "how many at most (50 if not given)")
+            ->check(CLI::Range(1, 10000));
         one->add_option("--after", options->after, "go on after this record");
     }
     {
-        const auto [one, options] = add("history", "What records say of one point, the newest first", archiveHistory);
+        const auto [one, options] =
+            add("history", "What records say of one point, the newest first", archiveHistory);
         addAircraft(one, options);
         one->add_option("point", options->point, "the point's id")->required();
-        one->add_option("--most", options->most, "how many at most (50 if not given)")->check(CLI::Range(1, 100000));
+        one->add_option("--most", options->most, "how many at most (50 if not given)")
+            ->check(CLI::Range(1, 100000));
         one->add_option("--after", options->after, "go on after this record");
     }
     {
-        const auto [one, options] = add(
-            "state", "What stands against fit, open discrepancies, what is due, what contradicts", archiveState);
+        const auto [one, options] =
+            add("state", "What stands against fit, open discrepancies, what is due, what contradicts",
+                archiveState);
         addAircraft(one, options);
         one->add_option("--today", options->today, "date to judge by, yyyy-mm-dd (today if not given)");
     }
     {
-        const auto [one, options] =
-            add("verify", "Check every record again; name those that don't hold or are missing", archiveVerify);
+        const auto [one, options] = add(
+            "verify", "Check every record again; name those that don't hold or are missing", archiveVerify);
         one->add_option("aircraft", options->aircraft, "its registration (all aircraft if not given)");
         one->add_flag("--contents", options->contents, "judge again what each says, too: slower");
     }
@@ -150,8 +158,8 @@ void addArchiveCommands(CLI::App& app, Chosen& chosen) {
         one->add_option("to", options->to, "the copy; never overwrites")->required();
     }
     {
-        const auto [one, options] =
-            add("retention", "Which records may be let go and which stay (14 CFR 91.417(b))", archiveRetention);
+        const auto [one, options] = add(
+            "retention", "Which records may be let go and which stay (14 CFR 91.417(b))", archiveRetention);
         addAircraft(one, options);
         one->add_option("--today", options->today, "date to judge by, yyyy-mm-dd (today if not given)");
     }
@@ -166,7 +174,8 @@ void addEntryCommands(CLI::App& app, Chosen& chosen) {
     };
     {
         const auto [one, options] = add("reading", "Sign what the counters say", reading);
-        one->add_option("--counter", options->counters, "id=value; as often as there are counters")->required();
+        one->add_option("--counter", options->counters, "id=value; as often as there are counters")
+            ->required();
     }
     {
         const auto [one, options] = add("rectify", "Sign work done (14 CFR 43.9(a))", rectify);
@@ -190,30 +199,34 @@ void addEntryCommands(CLI::App& app, Chosen& chosen) {
             add("hand-over", "Sign that the aircraft and its file go to another owner", handOver);
         one->add_option("--to", options->to, "the new owner's name")->required();
         one->add_option("--words", options->words, "on what terms");
-        one->add_option("--export", options->exportTo, "also write the whole file, with this record, into this zip");
+        one->add_option("--export", options->exportTo,
+                        "also write the whole file, with this record, into this zip");
     }
     {
         const auto [one, options] = add("trust", "Sign whose key is good for what: the owner's word", trust);
         one->add_option("--name", options->to, "whose key it is")->required();
-        one->add_option("--fingerprint", options->fingerprint, "their key's, as “ambit key show” gives it")->required();
+        one->add_option("--fingerprint", options->fingerprint, "their key's, as “ambit key show” gives it")
+            ->required();
         one->add_option("--for", options->roles, "pilot, instructor, owner, mechanic; one or more")
             ->required()
             ->delimiter(',');
         one->add_option("--from", options->from, "since when, yyyy-mm-dd, UTC (now if not given)");
     }
     {
-        const auto [one, options] = add("revoke", "Sign that a key is good for nothing from a day on", revoke);
+        const auto [one, options] =
+            add("revoke", "Sign that a key is good for nothing from a day on", revoke);
         one->add_option("--fingerprint", options->fingerprint, "the key's")->required();
         one->add_option("--from", options->from, "since when, yyyy-mm-dd, UTC (now if not given)");
         one->add_option("--why", options->words, "why")->required();
     }
     {
-        const auto [one, options] = add(
-            "remove", "Let records go; a signed stub stays, so that the chain holds", remove);
+        const auto [one, options] =
+            add("remove", "Let records go; a signed stub stays, so that the chain holds", remove);
         one->add_option("--record", options->records, "identity; one or more")->required();
         one->add_option("--basis", options->words, "what allows it")->required();
         one->add_flag("--although-it-stays", options->anyway,
-                      "also what 14 CFR 91.417(b) says must stay (“ambit archive retention”), where other rules allow it");
+                      "also what 14 CFR 91.417(b) says must stay (“ambit archive retention”), where other "
+                      "rules allow it");
     }
     auto* ask = app.add_subcommand("questions", "The questions to answer before something is deferred");
     const auto json = std::make_shared<bool>(false);

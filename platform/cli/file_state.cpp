@@ -140,7 +140,6 @@ Result<std::optional<airframe::Airframe>> airframeOf(const archive::Archive& arc
     return std::optional<airframe::Airframe>();
 }
 
-
 Result<Date> dayGiven(const std::string& today) {
     return today.empty() ? Date::of(now()) : Date::parse(today);
 }

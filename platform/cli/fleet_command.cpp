@@ -110,10 +110,10 @@ int fleet(const FleetOptions& options) {
     if (!archive) return complain(archive.error());
     if (auto added = addAircraft(*archive, *fleet, descriptions); !added) return complain(added.error());
     Storing storing(*archive);
-    const auto made =
-        fleet::makeAll(*fleet, options.threads, [&](const fleet::Machine&, std::string&& json) -> Result<void> {
-            return storing.take(std::move(json));
-        });
+    const auto made = fleet::makeAll(*fleet, options.threads,
+                                     [&](const fleet::Machine&, std::string&& json) -> Result<void> {
+                                         return storing.take(std::move(json));
+                                     });
     if (!made) return complain(made.error());
     if (auto done = storing.flush(); !done) return complain(done.error());
     if (auto settled = archive::settle(*archive); !settled) return complain(settled.error());

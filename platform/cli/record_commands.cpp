@@ -151,8 +151,9 @@ Result<record::Signer> signerFrom(const SignOptions& options) {
 /// Nothing is written before all of it is signed.
 Result<void> countersign(std::vector<Countersigning>& files, const record::Signer& signer,
                          const SignOptions& options) {
-    auto json = record::countersignRecord(
-        files.front().bytes, signer, {signer.certificate().name, options.role, options.certificate}, now().at);
+    auto json =
+        record::countersignRecord(files.front().bytes, signer,
+                                  {signer.certificate().name, options.role, options.certificate}, now().at);
     if (!json) return tl::unexpected(inFile(json.error(), options.record));
     files.front().bytes = std::move(*json);
     if (options.pdf.empty()) return {};

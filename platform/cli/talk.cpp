@@ -3,8 +3,8 @@
 #include "base/files.hpp"
 #include "cli/commands.hpp"
 
-#include <cstdlib>
 #include <chrono>
+#include <cstdlib>
 #include <filesystem>
 #include <iostream>
 #include <termios.h>

@@ -76,7 +76,8 @@ inline std::string sealed(archive::OpenRound& round, const std::vector<std::stri
     if (!round.act(round::Concluded{true, ""}, at)) qFatal("not concluded");
     const Json content{{"previous", previous}, {"mark", std::string(1, mark)}};
     const file::Told told = madeUp(content, at);
-    auto done = round.seal({told.sha256, std::string(64, 'c'), "Robin Example"}, at, told, madeUpJson(content), "%PDF-");
+    auto done = round.seal({told.sha256, std::string(64, 'c'), "Robin Example"}, at, told,
+                           madeUpJson(content), "%PDF-");
     if (!done) qFatal("%s", toText(done.error()).c_str());
     return told.sha256;
 }

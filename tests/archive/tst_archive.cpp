@@ -208,7 +208,8 @@ private slots:
         QVERIFY((*archive.heads("OX-ABC") == std::vector<std::string>{two}));
         auto third = house.begin(archive, 1755000000000);
         const std::string three = test::sealed(*third, {one}, '3');
-        QVERIFY((*archive.heads("OX-ABC") == std::vector<std::string>{std::min(two, three), std::max(two, three)}));
+        QVERIFY((*archive.heads("OX-ABC") ==
+                 std::vector<std::string>{std::min(two, three), std::max(two, three)}));
         QCOMPARE(archive.records()->size(), 3U);
         QCOMPARE(archive.records("OX-ABC")->front().sha256, two); // newest first
         QVERIFY(archive.records("OX-DEF")->empty());
@@ -234,7 +235,8 @@ private slots:
         const Json content{{"previous", Json::array()}, {"mark", "1"}};
         const file::Told told = test::madeUp(content, {5});
         QCOMPARE(told.sha256, one);
-        QVERIFY(!second->seal({one, std::string(64, 'c'), "Robin Example"}, {6}, told, test::madeUpJson(content), ""));
+        QVERIFY(!second->seal({one, std::string(64, 'c'), "Robin Example"}, {6}, told,
+                              test::madeUpJson(content), ""));
         QCOMPARE(second->state().phase, round::Phase::concluded);
         QCOMPARE(archive.events(second->state().id)->size(), events);
         QVERIFY(!archive.rounds()->front().sealed);

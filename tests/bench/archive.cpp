@@ -1,6 +1,6 @@
-// An archive of an invented fleet: taking it in, checking it, asking it. The limit that checking and taking in
-// are held against is what OpenSSL alone needs for the same records on all cores: one P-256 verification and
-// one SHA-256 over the bytes of each.
+// An archive of an invented fleet: taking it in, checking it, asking it. The limit that checking and taking
+// in are held against is what OpenSSL alone needs for the same records on all cores: one P-256 verification
+// and one SHA-256 over the bytes of each.
 #include "airframe/read.hpp"
 #include "archive/aircraft_file.hpp"
 #include "archive/find.hpp"
@@ -109,7 +109,8 @@ double openSslLimit(Spool& spool) {
             EVP_PKEY_verify_init(context);
             for (std::size_t i = core; i < 10 * records.size(); i += cores) {
                 (void)sha256(records[i % records.size()]);
-                if (EVP_PKEY_verify(context, signature.data(), size, digest.data(), digest.size()) != 1) std::abort();
+                if (EVP_PKEY_verify(context, signature.data(), size, digest.data(), digest.size()) != 1)
+                    std::abort();
             }
             EVP_PKEY_CTX_free(context);
         });
@@ -148,21 +149,23 @@ template<class Ask> bool timed(const char* what, int times, Ask ask) {
         spent.push_back(milliseconds(timer));
     }
     char detail[120];
-    std::snprintf(detail, sizeof detail, "p95 of %d; median %.2f ms, worst %.1f", times, median(spent), quantile(spent, 1));
+    std::snprintf(detail, sizeof detail, "p95 of %d; median %.2f ms, worst %.1f", times, median(spent),
+                  quantile(spent, 1));
     return report(what, quantile(spent, 0.95), "ms", 50, detail);
 }
 
 bool asked(const archive::Archive& archive, const std::vector<std::string>& aircraft) {
     std::mt19937 random(5);
     const auto anyAircraft = [&] { return aircraft[random() % aircraft.size()]; };
-    const char* words[] = {"worn",   "crack",  "oil",     "lamp flickers", "\"in the lower corner\"", "replaced belt",
-                           "nut",    "chafed", "looked",  "fit",           "tyre pressure",           "leak",
-                           "corros", "nick",   "invented"};
+    const char* words[] = {"worn",          "crack", "oil",    "lamp flickers", "\"in the lower corner\"",
+                           "replaced belt", "nut",   "chafed", "looked",        "fit",
+                           "tyre pressure", "leak",  "corros", "nick",          "invented"};
     const char* people[] = {"Demo", "Jules Demo", "Fictive", "Sample", "Charlie"};
     using State = file::Discrepancy::State;
     bool holds = true;
     const auto search = [&](const char* what, const std::function<archive::Wanted(int)>& wanted) {
-        holds = timed(what, 200, [&](int i) { return archive::find(archive, wanted(i)).has_value(); }) && holds;
+        holds =
+            timed(what, 200, [&](int i) { return archive::find(archive, wanted(i)).has_value(); }) && holds;
     };
     search("find by words", [&](int i) {
         archive::Wanted one;
@@ -189,7 +192,8 @@ bool asked(const archive::Archive& archive, const std::vector<std::string>& airc
     });
     search("find by state", [&](int i) {
         archive::Wanted one;
-        const State states[] = {State::open, State::deferred, State::grounding, State::rectified, State::closed};
+        const State states[] = {State::open, State::deferred, State::grounding, State::rectified,
+                                State::closed};
         one.state = states[i % 5];
         if (i % 3 == 0) one.words = "worn";
         return one;
@@ -200,9 +204,10 @@ bool asked(const archive::Archive& archive, const std::vector<std::string>& airc
         return one;
     });
     const char* points[] = {"oil-level", "lamps", "windscreen", "no-such-point"};
-    holds = timed("history of a point", 200, [&](int i) {
-                return archive::history(archive, anyAircraft(), points[i % 4]).has_value();
-            }) && holds;
+    holds =
+        timed("history of a point", 200,
+              [&](int i) { return archive::history(archive, anyAircraft(), points[i % 4]).has_value(); }) &&
+        holds;
     std::map<std::string, airframe::Airframe> airframes;
     const auto known = archive.aircraft();
     for (const char* name : {"/helicopter/airframe.json", "/aeroplane/airframe.json"}) {
@@ -210,14 +215,16 @@ bool asked(const archive::Archive& archive, const std::vector<std::string>& airc
         if (one) airframes.emplace(one->sha256, std::move(*one));
     }
     const Date today = Date::parse("2026-01-01").value();
-    return timed("aircraft page", 200, [&](int) {
-               const auto its = archive::fileOf(archive, anyAircraft());
-               if (!its) return false;
-               const auto against = file::standsAgainst(*its, toText(today));
-               for (const auto& [hash, airframe] : airframes)
-                   if (file::comesDue(*its, airframe, today).empty()) return false;
-               return !its->pages.empty();
-           }) && holds;
+    return timed("aircraft page", 200,
+                 [&](int) {
+                     const auto its = archive::fileOf(archive, anyAircraft());
+                     if (!its) return false;
+                     const auto against = file::standsAgainst(*its, toText(today));
+                     for (const auto& [hash, airframe] : airframes)
+                         if (file::comesDue(*its, airframe, today).empty()) return false;
+                     return !its->pages.empty();
+                 }) &&
+           holds;
 }
 
 } // namespace
@@ -228,7 +235,8 @@ bool archive(const QString& workFolder, std::size_t records) {
     timer.start();
     if (!fill(spool, records)) return false;
     std::printf("%zu records of an invented fleet, %.1f kB each, made in %.0f s\n", spool.count,
-                static_cast<double>(spool.bytes) / 1000 / static_cast<double>(spool.count), milliseconds(timer) / 1000);
+                static_cast<double>(spool.bytes) / 1000 / static_cast<double>(spool.count),
+                milliseconds(timer) / 1000);
     std::fflush(stdout);
     const double before = openSslLimit(spool);
 
@@ -250,8 +258,10 @@ bool archive(const QString& workFolder, std::size_t records) {
     if (!done || bad > 0) return false;
     timer.start();
     if (!archive::settle(*opened)) return false;
-    std::printf("files folded anew after it in %.1f s; archive %.2f kB a record\n", milliseconds(timer) / 1000,
-                static_cast<double>(QFile(QString::fromStdString(path)).size()) / 1000 / static_cast<double>(spool.count));
+    std::printf("files folded anew after it in %.1f s; archive %.2f kB a record\n",
+                milliseconds(timer) / 1000,
+                static_cast<double>(QFile(QString::fromStdString(path)).size()) / 1000 /
+                    static_cast<double>(spool.count));
     timer.start();
     const auto verified = archive::verify(*opened);
     const double verifying = static_cast<double>(spool.count) * 1000 / milliseconds(timer);
