@@ -12,7 +12,7 @@ namespace ambit::archive {
 
 namespace {
 
-constexpr std::size_t stretchCount = 512;                 ///< things in one transaction
+constexpr std::size_t stretchCount = 512;                   ///< things in one transaction
 constexpr std::size_t stretchBytes = std::size_t{24} << 20; ///< or so many bytes
 
 bool isJpeg(std::string_view bytes) {
@@ -41,14 +41,16 @@ Looked look(Result<Offered> offered) {
     Looked looked{std::move(offered->name), {}};
     std::string& bytes = offered->bytes;
     if (isJpeg(bytes) || isPng(bytes)) {
-        looked.what = photoOf(sha256Hex(bytes), std::move(bytes));
+        std::string hash = sha256Hex(bytes); // before they go: arguments have no order
+        looked.what = photoOf(std::move(hash), std::move(bytes));
     } else if (!bytes.starts_with("%PDF-") && !bytes.starts_with(R"({"content":)")) {
         auto airframe = airframe::read(bytes);
         if (airframe)
             looked.what = Airframe{airframe->sha256, airframe->name, std::move(bytes)};
         else
-            looked.what = fail(ErrorCode::invalid, "This is neither a record nor a photo nor an airframe.", looked.name,
-                               "Give record.json, record.pdf, or what “ambit archive export” wrote.");
+            looked.what =
+                fail(ErrorCode::invalid, "This is neither a record nor a photo nor an airframe.", looked.name,
+                     "Give record.json, record.pdf, or what “ambit archive export” wrote.");
     } else {
         auto record = verified(bytes);
         if (record)
@@ -102,7 +104,8 @@ struct Keeping {
             if (auto in = connection.keepPhoto(photo); !in) return tl::unexpected(in.error());
         for (const std::string& pdf : one.pdfs)
             if (auto in = connection.keepPdf(one.told, pdf); !in) return tl::unexpected(in.error());
-        return Imported{one.told.sha256, one.told.registration, one.told.kind(), kept->isNew, kept->signatures};
+        return Imported{one.told.sha256, one.told.registration, one.told.kind(), kept->isNew,
+                        kept->signatures};
     }
     Result<Imported> operator()(const PhotoBytes& photo) {
         const std::string& hash = photo.photo.sha256;
@@ -204,7 +207,8 @@ Result<void> addAircraftOfRecords(Archive& archive) {
         if (!text) continue;
         const auto airframe = airframe::read(*text);
         if (!airframe) continue;
-        if (auto added = archive.addAircraft({registration, latest->serial, airframe->sha256, airframe->name}, *text);
+        if (auto added =
+                archive.addAircraft({registration, latest->serial, airframe->sha256, airframe->name}, *text);
             !added)
             return added;
     }
