@@ -407,6 +407,16 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     return {};
 }
 
+/// Where no record stands, a search or a list may still stumble.
+Result<void> lookAtPages(Connection& connection) {
+    Statement select = connection.prepare("PRAGMA quick_check(1)");
+    if (select.step() != SQLITE_ROW) return connection.failed("be read");
+    const std::string said = select.textAt(0);
+    if (said == "ok") return {};
+    return fail(ErrorCode::storage, "The records hold, but the archive around them is damaged: " + said + '.',
+                connection.file, "Keep the file, copy it away, and go on with a backup.");
+}
+
 /// Records of the first schema that didn't hold when it was left behind.
 Result<void> lookAtFirst(Connection& connection, Verification& verification) {
     Statement select = connection.prepare("SELECT sha256 FROM record_1 ORDER BY sha256");
@@ -436,6 +446,8 @@ Result<Verification> verify(const Archive& archive, const Verifying& what) {
     if (auto done = lookAtPdfs(archive, what, verification); !done) return tl::unexpected(done.error());
     if (what.registration.empty())
         if (auto done = lookAtFirst(connection, verification); !done) return tl::unexpected(done.error());
+    if (what.contents && verification.broken.empty())
+        if (auto done = lookAtPages(connection); !done) return tl::unexpected(done.error());
     std::sort(verification.broken.begin(), verification.broken.end(),
               [](const Broken& a, const Broken& b) { return a.sha256 < b.sha256; });
     return verification;

@@ -18,14 +18,15 @@ struct Verification {
     std::size_t photos = 0;
     std::size_t pdfs = 0;
     std::vector<Broken> broken;
-    std::vector<file::Hole> holes;          ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
+    std::vector<file::Hole>
+        holes; ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
     std::vector<std::string> missingPhotos; ///< hashes that records name
 };
 
 struct Verifying {
     std::string registration; ///< empty: all aircraft
-    /// Judges again, as if it came in now, what each record says: several times slower. Without it, its bytes
-    /// are still those that were judged when it came in.
+    /// Judges again, as if it came in now, what each record says, and looks at the rest of the file: several
+    /// times slower. Without it, its bytes are still those that were judged when it came in.
     bool contents = false;
     /// Now and then, from this thread: how many of how many records. False: stop here.
     std::function<bool(std::size_t done, std::size_t all)> progress;
