@@ -60,6 +60,7 @@ set(AMBIT_QML_FILES
     screens/FindingSheet.qml
     screens/FindingsScreen.qml
     screens/GroundScreen.qml
+    screens/ExportScreen.qml
     screens/HandOverScreen.qml
     screens/HistoryScreen.qml
     screens/KeyFields.qml

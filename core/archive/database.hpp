@@ -3,6 +3,7 @@
 
 #include "base/result.hpp"
 
+#include <cerrno>
 #include <cstdint>
 #include <map>
 #include <memory>
@@ -15,9 +16,11 @@ namespace ambit::archive {
 /// What SQLite just said, for a person.
 [[nodiscard]] inline tl::unexpected<Error> failed(sqlite3* db, const std::string& doing,
                                                   const std::string& where) {
-    const int code = sqlite3_errcode(db);
+    const int code = sqlite3_errcode(db) & 0xFF;
     const char* remedy = "Nothing was changed. Try again; if it stays so, look at the disk.";
-    if (code == SQLITE_FULL) remedy = "The disk is full. Make room and try again; nothing was lost.";
+    // Where SQLite makes room itself, for what lies beside the file, it says only that it failed.
+    const bool isFull = code == SQLITE_FULL || (code == SQLITE_IOERR && sqlite3_system_errno(db) == ENOSPC);
+    if (isFull) remedy = "The disk is full. Make room and try again; nothing was lost.";
     if (code == SQLITE_BUSY || code == SQLITE_LOCKED)
         remedy = "Another program has the archive open. Close it and try again.";
     if (code == SQLITE_CORRUPT || code == SQLITE_NOTADB)

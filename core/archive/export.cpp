@@ -154,6 +154,7 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
         return fail(ErrorCode::notFound, "The archive has no record of this aircraft.", registration,
                     "Look at its registration.");
     const file::AircraftFile file = file::fold(*records);
+    if (to.has_parent_path()) std::filesystem::create_directories(to.parent_path(), none);
     Zip zip(to);
     if (auto opened = zip.open(); !opened) return tl::unexpected(opened.error());
     Writing writing{archive, zip, folderOf(registration), {}, {}};

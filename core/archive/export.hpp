@@ -16,7 +16,8 @@ struct Exported {
 
 /// records/ (each record's JSON with every row of its signatures, and its PDFs), photos/, airframes/,
 /// index.html (the file as it stands on that day, each record with its words and links) and README.txt (how
-/// to check it with stock tools). `to` must not exist; it is there whole, or not at all. Errors: notFound, no
+/// to check it with stock tools). `to` must not exist (its
+/// folder is made if needed); it is there whole, or not at all. Errors: notFound, no
 /// record of the aircraft; storage.
 [[nodiscard]] Result<Exported> exportFile(const Archive& archive, const std::string& registration,
                                           const std::filesystem::path& to, Instant at);

@@ -42,7 +42,8 @@ Looked look(Result<Offered> offered) {
     Looked looked{std::move(offered->name), {}};
     std::string& bytes = offered->bytes;
     if (isJpeg(bytes) || isPng(bytes)) {
-        looked.what = photoOf(sha256Hex(bytes), std::move(bytes));
+        std::string hash = sha256Hex(bytes); // before they go: arguments have no order
+        looked.what = photoOf(std::move(hash), std::move(bytes));
     } else if (!bytes.starts_with("%PDF-") && !bytes.starts_with(R"({"content":)")) {
         auto airframe = airframe::read(bytes);
         if (airframe)

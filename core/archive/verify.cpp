@@ -45,6 +45,7 @@ struct Named {
 struct Found {
     std::vector<Bytes> here;
     std::vector<Named> named;
+    std::vector<Bytes> gone; ///< let go, as signed stubs say
     std::vector<Broken> broken;
 };
 
@@ -55,6 +56,7 @@ struct Row {
     std::string registration;
     std::string pageSha256;
     std::string previous;
+    std::string kind, conclusion, findings;
     std::string told;
 };
 
@@ -67,8 +69,9 @@ public:
     Result<void> look(std::int64_t from, std::int64_t to) {
         if (auto read = readSignatures(from, to); !read) return read;
         Statement select = connection->prepare(
-            "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.told,"
-            " record.dictionary, record.content FROM record JOIN file ON file.id = record.file"
+            "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.kind,"
+            " page.conclusion, page.findings, page.told, record.dictionary, record.content FROM record"
+            " LEFT JOIN file ON file.id = record.file"
             " LEFT JOIN page ON page.file = record.file AND page.record = record.key"
             " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY "
             "record.key");
@@ -76,9 +79,10 @@ public:
         int code = 0;
         while ((code = select.step()) == SQLITE_ROW) {
             const Row row{select.integerAt(0), select.textAt(1), select.textAt(2),
-                          select.textAt(3),    select.textAt(4), select.textAt(5)};
+                          select.textAt(3),    select.textAt(4), select.textAt(5),
+                          select.textAt(6),    select.textAt(7), select.textAt(8)};
             found.here.push_back(bytesOf(row.sha256));
-            auto good = connection->content(select.integerAt(6), select.textAt(7), content);
+            auto good = connection->content(select.integerAt(9), select.textAt(10), content);
             if (good) good = lookAt(row);
             if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
             for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
@@ -134,7 +138,28 @@ private:
                 changed("It isn't in its place: it was moved to another aircraft or time."));
         if (row.pageSha256 != row.sha256 || top->previous != listed(row.previous))
             return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+        if (row.kind == "removal")
+            if (auto read = readRemoval(row); !read) return read;
         return what.contents ? judge(row, its) : Result<void>();
+    }
+
+    /// Whoever can write the file can write into the table `gone`: only what a signed stub says counts. What
+    /// went named others, and the stub names them in its place.
+    Result<void> readRemoval(const Row& row) {
+        const auto read = parseJson(content);
+        if (!read) return tl::unexpected(read.error());
+        if (auto good = record::checkEntry(*read); !good) return good;
+        const record::ReadEntry entry = record::entryFrom(*read);
+        const auto* removal = std::get_if<record::Removal>(&entry.entry);
+        if (removal == nullptr)
+            return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+        const Bytes by = bytesOf(row.sha256);
+        for (const auto& one : removal->records) {
+            found.gone.push_back(bytesOf(fromHex(one.record).value_or(std::string())));
+            for (const std::string& earlier : one.previous)
+                found.named.push_back({bytesOf(fromHex(earlier).value_or(std::string())), by});
+        }
+        return {};
     }
 
     /// Several signatures: each way through them must hold.
@@ -152,9 +177,37 @@ private:
     Result<void> judge(const Row& row, const std::vector<record::SignatureText>& its) {
         const auto report = record::verifyRecord(record::assembled(content, {its.front()}));
         if (!report) return tl::unexpected(report.error());
-        if (file::packed(file::toldBy(*report)) != row.told)
+        static const std::string sql =
+            pagesWhere("page.file = (SELECT file FROM record WHERE key = ?1) AND page.record = ?1");
+        Statement select = connection->prepare(sql.c_str());
+        if (select.integer(row.key).step() != SQLITE_ROW) return connection->failed("be read");
+        const auto kept = connection->toldIn(select);
+        if (!kept) return tl::unexpected(kept.error());
+        if (beside(file::toldBy(*report)) != beside(*kept, row))
             return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
         return {};
+    }
+
+    /// All that the archive keeps beside a record, so that lists and searches needn't read it.
+    static std::vector<std::string> beside(const file::Told& told) {
+        const file::RoundTold* round = told.round();
+        return {told.kind(),
+                round == nullptr ? ""
+                : round->fit     ? "fit"
+                                 : "not fit",
+                std::to_string(told.findings()),
+                told.signer.name,
+                told.signer.role,
+                told.signer.certificate,
+                told.key,
+                round == nullptr ? "" : file::toJson(*round->walked).dump(),
+                file::packed(told)};
+    }
+    static std::vector<std::string> beside(const file::Told& kept, const Row& row) {
+        std::vector<std::string> list = beside(kept);
+        list[1] = row.conclusion;
+        list[2] = row.findings;
+        return list;
     }
 
     static std::string jsonText(const std::string& text) {
@@ -233,11 +286,13 @@ Result<Found> lookAtRecords(Connection& connection, const std::vector<std::int64
     for (const auto& worker : workers) {
         all.here.insert(all.here.end(), worker->found.here.begin(), worker->found.here.end());
         all.named.insert(all.named.end(), worker->found.named.begin(), worker->found.named.end());
+        all.gone.insert(all.gone.end(), worker->found.gone.begin(), worker->found.gone.end());
         all.broken.insert(all.broken.end(), worker->found.broken.begin(), worker->found.broken.end());
         worker->found = {};
     }
     std::sort(all.here.begin(), all.here.end());
     std::sort(all.named.begin(), all.named.end());
+    std::sort(all.gone.begin(), all.gone.end());
     return all;
 }
 
@@ -255,7 +310,7 @@ Result<std::vector<Bytes>> digests(Connection& connection, const char* sql, cons
 
 Result<std::vector<Bytes>> headsOf(Connection& connection, const std::string& registration) {
     return digests(connection,
-                   "SELECT head.sha256 FROM head JOIN file ON file.id = head.file"
+                   "SELECT head.sha256 FROM head LEFT JOIN file ON file.id = head.file"
                    " WHERE ?1 = '' OR file.registration = ?1",
                    registration);
 }
@@ -264,16 +319,12 @@ Result<std::vector<Bytes>> headsOf(Connection& connection, const std::string& re
 /// may go on keeping records meanwhile: what has come in since isn't missing.
 Result<void> lookForHoles(Connection& connection, const Found& found, const std::vector<Bytes>& heads,
                           const std::string& registration, Verification& verification) {
-    const auto gone = digests(connection,
-                              "SELECT gone.sha256 FROM gone JOIN file ON file.id = gone.file"
-                              " WHERE ?1 = '' OR file.registration = ?1",
-                              registration);
-    if (!gone) return tl::unexpected(gone.error());
     const auto has = [](const std::vector<Bytes>& list, const Bytes& one) {
         return std::binary_search(list.begin(), list.end(), one);
     };
     const auto missing = [&](const Bytes& one) {
-        return !has(found.here, one) && !has(*gone, one) && connection.recordKey(hexOf(one)).value_or(0) == 0;
+        return !has(found.here, one) && !has(found.gone, one) &&
+               connection.recordKey(hexOf(one)).value_or(0) == 0;
     };
     for (const Named& named : found.named) {
         const std::string hole = hexOf(named.what);
@@ -289,7 +340,7 @@ Result<void> lookForHoles(Connection& connection, const Found& found, const std:
     for (const Bytes& one : found.here) {
         const auto named = std::lower_bound(found.named.begin(), found.named.end(), Named{one, {}});
         const bool isNamed = named != found.named.end() && named->what == one;
-        if (!isNamed && !has(heads, one) && !has(*now, one) && !has(*gone, one))
+        if (!isNamed && !has(heads, one) && !has(*now, one) && !has(found.gone, one))
             verification.broken.push_back(
                 {hexOf(one), changed("A record that came after it is gone, and nothing says which.")});
     }
@@ -356,6 +407,16 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     return {};
 }
 
+/// Where no record stands, a search or a list may still stumble.
+Result<void> lookAtPages(Connection& connection) {
+    Statement select = connection.prepare("PRAGMA quick_check(1)");
+    if (select.step() != SQLITE_ROW) return connection.failed("be read");
+    const std::string said = select.textAt(0);
+    if (said == "ok") return {};
+    return fail(ErrorCode::storage, "The records hold, but the archive around them is damaged: " + said + '.',
+                connection.file, "Keep the file, copy it away, and go on with a backup.");
+}
+
 /// Records of the first schema that didn't hold when it was left behind.
 Result<void> lookAtFirst(Connection& connection, Verification& verification) {
     Statement select = connection.prepare("SELECT sha256 FROM record_1 ORDER BY sha256");
@@ -385,6 +446,8 @@ Result<Verification> verify(const Archive& archive, const Verifying& what) {
     if (auto done = lookAtPdfs(archive, what, verification); !done) return tl::unexpected(done.error());
     if (what.registration.empty())
         if (auto done = lookAtFirst(connection, verification); !done) return tl::unexpected(done.error());
+    if (what.contents && verification.broken.empty())
+        if (auto done = lookAtPages(connection); !done) return tl::unexpected(done.error());
     std::sort(verification.broken.begin(), verification.broken.end(),
               [](const Broken& a, const Broken& b) { return a.sha256 < b.sha256; });
     return verification;

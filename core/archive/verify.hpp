@@ -25,8 +25,8 @@ struct Verification {
 
 struct Verifying {
     std::string registration; ///< empty: all aircraft
-    /// Judges again, as if it came in now, what each record says: several times slower. Without it, its bytes
-    /// are still those that were judged when it came in.
+    /// Judges again, as if it came in now, what each record says, and looks at the rest of the file: several
+    /// times slower. Without it, its bytes are still those that were judged when it came in.
     bool contents = false;
     /// Now and then, from this thread: how many of how many records. False: stop here.
     std::function<bool(std::size_t done, std::size_t all)> progress;

@@ -59,13 +59,17 @@ Json toJson(const archive::Sighting& one) {
 int tell(const ArchiveOptions& options, const std::string& name, const Result<archive::Imported>& outcome) {
     if (!outcome) { // set aside with the reason; the rest goes in
         Error error = outcome.error();
+        const int code = exitCodeOf(error); // a file's name before it would make a lost one of it
         if (error.where != name) error.where = name + (error.where.empty() ? "" : ": " + error.where);
-        if (!options.json) return complain(error);
+        if (!options.json) {
+            (void)complain(error);
+            return code;
+        }
         Json out = cli::toJson(error);
         out["file"] = name;
         out["ok"] = false;
         std::cout << out.dump() << std::endl;
-        return exitCodeOf(error);
+        return code;
     }
     const archive::Imported& one = *outcome;
     const bool isRecord = one.kind != "photo" && one.kind != "airframe";

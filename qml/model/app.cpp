@@ -44,8 +44,8 @@ App::App(Services handedIn, QObject* parent)
       aircraftRows(services, reporter(), this), fileView(services, reporter(), this),
       stateView(services, background, this), findingsView(services, stateView, this),
       searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
-      verificationView(background, reporter(), this), signingView(services, reporter(), this),
-      entryView(services, stateView, signingView, reporter(), this) {
+      verificationView(background, reporter(), this), exportView(services, background, reporter(), this),
+      signingView(services, reporter(), this), entryView(services, stateView, signingView, reporter(), this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;

@@ -4,6 +4,7 @@
 #include "model/aircraft_file_view.hpp"
 #include "model/aircraft_model.hpp"
 #include "model/entry_view.hpp"
+#include "model/export_view.hpp"
 #include "model/file_view.hpp"
 #include "model/plan_comparison.hpp"
 #include "model/point_history_view.hpp"
@@ -29,6 +30,7 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::SearchView* search READ search CONSTANT)
     Q_PROPERTY(ambit::view::PointHistoryView* pointHistory READ pointHistory CONSTANT)
     Q_PROPERTY(ambit::view::VerificationView* verification READ verification CONSTANT)
+    Q_PROPERTY(ambit::view::ExportView* exporting READ exporting CONSTANT)
     Q_PROPERTY(ambit::view::ZoneFindings* zoneFindings READ zoneFindings CONSTANT)
     /// Signs what is said between rounds.
     Q_PROPERTY(ambit::view::EntryView* entries READ entries CONSTANT)
@@ -76,6 +78,7 @@ public:
     [[nodiscard]] SearchView* search() { return &searchView; }
     [[nodiscard]] PointHistoryView* pointHistory() { return &historyView; }
     [[nodiscard]] VerificationView* verification() { return &verificationView; }
+    [[nodiscard]] ExportView* exporting() { return &exportView; }
     [[nodiscard]] ZoneFindings* zoneFindings() { return &findingsView; }
     [[nodiscard]] EntryView* entries() { return &entryView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
@@ -122,6 +125,7 @@ private:
     SearchView searchView;
     PointHistoryView historyView;
     VerificationView verificationView;
+    ExportView exportView;
     SigningView signingView;
     EntryView entryView;
     std::unique_ptr<RoundView> current;

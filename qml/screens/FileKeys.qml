@@ -29,6 +29,11 @@ Column {
             step: "Verify",
             name: "fileVerify",
             text: qsTr("Verify")
+        },
+        {
+            step: "Export",
+            name: "fileExport",
+            text: qsTr("Write the whole file")
         }
     ]
     readonly property var signing: [

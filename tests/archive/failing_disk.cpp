@@ -15,6 +15,7 @@ struct File {
 };
 
 int fuse = -1;
+int room = -1; ///< writes until the disk is full
 int syncs = 0;
 
 bool burnt() {
@@ -24,11 +25,17 @@ bool burnt() {
     return false;
 }
 
+bool isFull() {
+    if (room > 0) --room;
+    return room == 0;
+}
+
 sqlite3_file* real(sqlite3_file* file) {
     return reinterpret_cast<File*>(file)->real;
 }
 
 int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 at) {
+    if (isFull()) return SQLITE_FULL;
     return burnt() ? SQLITE_IOERR_WRITE : real(file)->pMethods->xWrite(real(file), bytes, count, at);
 }
 int truncate(sqlite3_file* file, sqlite3_int64 size) {
@@ -124,6 +131,12 @@ void useFailingDisk() {
 
 void setFuse(int operations) {
     fuse = operations;
+    room = -1;
+}
+
+void setRoom(int writes) {
+    room = writes;
+    fuse = -1;
 }
 
 int syncsDone() {

@@ -9,6 +9,10 @@ void useFailingDisk();
 /// After `operations` more writes, cuts and syncs, all of them fail, until the next call. Negative: never.
 void setFuse(int operations);
 
+/// The same, for want of room: what would need more of it fails as on a full disk; truncating and syncing go
+/// on.
+void setRoom(int writes);
+
 /// Syncs since the last call.
 int syncsDone();
 

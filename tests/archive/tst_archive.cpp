@@ -1,43 +1,14 @@
 // What goes into an archive comes out again, and only what may goes in.
 #include "archive/schema.hpp"
 #include "archives.hpp"
+#include "raw.hpp"
 
 #include <QTest>
-#include <sqlite3.h>
 
 using namespace ambit;
 using archive::OpenRound;
 using test::House;
-
-namespace {
-
-/// A database without the archive around it.
-class Raw {
-public:
-    explicit Raw(const std::string& file) { sqlite3_open(file.c_str(), &db); }
-    Raw(const Raw&) = delete;
-    Raw& operator=(const Raw&) = delete;
-    ~Raw() { sqlite3_close(db); }
-
-    void run(const std::string& sql) {
-        if (sqlite3_exec(db, sql.c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
-            qFatal("%s", sqlite3_errmsg(db));
-    }
-    std::string ask(const char* sql) {
-        std::string all;
-        const auto row = [](void* out, int count, char** cells, char** /*names*/) {
-            for (int i = 0; i < count; ++i)
-                static_cast<std::string*>(out)->append(cells[i] == nullptr ? "NULL" : cells[i]).append(" ");
-            return 0;
-        };
-        if (sqlite3_exec(db, sql, row, &all, nullptr) != SQLITE_OK) return sqlite3_errmsg(db);
-        return all;
-    }
-
-    sqlite3* db = nullptr;
-};
-
-} // namespace
+using test::Raw;
 
 class TestArchive : public QObject {
     Q_OBJECT

@@ -63,8 +63,8 @@ std::vector<round::Event> walked(bool fit, const round::Photo& photo) {
     round::Opened opened;
     opened.registration = "OX-TEST";
     opened.serial = "T-1";
-    opened.airframe = machine().id;
-    opened.airframeSha256 = machine().sha256;
+    opened.airframe = recordedMachine().id;
+    opened.airframeSha256 = recordedMachine().sha256;
     opened.walk = "short";
     opened.who = {signerName, "pilot", ""};
     opened.counters = {{"hours", "1284.6"}, {"landings", "4107"}};
@@ -110,7 +110,7 @@ record::Signer remembering(const record::Signer& signer) {
 
 } // namespace
 
-const airframe::Airframe& machine() {
+const airframe::Airframe& recordedMachine() {
     static const airframe::Airframe airframe = [] {
         auto read = airframe::readFrom(AMBIT_ROOT "/tests/airframe/good.json");
         if (!read) std::abort();
@@ -124,13 +124,13 @@ std::vector<round::Event> roundOf(bool fit) {
 }
 
 Json contentOf(bool fit, const std::vector<std::string>& previous) {
-    return must(record::roundContent(machine(), roundOf(fit), previous));
+    return must(record::roundContent(recordedMachine(), roundOf(fit), previous));
 }
 
 Json contentWith(const std::string& photoBytes) {
     const round::Photo photo{sha256Hex(photoBytes), "image/jpeg",
                              static_cast<std::int64_t>(photoBytes.size())};
-    return must(record::roundContent(machine(), walked(false, photo), {}));
+    return must(record::roundContent(recordedMachine(), walked(false, photo), {}));
 }
 
 const std::string& keyFile() {

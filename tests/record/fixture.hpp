@@ -11,7 +11,7 @@ namespace ambit::test {
 inline constexpr const char* passphrase = "correct horse battery";
 inline const std::string signerName = "Róbín “R” Example 例";
 
-[[nodiscard]] const airframe::Airframe& machine();
+[[nodiscard]] const airframe::Airframe& recordedMachine();
 
 /// Six points: a re-opened measurement, two findings (one with a photo), one not inspected. `fit`: all sound
 /// but the one not inspected.

@@ -132,7 +132,7 @@ private slots:
                    round::AreaMarked{1, {{"3", "0"}, {"5", "0"}, {"5", "2.5"}}, "Wall"},
                    round::StandFree{"front"}});
         insert(9, {round::StandBlocked{"front", "Unsafe"}});
-        const auto content = record::roundContent(test::machine(), events, {});
+        const auto content = record::roundContent(test::recordedMachine(), events, {});
         QVERIFY2(content, content ? "" : toText(content.error()).c_str());
         QCOMPARE((*content)["version"], Json(2));
         const Json& differences = (*content)["differences"];
@@ -168,9 +168,9 @@ private slots:
 
     void refusesARoundThatGoesOn() {
         auto events = test::roundOf(true);
-        QVERIFY(record::roundContent(test::machine(), events, {}));
+        QVERIFY(record::roundContent(test::recordedMachine(), events, {}));
         events.pop_back();
-        const auto content = record::roundContent(test::machine(), events, {});
+        const auto content = record::roundContent(test::recordedMachine(), events, {});
         QVERIFY(!content);
         QCOMPARE(content.error().code, ErrorCode::refused);
     }

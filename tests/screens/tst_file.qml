@@ -98,6 +98,23 @@ ScreenCase {
         touch("recordsBack");
         see("screenFile");
     }
+    function test_wholeFile() {
+        open(390, 844);
+        pastRound([finding], 3);
+        openFile();
+        touch("fileExport");
+        see("screenExport");
+        touch("exportWhole"); // no folder yet
+        verify(Stage.app.problem.includes("No folder"));
+        Stage.app.clearProblem();
+        type("exportWholeFolder", Stage.outFolder);
+        touch("exportWhole");
+        tryVerify(() => Stage.app.exporting.written !== "", 5000, "it is written");
+        compare(Stage.app.problem, "");
+        verify(Stage.app.exporting.words.startsWith("1 records, 1 PDFs"));
+        touch("exportBack");
+        see("screenFile");
+    }
     function test_deferral() {
         open(390, 844);
         pastRound([finding], 3);
