@@ -108,7 +108,7 @@ Result<std::vector<Bytes>> goneSince(Connection& connection, const Found& found,
                                " JOIN file ON file.id = page.file"
                                " WHERE page.kind = 'removal' AND (?1 = '' OR file.registration = ?1)",
                                registration);
-    if (!stubs) return stubs;
+    if (!stubs) return tl::unexpected(stubs.error());
     if (std::includes(found.here.begin(), found.here.end(), stubs->begin(), stubs->end()))
         return std::vector<Bytes>();
     return digests(connection,
