@@ -36,6 +36,14 @@ void sure(const Result<void>& result) {
     if (!result) qFatal("%s", toText(result.error()).c_str());
 }
 
+/// One line of words.
+std::string line(std::initializer_list<std::string_view> words) {
+    std::string all;
+    for (const std::string_view word : words)
+        all.append(all.empty() ? "" : " ").append(word);
+    return all;
+}
+
 /// Everything an archive holds, as far as anybody can ask for it; one line a fact.
 std::vector<std::string> everything(const std::string& file) {
     std::vector<std::string> facts;
@@ -44,8 +52,8 @@ std::vector<std::string> everything(const std::string& file) {
         const auto told = sure(archive.told(registration));
         for (const file::Told& one : told) {
             const std::string name = "record " + one.sha256 + ' ';
-            facts.push_back(name + registration + ' ' + toText(one.at) + ' ' + one.signer.name + ' ' +
-                            one.key);
+            facts.push_back(
+                line({"record", one.sha256, registration, toText(one.at), one.signer.name, one.key}));
             facts.push_back(name + file::packed(one));
             for (const std::string& previous : one.previous)
                 facts.push_back(name + "after " + previous);
@@ -55,14 +63,13 @@ std::vector<std::string> everything(const std::string& file) {
                 facts.push_back(name + "pdf " + sha256Hex(pdf));
         }
         for (const std::string& head : sure(archive.heads(registration)))
-            facts.push_back("head of " + registration + ' ' + head);
+            facts.push_back(line({"head of", registration, head}));
         for (const char* point : {"oil", "arc-clear", "fuel-drain-left"})
             for (const auto& one : sure(archive::history(archive, registration, point, 1000)))
-                facts.push_back("history " + registration + ' ' + point + ' ' + one.record + one.what +
-                                one.words);
+                facts.push_back(line({"history", registration, point, one.record, one.what, one.words}));
     }
     std::vector<archive::Wanted> searches(4);
-    searches[0].words = "cracked OR";
+    searches[0].words = "cracked";
     searches[1].words = "replaced";
     searches[2].person = "exam";
     searches[3].state = file::Discrepancy::State::open;
@@ -83,7 +90,7 @@ std::vector<std::string> everything(const std::string& file) {
         for (const round::Event& event : sure(archive.events(round.id)))
             facts.push_back("round " + round.id + ' ' + canonicalJson(toJson(event)));
     for (const archive::Aircraft& one : sure(archive.aircraft()))
-        facts.push_back("aircraft " + one.registration + ' ' + one.serial + ' ' + one.airframeSha256);
+        facts.push_back(line({"aircraft", one.registration, one.serial, one.airframeSha256}));
     test::Raw raw(file);
     for (const char* sql : {"SELECT sha256 FROM photo", "SELECT sha256 FROM airframe"})
         for (const auto& cells : raw.rows(sql))
@@ -173,7 +180,7 @@ private:
         return folder.filePath("device-" + QString::number(i)).toStdString();
     }
     [[nodiscard]] std::string copyOf(const std::string& file) {
-        const std::string copy = folder.filePath("copy-" + QString::number(++copies)).toStdString();
+        std::string copy = folder.filePath("copy-" + QString::number(++copies)).toStdString();
         std::filesystem::copy_file(file, copy);
         return copy;
     }
@@ -225,7 +232,7 @@ private:
             std::shuffle(known.begin(), known.end(), random);
             test::keepAll(archives[i], known);
         }
-        now = today + seed * 1000000;
+        now = today + std::int64_t{seed} * 1000000;
         for (int step = 0; step < 80; ++step) {
             now += 60000;
             const std::size_t at = chance(devices);

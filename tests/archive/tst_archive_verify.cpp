@@ -48,7 +48,8 @@ struct Tampering {
 };
 
 std::string flipped(std::string bytes, std::mt19937_64& random) {
-    bytes[random() % bytes.size()] ^= static_cast<char>(1U << (random() % 8));
+    char& byte = bytes[random() % bytes.size()];
+    byte = static_cast<char>(static_cast<unsigned char>(byte) ^ (1U << (random() % 8)));
     return bytes;
 }
 
@@ -270,8 +271,8 @@ private slots:
         QTest::newRow("a signature's byte")
             << Tamper([](Tampering& its, const std::vector<const Row*>& targets) {
                    for (const Row* row : targets) {
-                       const auto its_ = its.raw.rows("SELECT n, value FROM signature WHERE" + row->is());
-                       const auto& one = its_[its.random() % its_.size()];
+                       const auto rows = its.raw.rows("SELECT n, value FROM signature WHERE" + row->is());
+                       const auto& one = rows[its.random() % rows.size()];
                        its.raw.run("UPDATE signature SET value = ?1 WHERE n = " + one[0] + " AND" + row->is(),
                                    {flipped(one[1], its.random)});
                        its.named(*row);

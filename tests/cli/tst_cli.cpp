@@ -236,9 +236,10 @@ private slots:
     void theFileFollowsADiscrepancy() {
         const QString archive = folder.filePath("file.sqlite");
         const QString record = folder.filePath("first/record.json");
-        const Ran taken = runAmbit({"archive", "import", archive, record, demo("helicopter/airframe.json")});
-        QCOMPARE(taken.code, 1); // the second is no record: set aside, and the first is in
-        QVERIFY2(taken.err.contains("airframe.json"), taken.err.constData());
+        const Ran taken = runAmbit({"archive", "import", archive, record, folder.filePath("first/photos"),
+                                    demo("helicopter/round.jsonl")});
+        QCOMPARE(taken.code, 1); // the last is no record: set aside, and the others are in
+        QVERIFY2(taken.err.contains("round.jsonl"), taken.err.constData());
         QVERIFY(runAmbit({"archive", "import", archive, record}).out.contains("here already"));
 
         const auto state = [&] {

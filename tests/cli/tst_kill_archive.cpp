@@ -119,7 +119,7 @@ private slots:
         QVERIFY(!isBroken(imported));
     }
 
-    void import_() {
+    void importing() {
         int cutShort = 0;
         for (int run = 0; run < mostRuns && cutShort < cutShortEnough; ++run) {
             const QString name = QString("import-%1").arg(run);
@@ -140,7 +140,7 @@ private slots:
         QVERIFY2(cutShort >= cutShortEnough, "the kills came too late to test anything");
     }
 
-    void merge() {
+    void merging() {
         QCOMPARE(runAmbit({"archive", "import", path("one"), path("OX-F0001") + ".zip"}).code, 0);
         QCOMPARE(runAmbit({"archive", "import", path("other"), path("OX-F0002") + ".zip"}).code, 0);
         const Holds one = holdsOf(path("one"));
@@ -167,7 +167,7 @@ private slots:
         QVERIFY2(cutShort >= cutShortEnough, "the kills came too late to test anything");
     }
 
-    void backup() {
+    void backingUp() {
         const qint64 backupTime = timed({"archive", "backup", path("imported"), path("backup")});
         QVERIFY(holdsOf(path("backup")) == imported);
         int cutShort = 0;

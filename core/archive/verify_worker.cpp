@@ -1,0 +1,188 @@
+#include "archive/verify_worker.hpp"
+
+#include "base/encoding.hpp"
+
+#include <algorithm>
+
+namespace ambit::archive {
+
+namespace {
+
+std::string hexOf(std::string_view digest) {
+    return toHex({reinterpret_cast<const std::uint8_t*>(digest.data()), digest.size()});
+}
+std::string jsonText(const std::string& text) {
+    const std::string quoted = Json(text).dump();
+    return quoted.substr(1, quoted.size() - 2);
+}
+std::string listed(const std::string& digests) {
+    std::string list;
+    for (std::size_t at = 0; at + 32 <= digests.size(); at += 32)
+        list += (at == 0 ? "\"" : ",\"") + hexOf(std::string_view(digests).substr(at, 32)) + '"';
+    return list;
+}
+
+/// All that the archive keeps beside a record, so that lists and searches needn't read it.
+std::vector<std::string> beside(const file::Told& told) {
+    const file::RoundTold* round = told.round();
+    return {told.kind(),
+            round == nullptr ? ""
+            : round->fit     ? "fit"
+                             : "not fit",
+            std::to_string(told.findings()),
+            told.signer.name,
+            told.signer.role,
+            told.signer.certificate,
+            told.key,
+            round == nullptr ? "" : file::toJson(*round->walked).dump(),
+            file::packed(told)};
+}
+
+} // namespace
+
+std::string hexOf(const Bytes& digest) {
+    return toHex(digest);
+}
+Bytes bytesOf(std::string_view digest) {
+    Bytes bytes{};
+    std::transform(digest.begin(),
+                   digest.begin() + static_cast<std::ptrdiff_t>(std::min(digest.size(), bytes.size())),
+                   bytes.begin(), [](char c) { return static_cast<std::uint8_t>(c); });
+    return bytes;
+}
+
+Error changed(std::string what) {
+    return {ErrorCode::signature, std::move(what), "", "Go on with a backup."};
+}
+
+struct Worker::Row {
+    std::int64_t key = 0;
+    std::string sha256;
+    std::string registration;
+    std::string pageSha256;
+    std::string previous;
+    std::string kind, conclusion, findings;
+    std::string told;
+};
+
+Result<void> Worker::look(std::int64_t from, std::int64_t to) {
+    if (auto read = readSignatures(from, to); !read) return read;
+    Statement select = connection->prepare(
+        "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.kind,"
+        " page.conclusion, page.findings, page.told, record.dictionary, record.content FROM record"
+        " LEFT JOIN file ON file.id = record.file"
+        " LEFT JOIN page ON page.file = record.file AND page.record = record.key"
+        " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY "
+        "record.key");
+    select.integer(from).integer(to).text(what.registration);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW) {
+        const Row row{select.integerAt(0), select.textAt(1), select.textAt(2),
+                      select.textAt(3),    select.textAt(4), select.textAt(5),
+                      select.textAt(6),    select.textAt(7), select.textAt(8)};
+        found.here.push_back(bytesOf(row.sha256));
+        auto good = connection->content(select.integerAt(9), select.textAt(10), content);
+        if (good) good = lookAt(row);
+        if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
+        for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
+            found.named.push_back(
+                {bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});
+    }
+    return code == SQLITE_DONE ? Result<void>() : connection->failed("be read");
+}
+
+Result<void> Worker::readSignatures(std::int64_t from, std::int64_t to) {
+    signatures.clear();
+    next = 0;
+    Statement select = connection->prepare("SELECT record, header, value FROM signature"
+                                           " WHERE record BETWEEN ? AND ? ORDER BY record, n");
+    select.integer(from).integer(to);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW) {
+        auto header = headerText(select.integerAt(1));
+        if (!header) return tl::unexpected(header.error());
+        signatures.push_back({select.integerAt(0), {std::move(*header), select.textAt(2)}});
+    }
+    return code == SQLITE_DONE ? Result<void>() : connection->failed("be read");
+}
+
+Result<std::string> Worker::headerText(std::int64_t id) {
+    if (const auto known = headers.find(id); known != headers.end()) return known->second;
+    Statement select = connection->prepare("SELECT text FROM header WHERE id = ?");
+    const int code = select.integer(id).step();
+    if (code != SQLITE_ROW && code != SQLITE_DONE) return connection->failed("be read");
+    if (headers.size() > 4096) headers.clear();
+    return headers[id] = code == SQLITE_ROW ? select.textAt(0) : std::string();
+}
+
+Result<void> Worker::lookAt(const Row& row) {
+    std::vector<record::SignatureText> its;
+    while (next < signatures.size() && signatures[next].record < row.key)
+        ++next;
+    for (std::size_t i = next; i < signatures.size() && signatures[i].record == row.key; ++i)
+        its.push_back(signatures[i].text);
+    if (its.empty()) return tl::unexpected(changed("Its signature is gone."));
+    auto top = its.size() == 1 ? recheck(row.sha256, content, its) : lookAtAll(row);
+    if (!top) return tl::unexpected(top.error());
+    if (top->registration != jsonText(row.registration) || top->at != toText(timeOfKey(row.key)))
+        return tl::unexpected(changed("It isn't in its place: it was moved to another aircraft or time."));
+    if (row.pageSha256 != row.sha256 || top->previous != listed(row.previous))
+        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+    if (row.kind == "removal")
+        if (auto read = readRemoval(row); !read) return read;
+    return what.contents ? judge(row, its) : Result<void>();
+}
+
+/// Whoever can write the file can write into the table `gone`: only what a signed stub says counts. What
+/// went named others, and the stub names them in its place.
+Result<void> Worker::readRemoval(const Row& row) {
+    const auto read = parseJson(content);
+    if (!read) return tl::unexpected(read.error());
+    if (auto good = record::checkEntry(*read); !good) return good;
+    const record::ReadEntry entry = record::entryFrom(*read);
+    const auto* removal = std::get_if<record::Removal>(&entry.entry);
+    if (removal == nullptr)
+        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+    const Bytes by = bytesOf(row.sha256);
+    for (const auto& one : removal->records) {
+        found.gone.push_back(bytesOf(fromHex(one.record).value_or(std::string())));
+        for (const std::string& earlier : one.previous)
+            found.named.push_back({bytesOf(fromHex(earlier).value_or(std::string())), by});
+    }
+    return {};
+}
+
+/// Several signatures: each way through them must hold.
+Result<record::Top> Worker::lookAtAll(const Row& row) {
+    const auto chains = connection->chains(row.key);
+    if (!chains) return tl::unexpected(chains.error());
+    Result<record::Top> top = tl::unexpected(changed("Its signature is gone."));
+    for (const auto& chain : *chains) {
+        top = recheck(row.sha256, content, chain);
+        if (!top) return top;
+    }
+    return top;
+}
+
+Result<void> Worker::judge(const Row& row, const std::vector<record::SignatureText>& its) {
+    const auto report = record::verifyRecord(record::assembled(content, {its.front()}));
+    if (!report) return tl::unexpected(report.error());
+    static const std::string sql =
+        pagesWhere("page.file = (SELECT file FROM record WHERE key = ?1) AND page.record = ?1");
+    Statement select = connection->prepare(sql.c_str());
+    if (select.integer(row.key).step() != SQLITE_ROW) return connection->failed("be read");
+    const auto kept = connection->toldIn(select);
+    if (!kept) return tl::unexpected(kept.error());
+    if (archive::beside(file::toldBy(*report)) != beside(*kept, row))
+        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+    return {};
+}
+
+std::vector<std::string> Worker::beside(const file::Told& kept, const Row& row) {
+    std::vector<std::string> list = archive::beside(kept);
+    list[1] = row.conclusion;
+    list[2] = row.findings;
+    return list;
+}
+
+} // namespace ambit::archive

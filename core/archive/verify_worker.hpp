@@ -1,0 +1,67 @@
+// One of the hands that look at an archive's records again. Inside core/archive only.
+#pragma once
+
+#include "archive/connection.hpp"
+#include "archive/verify.hpp"
+#include "record/recheck.hpp"
+
+#include <array>
+#include <unordered_map>
+
+namespace ambit::archive {
+
+using Bytes = std::array<std::uint8_t, 32>; // unsigned: zeros come first
+
+[[nodiscard]] std::string hexOf(const Bytes& digest);
+[[nodiscard]] Bytes bytesOf(std::string_view digest);
+[[nodiscard]] Error changed(std::string what);
+
+struct Named {
+    Bytes what, by;
+    friend auto operator<=>(const Named&, const Named&) = default;
+};
+
+/// What a worker found.
+struct Found {
+    std::vector<Bytes> here;
+    std::vector<Named> named;
+    std::vector<Bytes> gone; ///< let go, as signed stubs say
+    std::vector<Broken> broken;
+};
+
+/// Looks at stretches of records with a connection and keys of its own.
+class Worker {
+public:
+    Worker(std::unique_ptr<Connection> its, const Verifying& which)
+        : connection(std::move(its)), what(which) {}
+
+    /// Those with keys from `from` to `to`; adds to `found`. Error: the archive can't be read.
+    [[nodiscard]] Result<void> look(std::int64_t from, std::int64_t to);
+
+    Found found;
+
+private:
+    struct Signature {
+        std::int64_t record;
+        record::SignatureText text;
+    };
+    struct Row;
+
+    Result<void> readSignatures(std::int64_t from, std::int64_t to);
+    Result<std::string> headerText(std::int64_t id);
+    Result<void> lookAt(const Row& row);
+    Result<void> readRemoval(const Row& row);
+    Result<record::Top> lookAtAll(const Row& row);
+    Result<void> judge(const Row& row, const std::vector<record::SignatureText>& its);
+    static std::vector<std::string> beside(const file::Told& kept, const Row& row);
+
+    std::unique_ptr<Connection> connection;
+    const Verifying& what;
+    record::Recheck recheck;
+    std::string content;
+    std::vector<Signature> signatures; ///< of the stretch in hand, by record
+    std::size_t next = 0;
+    std::unordered_map<std::int64_t, std::string> headers;
+};
+
+} // namespace ambit::archive
