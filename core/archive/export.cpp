@@ -100,7 +100,8 @@ struct Writing {
         if (path.empty()) {
             const auto bytes = archive.photo(hash);
             if (!bytes && bytes.error().code == ErrorCode::notFound) {
-                exported.missingPhotos.push_back(hash);
+                auto& missing = exported.missingPhotos;
+                if (std::find(missing.begin(), missing.end(), hash) == missing.end()) missing.push_back(hash);
                 return {};
             }
             if (!bytes) return tl::unexpected(bytes.error());

@@ -264,14 +264,14 @@ Result<int> keepSignatures(Connection& connection, std::int64_t record,
 
 Result<std::int64_t> insertRecord(Connection& connection, const file::Told& told, std::string_view content) {
     const std::string digest = fromHex(told.sha256).value_or(std::string());
-    const auto file = fileId(connection, told.registration);
+    auto file = fileId(connection, told.registration);
     if (!file) return file;
-    const auto dictionary = dictionaryId(connection, told, content);
+    auto dictionary = dictionaryId(connection, told, content);
     if (!dictionary) return dictionary;
     const auto packed = connection.packing.pack(content, *dictionary,
                                                 [&](std::int64_t id) { return connection.dictionary(id); });
     if (!packed) return tl::unexpected(packed.error());
-    const auto key = freeKey(connection, told.at, digest);
+    auto key = freeKey(connection, told.at, digest);
     if (!key) return key;
     {
         Statement insert = connection.prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?)");

@@ -23,7 +23,7 @@ Told told(const char mark, const char* at, std::variant<RoundTold, record::Entry
     return one;
 }
 
-RoundTold round(std::vector<Seen> seen) {
+RoundTold walkedRound(std::vector<Seen> seen) {
     RoundTold one;
     Walked walked{std::string(64, 'e'),
                   "Daily",
@@ -56,13 +56,13 @@ private slots:
         const Seen frayed{"belt", round::Outcome::finding, "Frayed.", false, "", "", "", ""};
         const std::vector<Told> all{
             told('1', "2024-01-10", work({}, {"annual"}, "2024-01-10"), {}),
-            told('2', "2024-02-01", round({frayed}), {name('1')}),
+            told('2', "2024-02-01", walkedRound({frayed}), {name('1')}),
             told('3', "2024-02-02", work({{name('2'), "belt"}}, {}, "2024-02-02"), {name('2')}),
-            told('4', "2024-02-03", round({}), {name('3')}), // seen sound: closed
+            told('4', "2024-02-03", walkedRound({}), {name('3')}), // seen sound: closed
             told('5', "2025-01-20", work({}, {"annual"}, "2025-01-20"), {name('4')}),
             told('6', "2025-02-01", record::Entry(record::Reading{{{"hours", "150.0"}}}), {name('5')}),
             told('7', "2025-03-01", work({}, {}, "2025-03-01"), {name('6')}),
-            told('8', "2025-04-01", round({frayed}), {name('7')}), // open
+            told('8', "2025-04-01", walkedRound({frayed}), {name('7')}), // open
             told('9', "2025-04-02", record::Entry(record::Reading{{{"hours", "160.0"}}}), {name('8')}),
         };
         const AircraftFile file = fold(all);
@@ -87,7 +87,7 @@ private slots:
     }
 
     void toldThereAndBack() {
-        RoundTold walked = round({{"belt", round::Outcome::finding, "Frayed; 2 \x1f", true, "", "", "", ""},
+        RoundTold walked = walkedRound({{"belt", round::Outcome::finding, "Frayed; 2 \x1f", true, "", "", "", ""},
                                   {"oil", round::Outcome::sound, "", false, "", "5.2", "qt", "within"}});
         walked.reasons = std::string(300, 'x'); // a length of two bytes
         walked.photos = {name('a'), name('b')};
