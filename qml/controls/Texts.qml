@@ -21,7 +21,7 @@ QtObject {
     }
     function fileUrl(written: string): string {
         const text = written.trim();
-        if (text.indexOf("://") > 0)
+        if (text === "" || text.indexOf("://") > 0)
             return text;
         return "file://" + (text.startsWith("/") ? "" : "/") + encodeURI(text).replace("#", "%23").replace("?", "%3F");
     }
