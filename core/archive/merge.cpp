@@ -104,7 +104,7 @@ Result<void> mergeAircraft(Archive& into, const Archive& from, Merged& merged) {
         });
         if (known != ours->end() && known->serial == one.serial) continue; // walked by ours
         const auto text = from.airframeText(one.airframeSha256);
-        const auto added = text ? into.addAircraft(one, *text) : tl::unexpected(text.error());
+        auto added = text ? into.addAircraft(one, *text) : tl::unexpected(text.error());
         if (added) continue;
         if (added.error().code != ErrorCode::conflict) return added;
         merged.setAside.push_back(added.error());

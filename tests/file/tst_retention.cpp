@@ -87,8 +87,9 @@ private slots:
     }
 
     void toldThereAndBack() {
-        RoundTold walked = walkedRound({{"belt", round::Outcome::finding, "Frayed; 2 \x1f", true, "", "", "", ""},
-                                  {"oil", round::Outcome::sound, "", false, "", "5.2", "qt", "within"}});
+        RoundTold walked =
+            walkedRound({{"belt", round::Outcome::finding, "Frayed; 2 \x1f", true, "", "", "", ""},
+                         {"oil", round::Outcome::sound, "", false, "", "5.2", "qt", "within"}});
         walked.reasons = std::string(300, 'x'); // a length of two bytes
         walked.photos = {name('a'), name('b')};
         for (const Told& one : {told('1', "2024-01-10", walked, {}),
