@@ -6,6 +6,7 @@
 #include "base/pointer.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <set>
 #include <string>
 #include <vector>

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <nlohmann/json.hpp>
 
 namespace ambit::airframe {
 

@@ -1,5 +1,7 @@
 #include "airframe/draft.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::airframe {
 
 namespace {

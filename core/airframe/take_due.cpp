@@ -1,6 +1,8 @@
 // What comes due: inspections and life limits, as they stand in the file.
 #include "airframe/draft.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::airframe {
 
 namespace {

@@ -5,6 +5,7 @@
 #include "base/encoding.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::archive {
 

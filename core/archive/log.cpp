@@ -2,6 +2,8 @@
 #include "archive/connection.hpp"
 #include "base/canonical.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::archive {
 
 Result<std::vector<RoundInfo>> Archive::rounds(const std::string& registration) const {

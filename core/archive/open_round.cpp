@@ -2,6 +2,8 @@
 
 #include "round/order.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::archive {
 
 namespace {

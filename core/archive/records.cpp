@@ -3,6 +3,7 @@
 #include "base/encoding.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::archive {
 

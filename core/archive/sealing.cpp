@@ -2,6 +2,8 @@
 
 #include "base/files.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::archive {
 
 namespace {

@@ -3,6 +3,7 @@
 #include "base/decimal.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit {
 
@@ -32,6 +33,8 @@ const Json* Fields::find(const char* name) {
     fail("This field is missing.", name);
     return nullptr;
 }
+
+bool Fields::has(const char* name) const { return object != nullptr && object->contains(name); }
 
 std::string Fields::text(const char* name, bool mayBeEmpty) {
     const Json* found = find(name);

@@ -18,7 +18,7 @@ public:
     /// `json` must outlive this; `pointer` is where it stands.
     Fields(const Json& json, std::string pointer, std::optional<Error>& error);
 
-    [[nodiscard]] bool has(const char* name) const { return object != nullptr && object->contains(name); }
+    [[nodiscard]] bool has(const char* name) const;
     std::string text(const char* name);        ///< plain text, 1 to 8192 bytes
     std::string textOrEmpty(const char* name); ///< the same, may be empty
     std::string textIfThere(const char* name); ///< the same, 1 byte at least if there; "" if not

@@ -3,6 +3,7 @@
 #include "base/pointer.hpp"
 
 #include <cstring>
+#include <nlohmann/json.hpp>
 #include <optional>
 
 namespace ambit {

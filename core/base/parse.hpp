@@ -5,7 +5,7 @@
 #include "base/result.hpp"
 
 #include <cstddef>
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp> // most readers only pass it on; who looks inside includes json.hpp
 #include <string_view>
 
 namespace ambit {

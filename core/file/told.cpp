@@ -1,9 +1,11 @@
 #include "file/told.hpp"
 
 #include "base/canonical.hpp"
+#include "record/record.hpp"
 
 #include <algorithm>
 #include <map>
+#include <nlohmann/json.hpp>
 
 namespace ambit::file {
 

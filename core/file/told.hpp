@@ -2,12 +2,16 @@
 #pragma once
 
 #include "record/entry.hpp"
-#include "record/record.hpp"
+#include "record/key.hpp"
 
 #include <memory>
 #include <string>
 #include <variant>
 #include <vector>
+
+namespace ambit::record {
+struct RecordReport;
+}
 
 namespace ambit::file {
 

@@ -4,6 +4,7 @@
 #include "record/summary.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::record {
 

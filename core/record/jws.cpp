@@ -6,6 +6,7 @@
 #include "record/es256.hpp"
 #include "record/shape.hpp"
 
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <unordered_map>
 

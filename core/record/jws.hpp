@@ -14,7 +14,7 @@ namespace ambit::record {
 /// {"protected": …, "signature": …} over the payload's bytes. `more`: what the protected header says beside
 /// algorithm, low S and certificate.
 [[nodiscard]] Result<Json> signJws(std::string_view payload, const Signer& signer,
-                                   const Json& more = Json::object());
+                                   const Json& more);
 
 /// The name by which a later signature binds an entry: SHA-256 of its canonical form, hex.
 [[nodiscard]] std::string hashOf(const Json& entry);

@@ -6,6 +6,7 @@
 #include "record/qpdf.hpp"
 
 #include <charconv>
+#include <nlohmann/json.hpp>
 #include <openssl/evp.h>
 #include <stdexcept>
 

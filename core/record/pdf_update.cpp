@@ -7,6 +7,7 @@
 #include "record/qpdf.hpp"
 #include "record/xmp.hpp"
 
+#include <nlohmann/json.hpp>
 #include <stdexcept>
 
 namespace ambit::record::pdf {

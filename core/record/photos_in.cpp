@@ -2,6 +2,7 @@
 #include "record/pdf.hpp"
 #include "record/qpdf.hpp"
 
+#include <nlohmann/json.hpp>
 #include <set>
 
 namespace ambit::record {

@@ -6,6 +6,7 @@
 #include "record/jws.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <unordered_map>
 
 namespace ambit::record {

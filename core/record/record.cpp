@@ -7,6 +7,7 @@
 #include "record/shape.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::record {
 
@@ -89,7 +90,7 @@ Result<std::string> signRecord(const Json& content, const Signer& signer) {
                         ", the key's is " + certificate.name + '.',
                     "/content/signer/name", "Sign with the key of the person who walked the round.");
     }
-    auto entry = signJws(canonicalJson(content), signer);
+    auto entry = signJws(canonicalJson(content), signer, Json::object());
     if (!entry) return tl::unexpected(entry.error());
     return canonicalJson(Json{{"content", content}, {"signatures", Json::array({std::move(*entry)})}});
 }

@@ -4,6 +4,7 @@
 #include "record/content.hpp"
 #include "record/key.hpp"
 
+#include <nlohmann/json.hpp>
 #include <optional>
 
 namespace ambit::record {

@@ -5,6 +5,7 @@
 #include "base/time.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::record {
 

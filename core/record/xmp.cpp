@@ -1,5 +1,7 @@
 #include "record/xmp.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::record {
 
 namespace {

@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <cstdlib>
+#include <nlohmann/json.hpp>
 
 namespace ambit::round {
 

@@ -4,6 +4,8 @@
 #include "base/pointer.hpp"
 #include "round/event.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::round {
 
 namespace {

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <iomanip>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

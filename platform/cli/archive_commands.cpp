@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

@@ -15,6 +15,7 @@
 #include <cctype>
 #include <filesystem>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

@@ -8,6 +8,7 @@
 #include "file/retention.hpp"
 
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

@@ -6,6 +6,7 @@
 
 #include <filesystem>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

@@ -10,6 +10,7 @@
 
 #include <QGuiApplication>
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 namespace ambit::cli {
 

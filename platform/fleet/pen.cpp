@@ -5,6 +5,7 @@
 #include "record/record.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::fleet {
 

@@ -6,6 +6,7 @@
 #include <QBuffer>
 #include <QHashSeed>
 #include <QPdfWriter>
+#include <nlohmann/json.hpp>
 
 namespace ambit::paper {
 

@@ -1,8 +1,10 @@
 #include "paper/record_view.hpp"
 
 #include "base/pointer.hpp"
+#include "record/record.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::paper {
 

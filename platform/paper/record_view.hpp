@@ -2,7 +2,9 @@
 // the round's rules: the pages can't say anything that the events don't.
 #pragma once
 
-#include "record/record.hpp"
+#include "base/parse.hpp"
+#include "record/key.hpp"
+#include "round/state.hpp"
 
 #include <set>
 

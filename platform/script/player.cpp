@@ -5,6 +5,7 @@
 #include "base/hash.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::script {
 

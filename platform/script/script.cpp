@@ -4,6 +4,7 @@
 #include "base/files.hpp"
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace ambit::script {
 

@@ -13,7 +13,7 @@ QtObject {
             all += (all === "" ? "" : " · ") + third;
         return all;
     }
-    function joined(texts, between) {
+    function joined(texts: var, between: string): string {
         return Array.from(texts).join(between);
     }
     function findings(count: int): string {

@@ -8,6 +8,8 @@
 #include "model/words.hpp"
 #include "record/entry.hpp"
 
+#include <nlohmann/json.hpp>
+
 namespace ambit::view {
 
 void RecordsModel::update(const std::vector<archive::RecordInfo>& records, std::size_t most) {

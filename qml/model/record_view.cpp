@@ -5,6 +5,9 @@
 #include "model/scene.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
+#include "record/record.hpp"
+
+#include <nlohmann/json.hpp>
 
 namespace ambit::view {
 

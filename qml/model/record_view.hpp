@@ -2,7 +2,7 @@
 #pragma once
 
 #include "airframe/airframe.hpp"
-#include "record/record.hpp"
+#include "round/state.hpp"
 
 #include <QObject>
 #include <QVariant>

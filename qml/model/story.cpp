@@ -3,6 +3,7 @@
 #include "model/words.hpp"
 
 #include <QCoreApplication>
+#include <nlohmann/json.hpp>
 
 namespace ambit::view {
 

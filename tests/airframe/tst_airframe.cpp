@@ -6,6 +6,7 @@
 #include "base/parse.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using airframe::Airframe;

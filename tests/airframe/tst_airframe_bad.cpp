@@ -5,6 +5,7 @@
 #include "base/parse.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 #include <random>
 #include <set>
 

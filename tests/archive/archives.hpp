@@ -8,6 +8,7 @@
 #include "base/hash.hpp"
 
 #include <QTemporaryDir>
+#include <nlohmann/json.hpp>
 
 namespace ambit::test {
 

@@ -4,6 +4,7 @@
 #include "base/hash.hpp"
 
 #include <QtGlobal>
+#include <nlohmann/json.hpp>
 
 namespace ambit::test {
 

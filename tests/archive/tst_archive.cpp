@@ -4,6 +4,7 @@
 #include "raw.hpp"
 
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using archive::OpenRound;

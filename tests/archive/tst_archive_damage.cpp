@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QTest>
 #include <filesystem>
+#include <nlohmann/json.hpp>
 #include <random>
 
 using namespace ambit;

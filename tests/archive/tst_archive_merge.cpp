@@ -11,11 +11,13 @@
 #include "fleets.hpp"
 #include "photographed.hpp"
 #include "raw.hpp"
+#include "record/record.hpp"
 
 #include <QTest>
 #include <algorithm>
 #include <array>
 #include <filesystem>
+#include <nlohmann/json.hpp>
 #include <random>
 
 using namespace ambit;

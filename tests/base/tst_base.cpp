@@ -13,6 +13,7 @@
 #include <cmath>
 #include <filesystem>
 #include <limits>
+#include <nlohmann/json.hpp>
 #include <random>
 #include <sys/stat.h>
 

@@ -10,6 +10,7 @@
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QSignalSpy>
+#include <nlohmann/json.hpp>
 #include <sqlite3.h>
 
 namespace ambit::bench {

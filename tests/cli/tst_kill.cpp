@@ -12,6 +12,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QThread>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 

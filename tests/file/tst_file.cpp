@@ -5,6 +5,7 @@
 
 #include <QTest>
 #include <algorithm>
+#include <nlohmann/json.hpp>
 #include <random>
 
 using namespace ambit;

@@ -3,6 +3,7 @@
 #include "file/retention.hpp"
 
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace ambit::file;

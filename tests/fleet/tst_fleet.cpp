@@ -12,6 +12,7 @@
 #include <QTest>
 #include <algorithm>
 #include <map>
+#include <nlohmann/json.hpp>
 #include <set>
 
 using namespace ambit;

@@ -6,6 +6,7 @@
 
 #include <QBuffer>
 #include <QImage>
+#include <nlohmann/json.hpp>
 
 #include <cstdio>
 #include <cstdlib>

@@ -6,6 +6,7 @@
 #include "record/content.hpp"
 
 #include <map>
+#include <nlohmann/json.hpp>
 #include <string>
 
 namespace ambit::test {

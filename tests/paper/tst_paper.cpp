@@ -7,6 +7,7 @@
 #include "rounds.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 #include <QGuiApplication>
 #include <QProcess>

@@ -7,6 +7,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <nlohmann/json.hpp>
 #include <openssl/bn.h>
 
 namespace ambit::test {

@@ -5,6 +5,7 @@
 #include "record/cms.hpp"
 
 #include <cstdio>
+#include <nlohmann/json.hpp>
 
 namespace ambit::test {
 

@@ -4,6 +4,7 @@
 #include "record/photo.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 

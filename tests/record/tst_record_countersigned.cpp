@@ -6,6 +6,7 @@
 #include "fixture.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace std::string_literals;

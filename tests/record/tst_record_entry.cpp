@@ -5,6 +5,7 @@
 #include "record/entry.hpp"
 
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace ambit::record;

@@ -3,6 +3,7 @@
 #include "forge.hpp"
 
 #include <QtTest>
+#include <nlohmann/json.hpp>
 #include <random>
 
 using namespace ambit;

@@ -3,6 +3,7 @@
 
 #include <QElapsedTimer>
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace std::string_literals;

@@ -9,6 +9,7 @@
 #include <QElapsedTimer>
 #include <QtTest>
 #include <array>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace std::string_literals;

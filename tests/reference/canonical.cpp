@@ -2,6 +2,7 @@
 #include "base/canonical.hpp"
 
 #include <iostream>
+#include <nlohmann/json.hpp>
 #include <string>
 
 int main() {

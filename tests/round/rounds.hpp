@@ -7,6 +7,7 @@
 #include "round/rules.hpp"
 
 #include <QtGlobal>
+#include <nlohmann/json.hpp>
 
 namespace ambit::test {
 

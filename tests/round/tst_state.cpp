@@ -2,6 +2,7 @@
 #include "rounds.hpp"
 
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace ambit::round;

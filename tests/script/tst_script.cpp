@@ -4,6 +4,7 @@
 
 #include <QFile>
 #include <QTest>
+#include <nlohmann/json.hpp>
 
 using namespace ambit;
 using namespace ambit::script;
