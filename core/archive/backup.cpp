@@ -2,6 +2,9 @@
 #include "archive/merge.hpp"
 #include "base/files.hpp"
 
+#include <cerrno>
+#include <charconv>
+#include <csignal>
 #include <unistd.h>
 
 namespace ambit::archive {
@@ -10,11 +13,32 @@ namespace {
 
 constexpr int pagesAtOnce = 2048;
 
+constexpr std::string_view partBegins = ".ambit-backup-";
+constexpr std::string_view partEnds = ".part";
+
+/// Parts of backups that were killed lie there for ever otherwise. One whose process lives is left alone.
+void removeDeadParts(const std::filesystem::path& folder) {
+    std::error_code none;
+    for (const auto& entry : std::filesystem::directory_iterator(folder, none)) {
+        const std::string name = entry.path().filename().string();
+        const std::size_t dot = name.find(partEnds);
+        if (!name.starts_with(partBegins) || dot == std::string::npos) continue;
+        const std::string number = name.substr(partBegins.size(), dot - partBegins.size());
+        int process = 0;
+        const auto read = std::from_chars(number.data(), number.data() + number.size(), process);
+        const bool isNumber = read.ec == std::errc() && read.ptr == number.data() + number.size();
+        if (isNumber && process > 0 && ::kill(process, 0) != 0 && errno == ESRCH)
+            std::filesystem::remove(entry.path(), none);
+    }
+}
+
 /// The copy while it is made; gone unless `keep` was called.
 class Part {
 public:
     explicit Part(const std::filesystem::path& to)
-        : path(to.parent_path() / (".ambit-backup-" + std::to_string(::getpid()) + ".part")) {
+        : path(to.parent_path() /
+               (std::string(partBegins) + std::to_string(::getpid()) + std::string(partEnds))) {
+        removeDeadParts(to.has_parent_path() ? to.parent_path() : ".");
         remove();
     }
     Part(const Part&) = delete;

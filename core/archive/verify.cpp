@@ -213,6 +213,33 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     return {};
 }
 
+/// Events that rotted, or are missing in between. Whether a log was cut off at its end nobody can tell: it
+/// may have got no further.
+Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verification& verification) {
+    const auto rounds = archive.rounds(what.registration);
+    if (!rounds) return tl::unexpected(rounds.error());
+    for (const RoundInfo& one : *rounds) {
+        ++verification.rounds;
+        if (const auto events = archive.events(one.id); !events)
+            verification.broken.push_back({one.id, events.error()});
+    }
+    return {};
+}
+
+/// A record whose words are gone would never be found again by searching.
+Result<void> lookAtWords(Connection& connection, const Verifying& what, Verification& verification) {
+    Statement select =
+        connection.prepare("SELECT record.sha256 FROM record JOIN file ON file.id = record.file"
+                           " WHERE (?1 = '' OR file.registration = ?1)"
+                           " AND record.key NOT IN (SELECT id FROM words_docsize)");
+    select.text(what.registration);
+    int code = 0;
+    while ((code = select.step()) == SQLITE_ROW)
+        verification.broken.push_back(
+            {hexOf(bytesOf(select.textAt(0))), changed("A search can't find it: its words are gone.")});
+    return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
+}
+
 /// Where no record stands, a search or a list may still stumble.
 Result<void> lookAtPages(Connection& connection) {
     Statement select = connection.prepare("PRAGMA quick_check(1)");
@@ -250,6 +277,8 @@ Result<Verification> verify(const Archive& archive, const Verifying& what) {
         return tl::unexpected(done.error());
     if (auto done = lookAtBlobs(archive, what, verification); !done) return tl::unexpected(done.error());
     if (auto done = lookAtPdfs(archive, what, verification); !done) return tl::unexpected(done.error());
+    if (auto done = lookAtLogs(archive, what, verification); !done) return tl::unexpected(done.error());
+    if (auto done = lookAtWords(connection, what, verification); !done) return tl::unexpected(done.error());
     if (what.registration.empty())
         if (auto done = lookAtFirst(connection, verification); !done) return tl::unexpected(done.error());
     if (what.contents && verification.broken.empty())

@@ -10,13 +10,14 @@ namespace ambit::archive {
 
 /// What doesn't hold any more.
 struct Broken {
-    std::string sha256; ///< the record's identity; of a photo or airframe its hash
+    std::string sha256; ///< the record's identity; of a photo its hash; of a round's log the round's id
     Error error;
 };
 struct Verification {
     std::size_t records = 0; ///< looked at
     std::size_t photos = 0;
     std::size_t pdfs = 0;
+    std::size_t rounds = 0; ///< logs, of rounds walked on this device or merged: sealed and open ones
     std::vector<Broken> broken;
     std::vector<file::Hole>
         holes; ///< nobody names it (`namedBy` empty): the archive remembers it as a latest one
@@ -32,8 +33,9 @@ struct Verifying {
     std::function<bool(std::size_t done, std::size_t all)> progress;
 };
 
-/// Each record's hash, signatures, place in the file and links; what is missing; photos and PDFs by their
-/// hash. On all cores. Errors: storage, if the archive can't be read; refused: stopped.
+/// Each record's hash, signatures, place in the file and links, and that a search can find it; what is
+/// missing; photos and PDFs by their hash; each round's log by its events' digests and numbers. On all cores.
+/// Errors: storage, if the archive can't be read; refused: stopped.
 [[nodiscard]] Result<Verification> verify(const Archive& archive, const Verifying& what = {});
 
 } // namespace ambit::archive

@@ -106,9 +106,13 @@ void printHoles(const archive::Verification& checked) {
 }
 
 Json toJson(const archive::Verification& checked) {
-    Json out{{"records", checked.records}, {"photos", checked.photos},
-             {"pdfs", checked.pdfs},       {"broken", Json::array()},
-             {"holes", Json::array()},     {"missingPhotos", checked.missingPhotos}};
+    Json out{{"records", checked.records},
+             {"photos", checked.photos},
+             {"pdfs", checked.pdfs},
+             {"rounds", checked.rounds},
+             {"broken", Json::array()},
+             {"holes", Json::array()},
+             {"missingPhotos", checked.missingPhotos}};
     for (const auto& one : checked.broken) {
         Json error = cli::toJson(one.error);
         error["record"] = one.sha256;
@@ -149,7 +153,7 @@ int archiveVerify(const ArchiveOptions& options) {
         std::cout << out.dump() << '\n';
     } else {
         std::cout << checked->records << " records looked at, " << checked->photos << " photos, "
-                  << checked->pdfs << " PDFs\n";
+                  << checked->pdfs << " PDFs, " << checked->rounds << " rounds' logs\n";
         printHoles(*checked);
         if (good) std::cout << "everything holds, nothing is missing\n";
     }

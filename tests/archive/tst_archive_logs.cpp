@@ -1,0 +1,119 @@
+// What `verify` says of rounds' logs, of which no record keeps a hash, and of what a search needs; and that a
+// backup clears away what killed ones left.
+#include "archive/merge.hpp"
+#include "archive/verify.hpp"
+#include "archives.hpp"
+#include "raw.hpp"
+
+#include <QTest>
+#include <csignal>
+#include <filesystem>
+#include <sys/wait.h>
+#include <unistd.h>
+
+using namespace ambit;
+using archive::Archive;
+using test::House;
+using test::Raw;
+
+#define OPEN "(SELECT key FROM round WHERE sealed = 0)" // a literal, to stand within others
+
+namespace {
+
+/// The number of a process that has ended and was waited for.
+int deadProcess() {
+    const pid_t child = ::fork();
+    if (child == 0) ::_exit(0);
+    ::waitpid(child, nullptr, 0);
+    return child;
+}
+
+} // namespace
+
+class TestArchiveLogs : public QObject {
+    Q_OBJECT
+
+private slots:
+    void init() {
+        house = std::make_unique<House>();
+        auto archive = house->open();
+        QVERIFY(house->addAircraft(archive));
+        auto round = house->begin(archive);
+        for (int i = 0; i < 12; ++i)
+            QVERIFY(*test::step(*round));
+        open = round->state().id;
+        auto second = house->begin(archive, 1750000900000);
+        QVERIFY(*test::step(*second));
+        sealed = second->state().id;
+        record = test::sealed(*second, {}, '1');
+    }
+
+    void soundOnesAreCounted() {
+        const auto checked = archive::verify(house->open());
+        QVERIFY(checked);
+        QCOMPARE(checked->rounds, std::size_t{2});
+        QCOMPARE(checked->records, std::size_t{1});
+        for (const auto& one : checked->broken) // the made-up record has no signature
+            QCOMPARE(one.sha256, record);
+    }
+
+    void whatIsDoneToALogIsNamed_data() {
+        QTest::addColumn<QString>("what");
+        QTest::newRow("a letter changed")
+            << "UPDATE event SET json = replace(json, 'sound', 'sOund') WHERE round = " OPEN " AND seq = 5";
+        QTest::newRow("an event with the digest of another")
+            << "UPDATE event SET digest = (SELECT digest FROM event WHERE round = " OPEN
+               " AND seq = 4) WHERE round = " OPEN " AND seq = 5";
+        QTest::newRow("an event gone in the middle")
+            << "DELETE FROM event WHERE round = " OPEN " AND seq = 5";
+        QTest::newRow("two events in each other's place")
+            << "UPDATE event SET seq = 1000 WHERE round = " OPEN " AND seq = 5;"
+               "UPDATE event SET seq = 5 WHERE round = " OPEN " AND seq = 6;"
+               "UPDATE event SET seq = 6 WHERE round = " OPEN " AND seq = 1000";
+    }
+    void whatIsDoneToALogIsNamed() {
+        QFETCH(QString, what);
+        Raw(house->file()).run(what.toStdString());
+        const auto checked = archive::verify(house->open());
+        QVERIFY(checked);
+        const auto isNamed = [&](const std::string& id) {
+            return std::any_of(checked->broken.begin(), checked->broken.end(),
+                               [&](const auto& one) { return one.sha256 == id; });
+        };
+        QVERIFY(isNamed(open));
+        QVERIFY(!isNamed(sealed));
+    }
+
+    void aRecordWithoutItsWordsIsNamed() {
+        Raw(house->file())
+            .run("INSERT INTO words(words, rowid, aircraft, person, part, jasc, kind, text)"
+                 " SELECT 'delete', key, '', '', '', '', '', '' FROM record");
+        const auto checked = archive::verify(house->open());
+        QVERIFY(checked);
+        QVERIFY(std::any_of(checked->broken.begin(), checked->broken.end(), [&](const auto& one) {
+            return one.sha256 == record && one.error.what.find("search") != std::string::npos;
+        }));
+    }
+
+    void aBackupClearsAwayKilledOnesOnly() {
+        namespace fs = std::filesystem;
+        const fs::path folder = fs::path(house->file()).parent_path();
+        const fs::path dead = folder / (".ambit-backup-" + std::to_string(deadProcess()) + ".part");
+        const fs::path alive = folder / (".ambit-backup-" + std::to_string(::getppid()) + ".part");
+        const fs::path other = folder / ".ambit-backup-mine.part";
+        for (const fs::path& one : {dead, alive, other})
+            QVERIFY(writeFile(one, "part"));
+        QVERIFY(archive::backUp(house->open(), folder / "copy.sqlite"));
+        QVERIFY(fs::exists(folder / "copy.sqlite"));
+        QVERIFY(!fs::exists(dead));
+        QVERIFY(fs::exists(alive));
+        QVERIFY(fs::exists(other));
+    }
+
+private:
+    std::unique_ptr<House> house;
+    std::string open, sealed, record;
+};
+
+QTEST_GUILESS_MAIN(TestArchiveLogs)
+#include "tst_archive_logs.moc"
