@@ -1,8 +1,8 @@
 #include "archive/remove.hpp"
 
 #include "archive/connection.hpp"
+#include "archive/sealing.hpp"
 #include "archive/words.hpp"
-#include "record/record.hpp"
 
 #include <algorithm>
 
@@ -84,27 +84,30 @@ Result<void> Connection::takeOut(const file::Told& told) {
     return takePhotosOut(*this, told);
 }
 
-Result<std::string> removeRecords(Archive& archive, const Removing& removing, const record::Signer& signer) {
+Result<std::string> removeRecords(Archive& archive, const Removing& removing, const record::Signer& signer,
+                                  const record::DrawPages& draw) {
     const auto heads = archive.heads(removing.registration);
     if (!heads) return tl::unexpected(heads.error());
     std::vector<file::Told> going;
     const auto removal = stubOf(archive, removing, *heads, going);
     if (!removal) return tl::unexpected(removal.error());
     if (going.empty()) return fail(ErrorCode::invalid, "No record is named that is to go.");
-    const auto content = record::entryContent(
-        {removing.registration, going.front().serial, removing.at, *heads, removing.who}, *removal);
-    if (!content) return tl::unexpected(content.error());
-    const auto json = record::signRecord(*content, signer);
-    if (!json) return tl::unexpected(json.error());
-    const file::Told stub = file::toldBy(record::identityOf(*content), *content, signer.certificate().sha256);
-    const auto done = archive.inside().transaction([&]() -> Result<void> {
-        if (auto kept = archive.inside().keepRecord(stub, *json); !kept) return tl::unexpected(kept.error());
+    const auto stub =
+        signEntry(archive, {removing.registration, going.front().serial, removing.at, *heads, removing.who},
+                  *removal, signer, draw);
+    if (!stub) return tl::unexpected(stub.error());
+    Connection& connection = archive.inside();
+    const auto done = connection.transaction([&]() -> Result<void> {
+        if (auto kept = connection.keepRecord(stub->told, stub->json); !kept)
+            return tl::unexpected(kept.error());
+        for (const std::string& pdf : stub->pdfs)
+            if (auto kept = connection.keepPdf(stub->told, pdf); !kept) return tl::unexpected(kept.error());
         for (const file::Told& one : going)
-            if (auto out = archive.inside().takeOut(one); !out) return out;
+            if (auto out = connection.takeOut(one); !out) return out;
         return {};
     });
     if (!done) return tl::unexpected(done.error());
-    return stub.sha256;
+    return stub->told.sha256;
 }
 
 } // namespace ambit::archive

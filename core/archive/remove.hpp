@@ -2,7 +2,7 @@
 #pragma once
 
 #include "archive/archive.hpp"
-#include "record/key.hpp"
+#include "record/pdf.hpp"
 
 namespace ambit::archive {
 
@@ -15,9 +15,10 @@ struct Removing {
 };
 
 /// Signs a removal record (the stub that names what went, and what that named) and takes the records out, in
-/// one transaction. Gives the stub's identity. Refused, with nothing changed: a record that isn't this
-/// aircraft's, the latest ones, or a removal itself.
+/// one transaction. `draw`: the stub's page; empty: none. Gives the stub's identity. Refused, with nothing
+/// changed: a record that isn't this aircraft's, the latest ones, or a removal itself.
 [[nodiscard]] Result<std::string> removeRecords(Archive& archive, const Removing& removing,
-                                                const record::Signer& signer);
+                                                const record::Signer& signer,
+                                                const record::DrawPages& draw = {});
 
 } // namespace ambit::archive

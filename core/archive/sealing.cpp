@@ -1,5 +1,7 @@
 #include "archive/sealing.hpp"
 
+#include "airframe/read.hpp"
+#include "archive/import.hpp"
 #include "base/files.hpp"
 
 #include <nlohmann/json.hpp>
@@ -24,7 +26,44 @@ Result<std::map<std::string, std::string>> photosOf(const OpenRound& round) {
     return photos;
 }
 
+/// The description the aircraft goes by now, for names; nothing if there is none that can be read.
+Result<std::optional<airframe::Airframe>> airframeOf(const Archive& archive,
+                                                     const std::string& registration) {
+    const auto all = archive.aircraft();
+    if (!all) return tl::unexpected(all.error());
+    for (const Aircraft& one : *all) {
+        if (one.registration != registration || one.airframeSha256.empty()) continue;
+        const auto text = archive.airframeText(one.airframeSha256);
+        if (!text) return tl::unexpected(text.error());
+        if (auto read = airframe::read(*text)) return std::optional(std::move(*read));
+    }
+    return std::optional<airframe::Airframe>();
+}
+
 } // namespace
+
+Result<Incoming> signEntry(const Archive& archive, const record::Heading& heading, const record::Entry& entry,
+                           const record::Signer& signer, const record::DrawPages& draw) {
+    const auto content = record::entryContent(heading, entry);
+    if (!content) return tl::unexpected(content.error());
+    const auto json = record::signRecord(*content, signer);
+    if (!json) return tl::unexpected(json.error());
+    if (!draw) return verified(*json);
+    const auto airframe = airframeOf(archive, heading.registration);
+    if (!airframe) return tl::unexpected(airframe.error());
+    const auto drawn = draw(*content, *airframe ? &**airframe : nullptr, {}, signer.certificate());
+    if (!drawn) return tl::unexpected(drawn.error());
+    return record::signPdf(drawn->pages, *json, drawn->jpeg, signer).and_then(verified);
+}
+
+Result<std::string> sealEntry(Archive& archive, const record::Heading& heading, const record::Entry& entry,
+                              const record::Signer& signer, const record::DrawPages& draw) {
+    auto incoming = signEntry(archive, heading, entry, signer, draw);
+    if (!incoming) return tl::unexpected(incoming.error());
+    const std::string sha256 = incoming->told.sha256;
+    if (const auto kept = archive.keep({std::move(*incoming)}); !kept) return tl::unexpected(kept.error());
+    return sha256;
+}
 
 Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, const record::DrawPages& draw,
                               Instant at) {
@@ -45,7 +84,7 @@ Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, co
     if (!json) return tl::unexpected(json.error());
     auto photos = photosOf(round);
     if (!photos) return tl::unexpected(photos.error());
-    auto drawn = draw(*content, round.airframe(), *photos, certificate);
+    auto drawn = draw(*content, &round.airframe(), *photos, certificate);
     if (!drawn) return tl::unexpected(drawn.error());
     auto pdf = record::signPdf(drawn->pages, *json, drawn->jpeg, signer);
     if (!pdf) return tl::unexpected(pdf.error());

@@ -1,7 +1,9 @@
-// From a concluded round to its signed record in the archive, and from there to files.
+// From a concluded round, or something else said of an aircraft, to its signed record in the archive; from
+// there to files.
 #pragma once
 
 #include "archive/open_round.hpp"
+#include "record/entry.hpp"
 #include "record/pdf.hpp"
 
 #include <filesystem>
@@ -13,6 +15,16 @@ namespace ambit::archive {
 /// Refused unless the round is concluded and the certificate bears the signer's name.
 [[nodiscard]] Result<std::string> sealRound(OpenRound& round, const record::Signer& signer,
                                             const record::DrawPages& draw, Instant at);
+
+/// An entry signed, its page drawn and signed (`draw` empty: none), both verified and ready to be kept.
+/// Errors: those of record::entryContent, of the archive and of `draw`.
+[[nodiscard]] Result<Incoming> signEntry(const Archive& archive, const record::Heading& heading,
+                                         const record::Entry& entry, const record::Signer& signer,
+                                         const record::DrawPages& draw);
+/// The same, and keeps it. Gives the record's identity.
+[[nodiscard]] Result<std::string> sealEntry(Archive& archive, const record::Heading& heading,
+                                            const record::Entry& entry, const record::Signer& signer,
+                                            const record::DrawPages& draw);
 
 /// Writes record.json, record.pdf (if there is one) and photos/<sha256>.jpg or .png into the folder, making
 /// it if needed. Gives the paths written.

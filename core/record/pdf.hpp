@@ -31,7 +31,7 @@ struct Drawn {
     std::map<std::string, std::string> jpeg;
 };
 using DrawPages =
-    std::function<Result<Drawn>(const Json& content, const airframe::Airframe& airframe,
+    std::function<Result<Drawn>(const Json& content, const airframe::Airframe* airframe,
                                 const std::map<std::string, std::string>& photos, const Certificate& signer)>;
 
 /// The signed PDF. `recordJson` is attached as record.json (associated file, source). `photos`: bytes by

@@ -1,5 +1,7 @@
 #include "record/xmp.hpp"
 
+#include "record/entry.hpp"
+
 #include <nlohmann/json.hpp>
 
 namespace ambit::record {
@@ -39,10 +41,14 @@ About About::of(const Json& content) {
         return content.at(Json::json_pointer(pointer)).get<std::string>();
     };
     About about;
-    about.at = {*parseInstant(text("/concludedAt")), content.at("offsetMinutes").get<int>()};
-    about.title = oneLine(text("/aircraft/registration") + ", " + text("/walk/name") + ", " +
-                          xmpDate(about.at).substr(0, 10) + ": " +
-                          (content.at("conclusion").at("fit").get<bool>() ? "fit" : "not fit"));
+    const bool entry = isEntry(content);
+    about.at = {*parseInstant(text(entry ? "/at" : "/concludedAt")), content.at("offsetMinutes").get<int>()};
+    const std::string what = entry ? text("/kind") : text("/walk/name");
+    const std::string said = entry                                            ? ""
+                             : content.at("conclusion").at("fit").get<bool>() ? ": fit"
+                                                                              : ": not fit";
+    about.title =
+        oneLine(text("/aircraft/registration") + ", " + what + ", " + xmpDate(about.at).substr(0, 10) + said);
     about.author = oneLine(text("/signer/name"));
     about.producer = oneLine(text("/software/name") + ' ' + text("/software/version"));
     return about;

@@ -5,7 +5,9 @@
 #include "archive/export.hpp"
 #include "archive/import.hpp"
 #include "archive/remove.hpp"
+#include "archive/sealing.hpp"
 #include "base/files.hpp"
+#include "cli/drawing.hpp"
 #include "cli/talk.hpp"
 #include "file/deferral.hpp"
 #include "file/retention.hpp"
@@ -101,25 +103,30 @@ int printKept(const EntryOptions& options, const std::string& sha256, const std:
     return Exit::done;
 }
 
+/// The record where --out says, as well: its PDF if the name ends so.
+Result<void> writeOut(const EntryOptions& options, const archive::Archive& archive,
+                      const std::string& sha256) {
+    if (options.out.empty()) return {};
+    const bool pdf = std::filesystem::path(options.out).extension() == ".pdf";
+    const auto bytes = pdf ? archive.recordPdf(sha256) : archive.recordJson(sha256);
+    if (!bytes) return tl::unexpected(bytes.error());
+    return writeFile(options.out, *bytes);
+}
+
 /// Signs the entry, keeps it in the archive, and prints or writes it.
 int say(const EntryOptions& options, Place& place, const record::Entry& entry) {
     const auto signer = signerOf(options);
     if (!signer) return complain(signer.error());
-    const auto content =
-        record::entryContent({options.aircraft,
-                              place.serial,
-                              now(),
-                              place.file.heads,
-                              {signer->certificate().name, options.role, options.certificate}},
-                             entry);
-    if (!content) return complain(content.error());
-    const auto bytes = record::signRecord(*content, *signer);
-    if (!bytes) return complain(bytes.error());
-    if (!options.out.empty())
-        if (auto written = writeFile(options.out, *bytes); !written) return complain(written.error());
-    const auto kept = archive::importRecord(place.archive, *bytes);
+    const record::Heading heading{options.aircraft,
+                                  place.serial,
+                                  now(),
+                                  place.file.heads,
+                                  {signer->certificate().name, options.role, options.certificate}};
+    const Drawing drawing;
+    const auto kept = archive::sealEntry(place.archive, heading, entry, *signer, drawing.pages());
     if (!kept) return complain(kept.error());
-    return printKept(options, kept->sha256, kept->kind);
+    if (auto written = writeOut(options, place.archive, *kept); !written) return complain(written.error());
+    return printKept(options, *kept, record::kindOf(entry));
 }
 
 /// name, number, serial, as the command line takes them.
@@ -281,6 +288,7 @@ int remove(const EntryOptions& options) {
     }
     const auto signer = signerOf(options);
     if (!signer) return complain(signer.error());
+    const Drawing drawing;
     const auto stub =
         archive::removeRecords(place->archive,
                                {options.aircraft,
@@ -288,7 +296,7 @@ int remove(const EntryOptions& options) {
                                 options.words,
                                 now(),
                                 {signer->certificate().name, options.role, options.certificate}},
-                               *signer);
+                               *signer, drawing.pages());
     if (!stub) return complain(stub.error());
     return printKept(options, *stub, "removal");
 }

@@ -33,7 +33,9 @@ CLI::App* addEntry(CLI::App& app, const char* name, const char* does, EntryOptio
                         "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
     command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")->required();
     command->add_option("--certificate", options.certificate, "the signer's certificate or licence number");
-    command->add_option("--out", options.out, "leave the signed record in this file, too");
+    command->add_option(
+        "--out", options.out,
+        "leave the signed record in this file, too: its PDF if the name ends in .pdf, else its JSON");
     command->add_flag("--json", options.json, "for programs: {\"record\", \"kind\", \"aircraft\"}");
     return command;
 }

@@ -4,11 +4,10 @@
 #include "archive/sealing.hpp"
 #include "base/canonical.hpp"
 #include "base/files.hpp"
+#include "cli/drawing.hpp"
 #include "cli/talk.hpp"
-#include "paper/pages.hpp"
 #include "script/player.hpp"
 
-#include <QGuiApplication>
 #include <iostream>
 #include <nlohmann/json.hpp>
 
@@ -39,14 +38,9 @@ Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer
                          const script::Action& sign) {
     const round::State& state = round.state();
     if (state.phase == round::Phase::sealed) return state.signature->recordSha256;
-    // Pages need a QGuiApplication, but no display.
-    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-    int argc = 1;
-    char name[] = "ambit";
-    char* argv[] = {name, nullptr};
-    const QGuiApplication application(argc, argv);
+    const Drawing drawing;
     return archive::sealRound(
-        round, signer, paper::drawRecord,
+        round, signer, drawing.pages(),
         Instant{state.lastAt.ms + std::int64_t{1000} * script::secondsOf(sign, round.airframe(), state)});
 }
 

@@ -1,7 +1,9 @@
 #include "paper/pages.hpp"
 
+#include "paper/entry_page.hpp"
 #include "paper/pin.hpp"
 #include "paper/sections.hpp"
+#include "record/entry.hpp"
 
 #include <QBuffer>
 #include <QHashSeed>
@@ -75,11 +77,10 @@ void addHeading(Sheet& sheet, const QString& words, const QString& about) {
     sheet.y += 12;
 }
 
-Result<Drawn> drawRecord(const Json& content, const airframe::Airframe& airframe,
-                         const std::map<std::string, std::string>& photos,
-                         const record::Certificate& signer) {
-    if (auto fonts = loadFonts(); !fonts) return tl::unexpected(fonts.error());
-    const SteadyHashes steady;
+namespace {
+
+Result<Drawn> drawRound(const Json& content, const airframe::Airframe& airframe,
+                        const std::map<std::string, std::string>& photos, const record::Certificate& signer) {
     const auto view = viewOf(content, airframe);
     if (!view) return tl::unexpected(view.error());
 
@@ -98,6 +99,29 @@ Result<Drawn> drawRecord(const Json& content, const airframe::Airframe& airframe
     std::string pdf = draw(sheet, title);
     pinPdf(pdf, view->concludedAt, view->identity);
     return std::move(pictures).drawn(std::move(pdf));
+}
+
+Result<Drawn> drawEntry(const Json& content, const airframe::Airframe* airframe,
+                        const record::Certificate& signer) {
+    if (auto good = record::checkEntry(content); !good) return tl::unexpected(good.error());
+    const EntryPage page = entryPage(content, airframe, signer, allShown(content));
+    std::string pdf = draw(page.sheet, page.title);
+    pinPdf(pdf, page.at, page.identity);
+    return Drawn{{std::move(pdf), {}}, {}};
+}
+
+} // namespace
+
+Result<Drawn> drawRecord(const Json& content, const airframe::Airframe* airframe,
+                         const std::map<std::string, std::string>& photos,
+                         const record::Certificate& signer) {
+    if (auto fonts = loadFonts(); !fonts) return tl::unexpected(fonts.error());
+    const SteadyHashes steady;
+    if (record::isEntry(content)) return drawEntry(content, airframe, signer);
+    if (airframe == nullptr)
+        return fail(ErrorCode::notFound, "A round's pages can't be drawn without its airframe description.",
+                    {}, "Add the description to the archive first.");
+    return drawRound(content, *airframe, photos, signer);
 }
 
 } // namespace ambit::paper

@@ -1,4 +1,5 @@
-// The first page: whose record this is, what was concluded, what stands out, who signed.
+// A round's first page: whose record this is, what was concluded, what stands out, who signed.
+#include "paper/frame.hpp"
 #include "paper/marks.hpp"
 #include "paper/sections.hpp"
 
@@ -9,21 +10,6 @@ namespace ambit::paper {
 namespace {
 
 using round::Outcome;
-
-struct Fact {
-    QString label;
-    QString value;
-};
-
-constexpr int columns = 3;
-constexpr double gutter = 16;
-constexpr double column = (area::width - (columns - 1) * gutter) / columns;
-
-QString moment(const Context& context, Instant at) {
-    return context.clock.date(at) + QStringLiteral(", ") + context.clock.time(at).right(5) +
-           QStringLiteral(" local time\n") + utcDate(at) + QStringLiteral(", ") + utcTime(at) +
-           QStringLiteral(" UTC");
-}
 
 QString tookWords(const RecordView& view) {
     const std::int64_t whole = view.concludedAt.ms - view.state.openedAt.ms;
@@ -38,8 +24,8 @@ QString tookWords(const RecordView& view) {
 std::vector<Fact> factsOf(const Context& context) {
     const RecordView& view = context.view;
     std::vector<Fact> facts{
-        {QStringLiteral("Opened"), moment(context, view.state.openedAt)},
-        {QStringLiteral("Concluded"), moment(context, view.concludedAt)},
+        {QStringLiteral("Opened"), context.clock.both(view.state.openedAt)},
+        {QStringLiteral("Concluded"), context.clock.both(view.concludedAt)},
         {QStringLiteral("Took"), tookWords(view)},
     };
     facts[2].value += QStringLiteral("\nLocal time was ") + context.clock.zone();
@@ -54,42 +40,12 @@ std::vector<Fact> factsOf(const Context& context) {
     return facts;
 }
 
-void addFacts(const Context& context) {
-    Sheet& sheet = context.sheet;
-    const std::vector<Fact> facts = factsOf(context);
-    for (std::size_t row = 0; row < facts.size(); row += columns) {
-        double deepest = 0;
-        for (std::size_t i = row; i < std::min(row + columns, facts.size()); ++i) {
-            const double x = area::left + static_cast<double>(i - row) * (column + gutter);
-            const Text label(facts[i].label, style::label, column);
-            QString words = facts[i].value;
-            const Text value(words.replace(u'\n', QChar(QChar::LineSeparator)), style::small, column);
-            sheet.textAt(label, {x, sheet.y});
-            sheet.textAt(value, {x, sheet.y + label.height()});
-            deepest = std::max(deepest, label.height() + value.height());
-        }
-        sheet.y += deepest + 5;
-    }
-}
-
 void addHead(const Context& context) {
-    Sheet& sheet = context.sheet;
     const RecordView& view = context.view;
-    sheet.y = 52;
-    sheet.textAt(Text(QStringLiteral("Record of an inspection before flight"), style::label, area::width),
-                 {area::left, sheet.y});
-    sheet.textAt(Text(QStringLiteral("Ambit"), style::label, area::width, Align::right),
-                 {area::left, sheet.y});
-    sheet.y += 15;
-    sheet.line(area::left, area::right, ink::black, 2);
-    sheet.y += 14;
-    sheet.text(textOf(view.opened().registration, {Face::bold, 36, 42, ink::black}, area::width));
-    sheet.y += 2;
-    const QString serial = QStringLiteral(" · serial number ") + shown(view.opened().serial);
-    sheet.text(Text(shown(view.airframe->name) + serial, style::subheading, area::width));
-    sheet.text(Text(QStringLiteral("Walk: ") + shown(view.walk->name), style::body, area::width));
-    sheet.y += 12;
-    addFacts(context);
+    addHead(context.sheet,
+            {QStringLiteral("Record of an inspection before flight"), view.opened().registration,
+             view.opened().serial, view.airframe->name, QStringLiteral("Walk: ") + shown(view.walk->name)});
+    addFacts(context.sheet, factsOf(context));
 }
 
 /// Fit stands in a heavy frame, not fit on solid black: neither can be taken for the other, in no light and
@@ -206,78 +162,15 @@ void addStandingOut(const Context& context) {
                         area::width));
 }
 
-QString roleWords(const round::Person& who) {
-    QString words = shown(who.role);
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    if (who.certificate.empty()) return words + QStringLiteral(", no certificate number given");
-    return words + QStringLiteral(", certificate number ") + shown(who.certificate);
-}
-
-void addSigner(const Context& context) {
-    Sheet& sheet = context.sheet;
-    const round::Person& who = context.view.opened().who;
-    constexpr double inner = area::width - 32;
-    std::vector<Text> parts{
-        Text(QStringLiteral("Signed by"), style::label, inner),
-        textOf(who.name, {Face::bold, 12, 17, ink::black}, inner),
-        Text(roleWords(who), style::small, inner),
-        Text(QStringLiteral("Fingerprint of the signer’s key (SHA-256 of the certificate)"), style::label,
-             inner),
-        Text(groups(context.signer.sha256), style::hash, inner),
-        Text(QStringLiteral("Identity of this record (SHA-256 of its content)"), style::label, inner),
-        Text(groups(context.view.identity), style::hash, inner)};
-    double height = 20 + 10;
-    for (const Text& part : parts)
-        height += part.height();
-    sheet.gap(12);
-    sheet.need(height);
-    sheet.put([=, box = QRectF(area::left, sheet.y, area::width, height)](QPainter& painter) {
-        painter.fillRect(box, ink::shade);
-        double y = box.top() + 10;
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            if (i == 3 || i == 5) y += 5; // between person, key and record
-            parts[i].draw(painter, {box.left() + 16, y});
-            y += parts[i].height();
-        }
-    });
-    sheet.y += height;
-}
-
-void addNotice(const Context& context) {
-    Sheet& sheet = context.sheet;
-    const RecordView& view = context.view;
-    QStringList words;
-    words << (context.statement.isEmpty()
-                  ? QStringLiteral("The manufacturer’s handbook and the local rules have the last word.")
-                  : context.statement);
-    if (!view.airframe->notice.empty()) words << shown(view.airframe->notice);
-    words << QStringLiteral(
-        "The signature of this file can be checked with any PDF reader; the record itself, for "
-        "programs, is attached as record.json.");
-    if (!view.previous.empty()) {
-        QStringList hashes;
-        for (const std::string& hash : view.previous)
-            hashes << shortHash(hash) + QStringLiteral(" …");
-        words << QStringLiteral("Follows the aircraft’s records ") + hashes.join(QStringLiteral(", ")) + u'.';
-    }
-    if (!context.shownWhole)
-        words << QStringLiteral("□ stands for a character that the typeface of these pages lacks; the "
-                                "attached record.json has it.");
-    sheet.gap(10);
-    const Style fine{Face::regular, 7.3, 9.8, ink::grey};
-    const Text notice(words.join(u' '), fine, area::width);
-    sheet.need(notice.height());
-    sheet.text(notice);
-}
-
 } // namespace
 
 void addTitle(const Context& context) {
     addHead(context);
     addConclusion(context);
     addStandingOut(context);
-    addSigner(context);
-    addNotice(context);
+    const RecordView& view = context.view;
+    addSigner(context.sheet, view.opened().who, context.signer.sha256, view.identity);
+    addNotice(context.sheet, {context.statement, view.airframe->notice, view.previous, context.shownWhole});
 }
 
 } // namespace ambit::paper

@@ -43,6 +43,11 @@ QString Clock::date(Instant instant) const {
     return dateWords(at(instant, offset).date());
 }
 
+QString Clock::both(Instant at) const {
+    return date(at) + QStringLiteral(", ") + time(at).right(5) + QStringLiteral(" local time\n") +
+           utcDate(at) + QStringLiteral(", ") + utcTime(at) + QStringLiteral(" UTC");
+}
+
 QString Clock::zone() const {
     const int minutes = std::abs(offset);
     return QStringLiteral("UTC%1%2:%3")

@@ -13,10 +13,13 @@ public:
     explicit Clock(const RecordView& view)
         : first(view.state.openedAt), offset(view.opened().offsetMinutes) {}
 
+    Clock(Instant begins, int offsetMinutes) : first(begins), offset(offsetMinutes) {}
+
     [[nodiscard]] QString time(Instant at) const;    ///< 07:30, or 21 Jun 07:30
     [[nodiscard]] QString seconds(Instant at) const; ///< 07:30:12
     [[nodiscard]] QString date(Instant at) const;    ///< 20 June 2026
     [[nodiscard]] QString zone() const;              ///< UTC+02:00
+    [[nodiscard]] QString both(Instant at) const;    ///< day and time on the spot, and below it in UTC
 
 private:
     Instant first;

@@ -1,9 +1,11 @@
 // The pages of a record: same bytes, embedded typefaces, placeholders as promised, nothing beyond the
 // margins, nothing that a hostile photo breaks.
 #include "base/hash.hpp"
+#include "file/deferral.hpp"
 #include "paper/fonts.hpp"
 #include "paper/pages.hpp"
 #include "paper/photo.hpp"
+#include "record/entry.hpp"
 #include "rounds.hpp"
 
 #include <QtTest>
@@ -26,7 +28,7 @@ record::Certificate signer() {
 }
 
 Result<paper::Drawn> draw(const test::TestRound& round) {
-    return paper::drawRecord(round.content, round.airframe, round.photos, signer());
+    return paper::drawRecord(round.content, &round.airframe, round.photos, signer());
 }
 
 /// What a tool of poppler-utils says of the PDF; empty where there is none.
@@ -291,7 +293,7 @@ private slots:
     void badContentIsAnError() {
         const auto round = test::walked(helicopter);
         const auto refused = [&](const Json& content) {
-            return !paper::drawRecord(content, round.airframe, round.photos, signer());
+            return !paper::drawRecord(content, &round.airframe, round.photos, signer());
         };
         QVERIFY(refused(Json()));
         QVERIFY(refused(Json::object()));
@@ -311,7 +313,87 @@ private slots:
         }
         airframe::Airframe other = round.airframe;
         other.sha256 = std::string(64, '0');
-        QVERIFY(!paper::drawRecord(round.content, other, round.photos, signer()));
+        QVERIFY(!paper::drawRecord(round.content, &other, round.photos, signer()));
+    }
+
+    // --- records of other kinds
+
+    void whatAnEntrySaysStandsOnItsPage_data() {
+        QTest::addColumn<int>("kind");
+        QTest::newRow("deferral") << 0;
+        QTest::newRow("rectification") << 1;
+        QTest::newRow("part change") << 2;
+        QTest::newRow("removal") << 3;
+    }
+    void whatAnEntrySaysStandsOnItsPage() {
+        QFETCH(int, kind);
+        const record::DiscrepancyId of{std::string(64, 'c'), helicopter.points.front().id};
+        record::Deferral deferral;
+        deferral.basis = "14 CFR 91.213(d)";
+        for (const auto& question : file::questions())
+            deferral.answers.push_back({question.text, question.mayDefer});
+        deferral.placard = "Placard words, at the filler";
+        deferral.until = "2026-12-10";
+        deferral.determinedBy = {"Sam Example", "mechanic", "M-77"};
+        const std::vector<record::Entry> entries{
+            record::Assessment{of, "It waits.", deferral},
+            record::Rectification{{of}, {}, "Seal renewed.", "2026-11-25", "Sam Example", "mechanic", {}},
+            record::PartChange{"tail rotor blade A",
+                               record::Part{"Blade", "PN-1", "SN-1", {}},
+                               record::Part{"Blade", "PN-1", "SN-2", {}},
+                               "Changed for a nick.",
+                               "2026-11-25",
+                               "mechanic",
+                               {}},
+            record::Removal{{{std::string(64, 'd'), {}, "round", {1700000000000}}}, "14 CFR 91.417(b)(1)"}};
+        const std::vector<QStringList> words{
+            {"Deferred", "It waits.", "14 CFR 91.213(d)", "Placard words", "2026-12-10", "Sam Example",
+             "M-77", QString::fromStdString(helicopter.points.front().name)},
+            {"Put right", "Seal renewed.", "2026-11-25", "Sam Example", "43.9(a)(4)"},
+            {"Part changed", "tail rotor blade A", "SN-1", "SN-2", "Changed for a nick.", "43.9(a)(4)"},
+            {"Records let go", "14 CFR 91.417(b)(1)", "dddddddddddd"}};
+        const auto content = record::entryContent({"OX-ABC",
+                                                   "0042",
+                                                   {{1764000000000}, 60},
+                                                   {std::string(64, 'e')},
+                                                   {"Robin Example", "mechanic", "M-1"}},
+                                                  entries[std::size_t(kind)]);
+        QVERIFY2(content, content ? "" : toText(content.error()).c_str());
+        const auto drawn = paper::drawRecord(*content, &helicopter, {}, signer());
+        QVERIFY2(drawn, drawn ? "" : toText(drawn.error()).c_str());
+        QCOMPARE(paper::drawRecord(*content, &helicopter, {}, signer())->pages.pdf, drawn->pages.pdf);
+        const QString text = textOf(drawn->pages.pdf).simplified();
+        QVERIFY2(text.contains("page 1 of 1"), qPrintable(text));
+        for (const QString& one :
+             words[std::size_t(kind)] + QStringList{"OX-ABC", "0042", "Robin Example", "M-1"})
+            QVERIFY2(text.contains(one), qPrintable(one + " is not in " + text));
+        if (kind == 0)
+            for (const auto& question : file::questions())
+                QVERIFY2(text.contains(QString(question.text).left(30)), question.text);
+        const auto without = paper::drawRecord(*content, nullptr, {}, signer());
+        QVERIFY(without);
+        if (kind == 0) QVERIFY(textOf(without->pages.pdf).contains(of.point.c_str()));
+    }
+
+    void longWordsOfAnEntryGoOnOverPages() {
+        std::string description;
+        for (int i = 0; i < 900; ++i)
+            description += "word" + std::to_string(i) + ' ';
+        description += "end";
+        const auto content = record::entryContent(
+            {"OX-ABC", "0042", {{1764000000000}, 0}, {}, {"Robin Example", "mechanic", "M-1"}},
+            record::Rectification{{}, {}, description, "2026-11-25", "", "mechanic", {}});
+        QVERIFY2(content, content ? "" : toText(content.error()).c_str());
+        const auto drawn = paper::drawRecord(*content, nullptr, {}, signer());
+        QVERIFY(drawn);
+        const QString text = textOf(drawn->pages.pdf);
+        for (const char* word : {"word0 ", "word450", "word899", "end", "page 2 of"})
+            QVERIFY2(text.contains(word), word);
+    }
+
+    void aRoundNeedsItsAirframe() {
+        const auto round = test::walked(helicopter);
+        QVERIFY(!paper::drawRecord(round.content, nullptr, round.photos, signer()));
     }
 
     void hashesAreSeededAtRandomAfterwards() {
