@@ -63,6 +63,15 @@ QVariantList placesOf(const AircraftReading& reading) {
     return places;
 }
 
+/// What of one discrepancy stands against fit; "": nothing.
+QString againstOf(const file::Discrepancy& one, const file::AircraftFile& its, const QString& today) {
+    file::AircraftFile only;
+    only.discrepancies.push_back(one);
+    only.counters = its.counters;
+    const auto reasons = file::standsAgainst(only, today.toStdString());
+    return reasons.empty() ? QString() : text(reasons.front());
+}
+
 QVariantMap rowOf(const file::KnownKey& one, Instant now, int offset) {
     const bool revoked = one.revoked && now >= *one.revoked;
     QStringList roles;
@@ -157,7 +166,11 @@ void AircraftFileView::tell() {
     using State = file::Discrepancy::State;
     for (const State state : {State::grounding, State::open, State::deferred, State::rectified})
         for (const file::Discrepancy& one : its.discrepancies)
-            if (one.state == state) (state == State::rectified ? putRight : open) << row(one);
+            if (one.state == state) {
+                QVariantMap map = row(one);
+                map.insert(QStringLiteral("against"), againstOf(one, its, today()));
+                (state == State::rectified ? putRight : open) << map;
+            }
     for (const file::Item& item : last->due)
         due << rowOf(item);
     const int offset = services->now().offsetMinutes;

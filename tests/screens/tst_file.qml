@@ -47,6 +47,7 @@ FileCase {
         pastRound([finding], 3);
         openFile();
         verify(see("against.0").texts[0].includes("was not assessed"));
+        verify(!see("against.0").warns); // for a person to judge
         const row = see("discrepancy.fairing.left");
         compare(row.note, "Not assessed yet");
         compare(row.about, "Black powder at two rivets.");
@@ -153,6 +154,7 @@ FileCase {
         see("screenDiscrepancy");
         touch("discrepancyBack");
         verify(see("against.0").texts[0].includes("grounds the aircraft"));
+        verify(see("against.0").warns);
     }
     function test_readingAndInspection() {
         open(390, 844);
