@@ -44,6 +44,7 @@ ScreenCase {
     function sign() {
         type("signCertificate", "DEMO-0001");
         type("signPassphrase", passphrase);
+        Stage.advance(60); // what is signed now is the newest
         touch("entrySign");
         compare(Stage.app.problem, "");
         isRead();
