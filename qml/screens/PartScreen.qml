@@ -88,7 +88,8 @@ Page {
             text: modelData.name
             about: modelData.fittedText === "" ? qsTr("No record says what is fitted") : modelData.fittedText
             chosen: screen.position === modelData.position
-            onClicked: screen.choose(modelData.position)
+            onClicked: if (screen.position !== modelData.position)
+                screen.choose(modelData.position)
         }
     }
     Choice {
