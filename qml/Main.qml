@@ -13,12 +13,14 @@ Window {
     /// Within the walk: "", "review", "conclude"; before it: "begin".
     property string step: ""
     property string registration: ""
-    /// Within the file: {step (a screen), values}, the last one is shown.
+    /// Within the file: {step (a screen), values, above (bool: it was asked for on the opened record's page)}; the last one is shown.
     property var steps: []
+    readonly property var lastStep: steps.length > 0 ? steps[steps.length - 1] : null
+    readonly property bool onRecord: app.file.record !== null && !lastStep?.above
     readonly property string phase: app.round ? app.round.phase : ""
     readonly property string wanted: {
         if (inFile)
-            return app.file.record ? "Record" : steps.length > 0 ? steps[steps.length - 1].step : "File";
+            return onRecord ? "Record" : lastStep ? lastStep.step : "File";
         if (!app.round)
             return step === "begin" ? "Begin" : "Aircraft";
         if (phase === "concluded")
@@ -38,8 +40,8 @@ Window {
             values.registration = window.registration;
         if (wanted === "Record")
             values.record = window.app.file.record;
-        if (inFile && steps.length > 0 && wanted !== "Record")
-            Object.assign(values, steps[steps.length - 1].values);
+        if (inFile && lastStep && wanted !== "Record")
+            Object.assign(values, lastStep.values);
         sheet.source = "";
         screen.setSource("screens/" + wanted + "Screen.qml", values);
     }
@@ -118,7 +120,8 @@ Window {
             window.steps = window.steps.concat([
                 {
                     step: step,
-                    values: values
+                    values: values,
+                    above: window.app.file.record !== null
                 }
             ]);
         }
@@ -126,7 +129,8 @@ Window {
             window.steps = window.steps.slice(0, -1).concat([
                 {
                     step: step,
-                    values: values
+                    values: values,
+                    above: window.lastStep?.above ?? false
                 }
             ]);
         }

@@ -47,6 +47,7 @@ set(AMBIT_QML_FILES
     screens/ComparedWalk.qml
     screens/ConcludeScreen.qml
     screens/CounterFields.qml
+    screens/CountersignScreen.qml
     screens/DeferScreen.qml
     screens/DeferTerms.qml
     screens/DiffersList.qml
@@ -63,22 +64,31 @@ set(AMBIT_QML_FILES
     screens/ExportScreen.qml
     screens/HandOverScreen.qml
     screens/HistoryScreen.qml
+    screens/KeyCard.qml
     screens/KeyFields.qml
+    screens/KeySubject.qml
+    screens/KeysScreen.qml
     screens/LifeStep.qml
     screens/MarkPlace.qml
     screens/MarkSheet.qml
     screens/MoreSheet.qml
     screens/NotInspectedSheet.qml
     screens/NoteSheet.qml
+    screens/PartFields.qml
+    screens/PartScreen.qml
     screens/ReadingScreen.qml
     screens/RecordKey.qml
     screens/RecordRow.qml
     screens/RecordScreen.qml
     screens/RecordsScreen.qml
     screens/RectifyScreen.qml
+    screens/RemoveScreen.qml
     screens/ReopenSheet.qml
+    screens/RetentionGroup.qml
+    screens/RetentionScreen.qml
     screens/ReviewRow.qml
     screens/ReviewScreen.qml
+    screens/RevokeScreen.qml
     screens/RoleChoice.qml
     screens/SearchScreen.qml
     screens/Section.qml
@@ -86,11 +96,14 @@ set(AMBIT_QML_FILES
     screens/SignKeys.qml
     screens/SignScreen.qml
     screens/SignatureFields.qml
+    screens/SignatureRow.qml
     screens/StandHead.qml
     screens/StandList.qml
+    screens/TrustScreen.qml
     screens/VerifyScreen.qml
     screens/WalkCard.qml
     screens/WalkHead.qml
     screens/WalkLetters.qml
     screens/WalkScreen.qml
-    screens/WhySheet.qml)
+    screens/WhySheet.qml
+    screens/WorkFields.qml)

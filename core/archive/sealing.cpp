@@ -97,6 +97,32 @@ Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, co
     return sha256;
 }
 
+Result<void> countersign(Archive& archive, const std::string& recordSha256, const record::Signer& signer,
+                         const record::Person& who, Instant at) {
+    const auto before = archive.recordJson(recordSha256);
+    if (!before) return tl::unexpected(before.error());
+    auto json = record::countersignRecord(*before, signer, who, at);
+    if (!json) return tl::unexpected(json.error());
+    auto incoming = verified(*json);
+    if (!incoming) return tl::unexpected(incoming.error());
+    const auto pdfs = archive.recordPdfs(recordSha256);
+    if (!pdfs) return tl::unexpected(pdfs.error());
+    for (const std::string& pdf : *pdfs) {
+        const auto report = record::verifyPdf(pdf);
+        if (!report) return tl::unexpected(report.error());
+        if (report->recordJson != *before) continue; // bears others' signatures: it stays as it is
+        auto more = record::countersignPdf(pdf, *json, signer);
+        if (!more) return tl::unexpected(more.error());
+        incoming->pdfs.push_back(std::move(*more));
+        break;
+    }
+    std::vector<Incoming> one;
+    one.push_back(std::move(*incoming));
+    const auto kept = archive.keep(one);
+    if (!kept) return tl::unexpected(kept.error());
+    return {};
+}
+
 Result<std::vector<std::filesystem::path>>
 exportRecord(const Archive& archive, const std::string& recordSha256, const std::filesystem::path& folder) {
     auto json = archive.recordJson(recordSha256);

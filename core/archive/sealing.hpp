@@ -26,6 +26,12 @@ namespace ambit::archive {
                                             const record::Entry& entry, const record::Signer& signer,
                                             const record::DrawPages& draw);
 
+/// Puts another person's signature under a record here: its JSON gets one more and, where its PDF bears the
+/// same signatures, the PDF too; the record's identity stays. Errors: those of record::countersignRecord;
+/// nothing is kept then.
+[[nodiscard]] Result<void> countersign(Archive& archive, const std::string& recordSha256,
+                                       const record::Signer& signer, const record::Person& who, Instant at);
+
 /// Writes record.json, record.pdf (if there is one) and photos/<sha256>.jpg or .png into the folder, making
 /// it if needed. Gives the paths written.
 [[nodiscard]] Result<std::vector<std::filesystem::path>>

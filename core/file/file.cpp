@@ -18,51 +18,6 @@ std::string dayOf(Instant at) {
     return ambit::toText(at).substr(0, 10);
 }
 
-/// Whose key is good for what, as the owner said, up to where the fold is.
-class Keys {
-public:
-    /// False: who says so isn't the owner.
-    bool trust(const record::Trust& said, const std::string& by, Instant at) {
-        if (owner.empty()) owner = by; // the first word makes the owner
-        if (!isOwner(by, at)) return false;
-        for (const std::string& role : said.roles) {
-            const auto [known, isNew] = roles[said.key].try_emplace(role, said.from);
-            if (!isNew) known->second = std::min(known->second, said.from);
-        }
-        return true;
-    }
-    /// Anybody may revoke their own.
-    bool revoke(const record::Revocation& said, const std::string& by, Instant at) {
-        if (by != said.key && !isOwner(by, at)) return false;
-        const auto [known, isNew] = revoked.try_emplace(said.key, said.from);
-        if (!isNew) known->second = std::min(known->second, said.from);
-        return true;
-    }
-    [[nodiscard]] Standing of(const std::string& key, const std::string& role, Instant at) const {
-        if (const auto gone = revoked.find(key); gone != revoked.end() && at >= gone->second)
-            return Standing::revoked;
-        if (isOwner(key, at) && role == "owner") return Standing::trusted;
-        const auto known = roles.find(key);
-        if (known == roles.end()) return key == owner ? Standing::other : Standing::unsaid;
-        const auto its = known->second.find(role);
-        return its != known->second.end() && at >= its->second ? Standing::trusted : Standing::other;
-    }
-
-private:
-    [[nodiscard]] bool isOwner(const std::string& key, Instant at) const {
-        if (const auto gone = revoked.find(key); gone != revoked.end() && at >= gone->second) return false;
-        if (key == owner) return true;
-        const auto known = roles.find(key);
-        if (known == roles.end()) return false;
-        const auto its = known->second.find("owner");
-        return its != known->second.end() && at >= its->second;
-    }
-
-    std::string owner;
-    std::map<std::string, std::map<std::string, Instant>> roles; ///< by key, by role: from when
-    std::map<std::string, Instant> revoked;
-};
-
 class Folding {
 public:
     Folding(const std::vector<Told>& records, const Order& its) : order(its) {
@@ -71,17 +26,17 @@ public:
             now = &one;
             at = one.at;
             who = one.signer;
-            file.pages.push_back({one.sha256, one.kind(), at, who, {}});
+            keys.sign(one.key, who);
+            file.pages.push_back({one.sha256, one.kind(), at, who, one.key, {}});
             if (const record::Entry* entry = one.entry())
                 std::visit([&](const auto& what) { take(what); }, *entry);
             else
                 takeRound(*one.round());
         }
         // A revocation counts for what was signed after its date, however late it was told.
-        for (std::size_t i = 0; i < file.pages.size(); ++i) {
-            Page& page = file.pages[i];
-            page.standing = keys.of(records[order.sequence()[i]].key, page.signer.role, page.at);
-        }
+        for (Page& page : file.pages)
+            page.standing = keys.of(page.key, page.signer.role, page.at);
+        file.keys = keys.all();
         dropRemoved();
         findHolesAndHeads(records);
     }
@@ -349,20 +304,6 @@ const char* toText(State state) {
         return "rectified";
     case State::closed:
         return "closed";
-    }
-    return "";
-}
-
-const char* toText(Standing standing) {
-    switch (standing) {
-    case Standing::unsaid:
-        return "unsaid";
-    case Standing::trusted:
-        return "trusted";
-    case Standing::other:
-        return "not for this";
-    case Standing::revoked:
-        return "revoked";
     }
     return "";
 }

@@ -2,6 +2,7 @@
 // the records came in; what they say against each other is shown, never settled silently.
 #pragma once
 
+#include "file/keys.hpp"
 #include "file/told.hpp"
 
 #include <map>
@@ -11,20 +12,13 @@
 
 namespace ambit::file {
 
-/// What the owner's word makes of a record's signature.
-enum class Standing {
-    unsaid,  ///< the owner has said nothing of this key
-    trusted, ///< the key is good for the role it was used in
-    other,   ///< it is trusted, but not for this role, or not yet
-    revoked  ///< signed after the key was revoked
-};
-
 /// One record in the file's order.
 struct Page {
     std::string sha256;
     std::string kind;
     Instant at; ///< concluded, or said
     record::Person signer;
+    std::string key; ///< fingerprint of the first signer's
     Standing standing = Standing::unsaid;
 };
 
@@ -98,6 +92,7 @@ struct AircraftFile {
     std::vector<Hole> holes;
     std::map<std::string, std::string> removed; ///< let go on purpose: identity → the record that says so
     std::vector<Conflict> conflicts;
+    std::vector<KnownKey> keys; ///< by name
 
     [[nodiscard]] const Discrepancy* discrepancy(const record::DiscrepancyId& id) const;
 };
@@ -110,6 +105,5 @@ struct AircraftFile {
 [[nodiscard]] std::vector<std::string> standsAgainst(const AircraftFile& file, const std::string& today);
 
 [[nodiscard]] const char* toText(Discrepancy::State state);
-[[nodiscard]] const char* toText(Standing standing);
 
 } // namespace ambit::file

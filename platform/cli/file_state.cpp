@@ -46,19 +46,21 @@ Json toJson(const Discrepancy& one) {
     return json;
 }
 
+Json toJson(const file::KnownKey& one) {
+    Json json{{"fingerprint", one.key},  {"name", one.name},         {"owner", one.owner},
+              {"roles", Json::object()}, {"signedAs", one.signedAs}, {"records", one.records}};
+    for (const auto& [role, from] : one.roles)
+        json["roles"][role] = toText(from);
+    if (one.revoked) json["revoked"] = toText(*one.revoked);
+    return json;
+}
+
 Json toJson(const AircraftFile& its, const std::vector<std::string>& against,
             const std::vector<file::Item>& due) {
-    Json json{{"against", against},
-              {"discrepancies", Json::array()},
-              {"counters", Json::object()},
-              {"parts", Json::array()},
-              {"inspections", Json::object()},
-              {"heads", its.heads},
-              {"holes", Json::array()},
-              {"conflicts", Json::array()},
-              {"records", Json::array()},
-              {"removed", its.removed},
-              {"due", Json::array()}};
+    Json json{{"against", against},       {"discrepancies", Json::array()}, {"counters", Json::object()},
+              {"parts", Json::array()},   {"inspections", Json::object()},  {"heads", its.heads},
+              {"holes", Json::array()},   {"conflicts", Json::array()},     {"keys", Json::array()},
+              {"records", Json::array()}, {"removed", its.removed},         {"due", Json::array()}};
     for (const Discrepancy& one : its.discrepancies)
         json["discrepancies"].push_back(toJson(one));
     for (const auto& [id, count] : its.counters)
@@ -85,12 +87,15 @@ Json toJson(const AircraftFile& its, const std::vector<std::string>& against,
         json["holes"].push_back({{"record", hole.sha256}, {"namedBy", hole.namedBy}});
     for (const file::Conflict& conflict : its.conflicts)
         json["conflicts"].push_back({{"what", conflict.what}, {"records", conflict.records}});
+    for (const file::KnownKey& key : its.keys)
+        json["keys"].push_back(toJson(key));
     for (const file::Page& page : its.pages)
         json["records"].push_back({{"record", page.sha256},
                                    {"kind", page.kind},
                                    {"at", toText(page.at)},
                                    {"signer", page.signer.name},
                                    {"role", page.signer.role},
+                                   {"fingerprint", page.key},
                                    {"key", toText(page.standing)}});
     return json;
 }

@@ -97,13 +97,13 @@ FocusScope {
         anchors.bottom: parent.bottom
         anchors.right: parent.right
         width: page.low ? page.keysWidth : parent.width
-        height: keyColumn.implicitHeight + 2 * 12
+        height: keyColumn.implicitHeight > 0 ? keyColumn.implicitHeight + 2 * 12 : 0
         visible: keyColumn.children.length > 0
         color: page.ground
         Rectangle {
             width: parent.width
             height: 1
-            visible: !page.low
+            visible: !page.low && foot.height > 0
             color: Theme.line
         }
         Column {

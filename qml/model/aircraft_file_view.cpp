@@ -34,6 +34,62 @@ QVariantMap rowOf(const file::Item& item) {
             {QStringLiteral("look"), lookOf(item.due.verdict)}};
 }
 
+QVariantMap placeOf(const std::string& position, const std::string& name, const file::Fitted* fitted) {
+    const record::Part part = fitted == nullptr ? record::Part() : fitted->part;
+    QString words;
+    if (fitted != nullptr)
+        words = AircraftFileView::tr("%1, serial %2, fitted %3")
+                    .arg(text(part.name), text(part.serial), text(fitted->on));
+    return {{QStringLiteral("position"), text(position)},  {QStringLiteral("name"), text(name)},
+            {QStringLiteral("part"), text(part.name)},     {QStringLiteral("number"), text(part.number)},
+            {QStringLiteral("serial"), text(part.serial)}, {QStringLiteral("fittedText"), words}};
+}
+
+QVariantList placesOf(const AircraftReading& reading) {
+    QVariantList places;
+    const auto& fitted = reading.file.parts;
+    if (reading.airframe)
+        for (const auto& one : reading.airframe->lifeLimits) {
+            const auto its = fitted.find(one.id);
+            places << placeOf(one.id, one.name, its == fitted.end() ? nullptr : &its->second);
+        }
+    const auto isLife = [&](const std::string& position) {
+        if (!reading.airframe) return false;
+        const auto& lives = reading.airframe->lifeLimits;
+        return std::any_of(lives.begin(), lives.end(), [&](const auto& one) { return one.id == position; });
+    };
+    for (const auto& [position, its] : fitted)
+        if (!isLife(position)) places << placeOf(position, position, &its);
+    return places;
+}
+
+/// What of one discrepancy stands against fit; "": nothing.
+QString againstOf(const file::Discrepancy& one, const file::AircraftFile& its, const QString& today) {
+    file::AircraftFile only;
+    only.discrepancies.push_back(one);
+    only.counters = its.counters;
+    const auto reasons = file::standsAgainst(only, today.toStdString());
+    return reasons.empty() ? QString() : text(reasons.front());
+}
+
+QVariantMap rowOf(const file::KnownKey& one, Instant now, int offset) {
+    const bool revoked = one.revoked && now >= *one.revoked;
+    QStringList roles;
+    for (const auto& [role, from] : one.roles)
+        roles << text(role);
+    return {{QStringLiteral("key"), text(one.key)},
+            {QStringLiteral("name"), text(one.name)},
+            {QStringLiteral("fingerprint"), fingerprintText(one.key)},
+            {QStringLiteral("words"), signedText(one)},
+            {QStringLiteral("standing"), standingText(one, offset)},
+            {QStringLiteral("look"), revoked                           ? QStringLiteral("finding")
+                                     : one.owner || !one.roles.empty() ? QStringLiteral("sound")
+                                                                       : QStringLiteral("todo")},
+            {QStringLiteral("owner"), one.owner},
+            {QStringLiteral("revoked"), one.revoked.has_value()},
+            {QStringLiteral("roles"), roles}};
+}
+
 } // namespace
 
 AircraftFileView::AircraftFileView(const Services& handedIn, Background& beside, QObject* parent)
@@ -96,7 +152,7 @@ void AircraftFileView::tell() {
     trouble.clear();
     for (QStringList* list : {&against, &conflicts})
         list->clear();
-    for (QVariantList* list : {&open, &putRight, &due, &counters, &inspections, &points})
+    for (QVariantList* list : {&open, &putRight, &due, &counters, &inspections, &points, &places, &keys})
         list->clear();
     holes = 0;
     if (!last) return;
@@ -110,10 +166,17 @@ void AircraftFileView::tell() {
     using State = file::Discrepancy::State;
     for (const State state : {State::grounding, State::open, State::deferred, State::rectified})
         for (const file::Discrepancy& one : its.discrepancies)
-            if (one.state == state) (state == State::rectified ? putRight : open) << row(one);
+            if (one.state == state) {
+                QVariantMap map = row(one);
+                map.insert(QStringLiteral("against"), againstOf(one, its, today()));
+                (state == State::rectified ? putRight : open) << map;
+            }
     for (const file::Item& item : last->due)
         due << rowOf(item);
     const int offset = services->now().offsetMinutes;
+    places = placesOf(*last);
+    for (const file::KnownKey& one : its.keys)
+        keys << rowOf(one, services->now().at, offset);
     const auto counter = [&](const std::string& id, const std::string& name, const std::string& unit) {
         QVariantMap map = named(id, name);
         const auto read = its.counters.find(id);

@@ -35,6 +35,12 @@ class AircraftFileView : public QObject {
     Q_PROPERTY(QVariantList inspections MEMBER inspections NOTIFY changed)
     /// {id, name}: points of the airframe, by name.
     Q_PROPERTY(QVariantList points MEMBER points NOTIFY changed)
+    /// {position, name ("Main rotor blades"), part, number, serial ("" if nothing is known to be fitted),
+    /// fittedText}: the airframe's parts with a life, then other places where a part was fitted.
+    Q_PROPERTY(QVariantList places MEMBER places NOTIFY changed)
+    /// {key, name, fingerprint, words ("Signed 3 records as pilot"), standing (what the owner's word makes of
+    /// it), look, owner, revoked (bool), roles: [id]}: by name.
+    Q_PROPERTY(QVariantList keys MEMBER keys NOTIFY changed)
     /// What records say against each other.
     Q_PROPERTY(QStringList conflicts MEMBER conflicts NOTIFY changed)
     /// Records that others name and nobody has here.
@@ -80,7 +86,7 @@ private:
     std::shared_ptr<const AircraftReading> last;
     QString trouble;
     QStringList against, conflicts;
-    QVariantList open, putRight, due, counters, inspections, points;
+    QVariantList open, putRight, due, counters, inspections, points, places, keys;
     int holes = 0;
     DiscrepancyView* opened = nullptr;
 };

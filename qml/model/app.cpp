@@ -44,8 +44,9 @@ App::App(Services handedIn, QObject* parent)
       aircraftRows(services, reporter(), this), fileView(services, reporter(), this),
       stateView(services, background, this), findingsView(services, stateView, this),
       searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
-      verificationView(background, reporter(), this), exportView(services, background, reporter(), this),
-      signingView(services, reporter(), this), entryView(services, stateView, signingView, reporter(), this) {
+      verificationView(background, reporter(), this), retentionView(services, background, reporter(), this),
+      exportView(services, background, reporter(), this), signingView(services, reporter(), this),
+      entryView(services, stateView, signingView, reporter(), this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
@@ -55,7 +56,12 @@ App::App(Services handedIn, QObject* parent)
                kept.value(certificateKey).toString().toStdString()};
     }
     connect(&signingView, &SigningView::sealed, this, &App::recordsChanged);
+    connect(&signingView, &SigningView::countersigned, this, [this](const QString& recordId) {
+        recordsChanged();
+        if (fileView.record() != nullptr) fileView.open(recordId); // with the new signature
+    });
     connect(&entryView, &EntryView::kept, this, &App::recordsChanged);
+    connect(&entryView, &EntryView::letWent, this, &App::recordsWent);
     connect(&fileView, &FileView::registrationChanged, this, [this] {
         stateView.show(fileView.registration());
         searchView.clear();
@@ -79,6 +85,13 @@ void App::recordsChanged() {
     fileView.refresh();
     stateView.refresh();
     historyView.show({}, {}); // read anew when it is asked for
+}
+
+/// What named them is asked anew.
+void App::recordsWent() {
+    fileView.close();
+    searchView.clear();
+    retentionView.look({});
 }
 
 /// What the aircraft carries, to the round that is walked on it.

@@ -8,6 +8,7 @@
 #include "model/file_view.hpp"
 #include "model/plan_comparison.hpp"
 #include "model/point_history_view.hpp"
+#include "model/retention_view.hpp"
 #include "model/round_view.hpp"
 #include "model/search_view.hpp"
 #include "model/signing_view.hpp"
@@ -30,6 +31,7 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::SearchView* search READ search CONSTANT)
     Q_PROPERTY(ambit::view::PointHistoryView* pointHistory READ pointHistory CONSTANT)
     Q_PROPERTY(ambit::view::VerificationView* verification READ verification CONSTANT)
+    Q_PROPERTY(ambit::view::RetentionView* retention READ retention CONSTANT)
     Q_PROPERTY(ambit::view::ExportView* exporting READ exporting CONSTANT)
     Q_PROPERTY(ambit::view::ZoneFindings* zoneFindings READ zoneFindings CONSTANT)
     /// Signs what is said between rounds.
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] SearchView* search() { return &searchView; }
     [[nodiscard]] PointHistoryView* pointHistory() { return &historyView; }
     [[nodiscard]] VerificationView* verification() { return &verificationView; }
+    [[nodiscard]] RetentionView* retention() { return &retentionView; }
     [[nodiscard]] ExportView* exporting() { return &exportView; }
     [[nodiscard]] ZoneFindings* zoneFindings() { return &findingsView; }
     [[nodiscard]] EntryView* entries() { return &entryView; }
@@ -109,6 +112,7 @@ private:
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);
     void recordsChanged();
+    void recordsWent();
     void tellCarried();
 
     Services services;
@@ -125,6 +129,7 @@ private:
     SearchView searchView;
     PointHistoryView historyView;
     VerificationView verificationView;
+    RetentionView retentionView;
     ExportView exportView;
     SigningView signingView;
     EntryView entryView;

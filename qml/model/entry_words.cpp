@@ -25,13 +25,6 @@ public:
     QVariantList list;
 };
 
-QString rolesText(const std::vector<std::string>& roles) {
-    QStringList all;
-    for (const std::string& role : roles)
-        all << roleText(role);
-    return all.join(QStringLiteral(", "));
-}
-
 struct Title {
     QString operator()(const record::Assessment& one) const {
         return one.deferral ? Words::tr("Deferred") : Words::tr("Grounds the aircraft");

@@ -3,7 +3,6 @@
 #include "airframe/read.hpp"
 #include "archive/sealing.hpp"
 #include "model/aircraft_reading.hpp"
-#include "model/file_words.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
 #include "record/entry.hpp"
@@ -11,52 +10,6 @@
 #include <nlohmann/json.hpp>
 
 namespace ambit::view {
-
-void RecordsModel::update(const std::vector<archive::RecordInfo>& records, std::size_t most) {
-    std::vector<Row> next;
-    next.reserve(std::min(most, records.size()));
-    for (const auto& info : records) {
-        if (next.size() == most) break;
-        next.push_back({text(info.sha256), kindText(info.kind), text(info.conclusion),
-                        tr("%1 UTC").arg(dayText(info.concludedAt, 0)), text(info.signer),
-                        info.kind == "round" ? info.findings : -1});
-    }
-    sync(rows, std::move(next), {ConclusionRole, ConclusionTextRole, WhenTextRole, SignerRole, FindingsRole});
-}
-
-int RecordsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows.size());
-}
-
-QVariant RecordsModel::data(const QModelIndex& at, int role) const {
-    if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
-    const Row& row = rows[static_cast<std::size_t>(at.row())];
-    switch (role) {
-    case RecordIdRole:
-        return row.recordId;
-    case TitleRole:
-        return row.title;
-    case ConclusionRole:
-        return row.conclusion;
-    case ConclusionTextRole:
-        return row.conclusion.isEmpty() ? row.title : conclusionText(row.conclusion == QStringLiteral("fit"));
-    case WhenTextRole:
-        return row.whenText;
-    case SignerRole:
-        return row.signer;
-    case FindingsRole:
-        return row.findings;
-    default:
-        return {};
-    }
-}
-
-QHash<int, QByteArray> RecordsModel::roleNames() const {
-    return {{RecordIdRole, "recordId"},     {TitleRole, "title"},
-            {ConclusionRole, "conclusion"}, {ConclusionTextRole, "conclusionText"},
-            {WhenTextRole, "whenText"},     {SignerRole, "signer"},
-            {FindingsRole, "findings"}};
-}
 
 namespace {
 

@@ -2,46 +2,10 @@
 #pragma once
 
 #include "model/record_view.hpp"
-#include "model/rows_model.hpp"
+#include "model/records_model.hpp"
 #include "model/services.hpp"
 
 namespace ambit::view {
-
-class RecordsModel : public ambit::view::RowsModel {
-    Q_OBJECT
-    QML_ELEMENT
-    QML_UNCREATABLE("FileView makes it")
-public:
-    /// recordId, title (the kind: "Round", "Rectification"), conclusion ("fit", "not fit"; "" of other
-    /// kinds), conclusionText (in words; of other kinds the kind), whenText ("20 Jun 2026, 05:58 UTC"),
-    /// signer, findings (int; -1 of other kinds)
-    enum Role {
-        RecordIdRole = Qt::UserRole,
-        TitleRole,
-        ConclusionRole,
-        ConclusionTextRole,
-        WhenTextRole,
-        SignerRole,
-        FindingsRole
-    };
-    using RowsModel::RowsModel;
-
-    /// The first `most` of them.
-    void update(const std::vector<archive::RecordInfo>& records, std::size_t most);
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
-private:
-    struct Row {
-        QString recordId, title, conclusion, whenText, signer;
-        int findings = 0;
-        [[nodiscard]] const QString& key() const { return recordId; }
-        friend bool operator==(const Row&, const Row&) = default;
-    };
-    std::vector<Row> rows;
-};
 
 class FileView : public QObject {
     Q_OBJECT

@@ -111,4 +111,27 @@ QString personText(const round::Person& person) {
     return who.join(QStringLiteral(" · "));
 }
 
+QString rolesText(const std::vector<std::string>& roles) {
+    QStringList all;
+    for (const std::string& role : roles)
+        all << roleText(role);
+    return all.join(QStringLiteral(", "));
+}
+
+QString signedText(const file::KnownKey& key) {
+    if (key.records == 0) return Words::tr("Has signed nothing in this file");
+    const QString roles = rolesText({key.signedAs.begin(), key.signedAs.end()}).toLower();
+    return key.records == 1 ? Words::tr("Signed 1 record as %1").arg(roles)
+                            : Words::tr("Signed %1 records as %2").arg(key.records).arg(roles);
+}
+
+QString standingText(const file::KnownKey& key, int offsetMinutes) {
+    if (key.revoked) return Words::tr("Good for nothing since %1").arg(dayText(*key.revoked, offsetMinutes));
+    QStringList all;
+    if (key.owner) all << Words::tr("The owner's: the first to say whose key counts");
+    for (const auto& [role, from] : key.roles)
+        all << Words::tr("Good for %1 since %2").arg(roleText(role).toLower(), dayText(from, offsetMinutes));
+    return all.isEmpty() ? Words::tr("The owner has said nothing of this key") : all.join(QLatin1Char('\n'));
+}
+
 } // namespace ambit::view

@@ -22,4 +22,11 @@ namespace ambit::view {
                                    const airframe::Airframe* airframe);
 [[nodiscard]] QString personText(const round::Person& person); ///< "Kim Example · Mechanic · C-1"
 
+/// "Signed 3 records as pilot, owner"
+[[nodiscard]] QString signedText(const file::KnownKey& key);
+/// "Good for mechanic since 20 Jun 2026", "Good for nothing since …", "The owner has said nothing of this
+/// key"
+[[nodiscard]] QString standingText(const file::KnownKey& key, int offsetMinutes);
+[[nodiscard]] QString rolesText(const std::vector<std::string>& roles); ///< "Pilot, Owner"
+
 } // namespace ambit::view

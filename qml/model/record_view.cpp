@@ -125,9 +125,18 @@ void RecordView::verify(const std::string& id, std::string_view recordJson) {
         verifiedText = tr("This record does not hold: %1").arg(text(toText(report.error())));
         return;
     }
-    fingerprint = fingerprintText(report->signatures.front().certificate.sha256);
-    verifiedText = verified ? tr("The signature holds and nothing was changed since.")
-                            : tr("This record does not hold: it is not the one that the archive names.");
+    for (const auto& one : report->signatures)
+        signatures << QVariantMap{
+            {QStringLiteral("who"), personText(one.who)},
+            {QStringLiteral("whenText"), one.at ? tr("%1 UTC").arg(dayText(*one.at, 0)) : QString()},
+            {QStringLiteral("key"), text(one.certificate.sha256)},
+            {QStringLiteral("fingerprint"), fingerprintText(one.certificate.sha256)}};
+    verifiedText =
+        verified
+            ? report->signatures.size() == 1
+                  ? tr("The signature holds and nothing was changed since.")
+                  : tr("All %1 signatures hold and nothing was changed since.").arg(report->signatures.size())
+            : tr("This record does not hold: it is not the one that the archive names.");
 }
 
 } // namespace ambit::view

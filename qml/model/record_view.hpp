@@ -32,7 +32,9 @@ class RecordView : public QObject {
     Q_PROPERTY(QString placeText MEMBER placeText CONSTANT)
     /// Name, role, certificate number.
     Q_PROPERTY(QString signer MEMBER signer CONSTANT)
-    Q_PROPERTY(QString fingerprint MEMBER fingerprint CONSTANT)
+    /// {who (name, role, certificate number), whenText ("" of the first), key, fingerprint (the same in
+    /// groups)}: all who signed, the first one first; none where the record doesn't hold.
+    Q_PROPERTY(QVariantList signatures MEMBER signatures CONSTANT)
     Q_PROPERTY(bool verified MEMBER verified CONSTANT)
     /// That it holds, or what does not.
     Q_PROPERTY(QString verifiedText MEMBER verifiedText CONSTANT)
@@ -64,9 +66,9 @@ private:
     void verify(const std::string& id, std::string_view recordJson);
 
     QString recordId, registration, kind, kindText, walkName, conclusion, conclusionText, reasons, whenText,
-        placeText, signer, fingerprint, verifiedText;
+        placeText, signer, verifiedText;
     bool verified = false;
-    QVariantList said, findings, notInspected, points, timeline, counters;
+    QVariantList signatures, said, findings, notInspected, points, timeline, counters;
 };
 
 } // namespace ambit::view

@@ -1,56 +1,9 @@
 #include "model/search_view.hpp"
 
-#include "base/date.hpp"
 #include "model/file_words.hpp"
-#include "model/words.hpp"
+#include "model/said.hpp"
 
 namespace ambit::view {
-
-void HitsModel::update(const std::vector<archive::Hit>& hits) {
-    std::vector<Row> next;
-    next.reserve(hits.size());
-    for (const archive::Hit& hit : hits)
-        next.push_back({text(hit.info.sha256), kindText(hit.info.kind), text(hit.info.conclusion),
-                        tr("%1 UTC").arg(dayText(hit.info.concludedAt, 0)), text(hit.info.signer),
-                        text(hit.gloss), hit.info.kind == "round" ? hit.info.findings : -1});
-    sync(rows, std::move(next), {GlossRole});
-}
-
-int HitsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows.size());
-}
-
-QVariant HitsModel::data(const QModelIndex& at, int role) const {
-    if (!checkIndex(at, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) return {};
-    const Row& row = rows[static_cast<std::size_t>(at.row())];
-    switch (role) {
-    case RecordIdRole:
-        return row.recordId;
-    case TitleRole:
-        return row.title;
-    case ConclusionRole:
-        return row.conclusion;
-    case ConclusionTextRole:
-        return row.conclusion.isEmpty() ? row.title : conclusionText(row.conclusion == QStringLiteral("fit"));
-    case WhenTextRole:
-        return row.whenText;
-    case SignerRole:
-        return row.signer;
-    case FindingsRole:
-        return row.findings;
-    case GlossRole:
-        return row.gloss;
-    default:
-        return {};
-    }
-}
-
-QHash<int, QByteArray> HitsModel::roleNames() const {
-    return {{RecordIdRole, "recordId"},     {TitleRole, "title"},
-            {ConclusionRole, "conclusion"}, {ConclusionTextRole, "conclusionText"},
-            {WhenTextRole, "whenText"},     {SignerRole, "signer"},
-            {FindingsRole, "findings"},     {GlossRole, "gloss"}};
-}
 
 namespace {
 
@@ -58,20 +11,6 @@ using State = file::Discrepancy::State;
 
 constexpr State everyState[] = {State::open, State::deferred, State::grounding, State::rectified,
                                 State::closed};
-
-/// Midnight where the device is, so many days after the date; none if it is empty.
-Result<std::optional<Instant>> midnight(const QVariantMap& given, const char* name, int days,
-                                        int offsetMinutes) {
-    const std::string words = given.value(QLatin1String(name)).toString().trimmed().toStdString();
-    if (words.empty()) return std::nullopt;
-    const auto date = Date::parse(words);
-    const auto day = date ? date->plusDays(days) : date;
-    const auto at = day ? parseInstant(toText(*day) + "T00:00:00.000Z") : tl::unexpected(day.error());
-    if (!at)
-        return fail(ErrorCode::refused, "“" + words + "” is no date.", "",
-                    "Write year, month and day: 2026-06-20");
-    return Instant{at->ms - std::int64_t{60'000} * offsetMinutes};
-}
 
 } // namespace
 

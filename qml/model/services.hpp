@@ -23,7 +23,7 @@ struct Services {
     std::function<std::optional<round::Position>()>
         position; ///< the last known place; empty function: no positioning
     std::function<Result<archive::PhotoBytes>(const QUrl&)> readPhoto;
-    std::filesystem::path keys; ///< folder of the signing key, signer.pem
+    std::filesystem::path keys; ///< folder of the signing keys
     record::DrawPages draw;
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
 };

@@ -9,6 +9,7 @@ Column {
 
     required property AircraftFileView its
     property string prefix: "counter."
+    property bool sayLast: true
     /// id → what was written
     property var values: ({})
 
@@ -21,7 +22,7 @@ Column {
             objectName: fields.prefix + modelData.id
             width: fields.width
             label: modelData.unit === "" || modelData.name.toLowerCase() === modelData.unit.toLowerCase() ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
-            about: modelData.value === "" ? "" : qsTr("last %1").arg(modelData.value)
+            about: modelData.value === "" || !fields.sayLast ? "" : qsTr("last %1").arg(modelData.value)
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             onTextEdited: {
                 const all = Object.assign({}, fields.values);

@@ -97,7 +97,7 @@ Page {
                 objectName: "basis." + index
                 width: screen.columnWidth
                 broad: true
-                text: modelData
+                text: modelData.charAt(0).toUpperCase() + modelData.slice(1)
                 about: index === 0 ? qsTr("For an aircraft without a minimum equipment list: its questions follow") : ""
                 chosen: screen.basis === modelData
                 onClicked: screen.basis = modelData

@@ -61,13 +61,13 @@ Column {
             onClicked: terms.removed = true
         }
     }
-    Field {
+    WordsField {
         id: placard
         objectName: "deferPlacard"
         width: parent.width
         label: qsTr("Placard: what it says, and where")
     }
-    Field {
+    WordsField {
         id: limits
         objectName: "deferLimits"
         width: parent.width
@@ -113,7 +113,7 @@ Column {
         objectName: "deferBy"
         width: parent.width
         label: qsTr("Name")
-        text: terms.app.signing.keyName
+        text: terms.app.personName !== "" ? terms.app.personName : terms.app.signing.keys[0]?.name ?? ""
     }
     RoleChoice {
         width: parent.width

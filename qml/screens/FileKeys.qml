@@ -48,9 +48,26 @@ Column {
             text: qsTr("Inspection or work done")
         },
         {
+            step: "Part",
+            name: "filePart",
+            text: qsTr("Part changed")
+        },
+        {
             step: "HandOver",
             name: "fileHandOver",
             text: qsTr("Hand over")
+        }
+    ]
+    readonly property var keeping: [
+        {
+            step: "Keys",
+            name: "fileKeys",
+            text: qsTr("Whose key counts")
+        },
+        {
+            step: "Retention",
+            name: "fileRetention",
+            text: qsTr("What may go")
         }
     ]
 
@@ -58,31 +75,50 @@ Column {
 
     spacing: 12
 
-    Heading {
-        width: parent.width
-        text: qsTr("Look into it")
-    }
     Repeater {
-        model: [column.looking, column.signing]
-        Grid {
-            id: grid
+        model: [
+            {
+                title: qsTr("Look into it"),
+                keys: column.looking,
+                signs: false
+            },
+            {
+                title: qsTr("Sign something new"),
+                keys: column.signing,
+                signs: true
+            },
+            {
+                title: qsTr("Keep it in order"),
+                keys: column.keeping,
+                signs: false
+            }
+        ]
+        Column {
+            id: part
             required property var modelData
-            required property int index
-            readonly property bool signs: index === 1
             width: column.width
-            columns: width > Theme.mm(56) * Theme.scale ? 2 : 1
             spacing: 12
-            Repeater {
-                model: grid.modelData
-                Key {
-                    required property var modelData
-                    objectName: modelData.name
-                    width: (grid.width - (grid.columns - 1) * grid.spacing) / grid.columns
-                    broad: true
-                    enabled: !grid.signs || column.ready
-                    text: modelData.text
-                    about: grid.signs ? qsTr("Leaves a signed record in the file") : ""
-                    onClicked: column.asked(modelData.step)
+            Heading {
+                width: parent.width
+                text: part.modelData.title
+            }
+            Grid {
+                id: grid
+                width: parent.width
+                columns: width > Theme.mm(56) * Theme.scale ? 2 : 1
+                spacing: 12
+                Repeater {
+                    model: part.modelData.keys
+                    Key {
+                        required property var modelData
+                        objectName: modelData.name
+                        width: (grid.width - (grid.columns - 1) * grid.spacing) / grid.columns
+                        broad: true
+                        enabled: !part.modelData.signs || column.ready
+                        text: modelData.text
+                        about: part.modelData.signs ? qsTr("Leaves a signed record in the file") : ""
+                        onClicked: column.asked(modelData.step)
+                    }
                 }
             }
         }

@@ -13,6 +13,8 @@ Page {
     readonly property bool chosen: file.registration !== ""
     readonly property int fewDue: 3
     property bool allDue: false
+    /// What is passed or comes soon, and what comes first of the rest: not a page of what nobody knows.
+    readonly property var dueShown: Array.from(its.due).filter((one, i) => allDue || i < fewDue || (one.verdict !== "fine" && one.verdict !== "unknown"))
 
     readonly property bool wide: width > Theme.mm(140)
 
@@ -92,8 +94,7 @@ Page {
                 text: qsTr("Due next")
             }
             Repeater {
-                // All that isn't in order, and what comes first of the rest.
-                model: Array.from(screen.its.due).filter((one, i) => screen.allDue || i < screen.fewDue || one.verdict !== "fine")
+                model: screen.dueShown
                 DueRow {
                     width: now.width
                 }
@@ -101,7 +102,7 @@ Page {
             Key {
                 objectName: "fileAllDue"
                 width: parent.width
-                visible: !screen.allDue && screen.its.due.length > screen.fewDue
+                visible: screen.dueShown.length < screen.its.due.length
                 text: qsTr("Show all %1 that come due").arg(screen.its.due.length)
                 onClicked: screen.allDue = true
             }

@@ -8,6 +8,8 @@ Column {
     id: column
 
     required property AircraftFileView its
+    /// What nobody has assessed is for a person to judge: a caution. What grounds or is past its limit is a warning.
+    readonly property var unassessed: Array.from(its.open).filter(one => one.state === "open").map(one => one.against)
 
     spacing: 12
 
@@ -41,7 +43,7 @@ Column {
             required property int index
             objectName: "against." + index
             width: column.width
-            warns: true
+            warns: !column.unassessed.includes(modelData)
             texts: [modelData]
         }
     }

@@ -12,6 +12,8 @@ Page {
     readonly property bool isRound: record.kind === "round"
     property var written: []
 
+    signal stepAsked(string step, var values)
+
     objectName: "screenRecord"
     title: Texts.line(record.registration, record.walkName, "")
     subtitle: record.whenText + (record.placeText === "" ? "" : " · " + record.placeText)
@@ -86,13 +88,46 @@ Page {
                     at: one.value
                 }))
     }
-    Label {
+    Heading {
         width: parent.width
-        topPadding: 8
+        visible: screen.record.signatures.length > 0
+        text: qsTr("Who signed")
+    }
+    Repeater {
+        model: screen.record.signatures
+        SignatureRow {
+            objectName: "signature." + index
+            required property int index
+            width: screen.columnWidth
+            its: screen.app.aircraftFile
+        }
+    }
+    Grid {
+        id: signing
+        width: parent.width
+        visible: screen.record.verified
+        columns: width > Theme.mm(56) * Theme.scale ? 2 : 1
+        spacing: 12
+        readonly property real cell: (width - (columns - 1) * spacing) / columns
+        Key {
+            objectName: "recordCountersign"
+            width: signing.cell
+            broad: true
+            text: qsTr("Sign under it")
+            about: qsTr("Another person puts their signature under this record")
+            onClicked: screen.stepAsked("Countersign", {})
+        }
+        Key {
+            objectName: "recordKeys"
+            width: signing.cell
+            broad: true
+            text: qsTr("Whose key counts")
+            onClicked: screen.stepAsked("Keys", {})
+        }
+    }
+    Heading {
+        width: parent.width
         text: qsTr("Take it along")
-        strong: true
-        font.pixelSize: Theme.title
-        Accessible.role: Accessible.Heading
     }
     Row {
         width: parent.width
@@ -149,14 +184,6 @@ Page {
                 }))
         folded: true
         foldName: "recordTimeline"
-    }
-    Label {
-        width: parent.width
-        topPadding: 8
-        text: qsTr("Signer's fingerprint %1").arg(screen.record.fingerprint)
-        color: Theme.soft
-        font.family: Theme.monospace
-        font.pixelSize: Theme.small
     }
     Label {
         width: parent.width

@@ -19,15 +19,11 @@ Page {
         screen.inspections = screen.inspections.includes(id) ? screen.inspections.filter(other => other !== id) : screen.inspections.concat([id]);
     }
     function sign() {
-        if (screen.app.entries.rectify({
+        const said = Object.assign({
             keys: screen.key === "" ? [] : [screen.key],
-            inspections: screen.inspections,
-            description: description.text,
-            completedOn: completed.text,
-            performedBy: by.text,
-            certificateKind: kind.text,
-            counters: counters.values
-        }, signature.signature))
+            inspections: screen.inspections
+        }, work.values);
+        if (screen.app.entries.rectify(said, signature.signature))
             screen.back();
     }
 
@@ -45,57 +41,28 @@ Page {
         onSignAsked: screen.sign()
     }
 
-    WordsField {
-        id: description
-        objectName: "workDescription"
-        width: parent.width
-        label: qsTr("What was done")
-    }
-    Heading {
-        width: parent.width
-        visible: screen.its.inspections.length > 0
-        text: qsTr("Inspections done with it")
-    }
-    Repeater {
-        model: screen.its.inspections
-        Choice {
-            required property var modelData
-            objectName: "inspection." + modelData.id
-            width: screen.columnWidth
-            text: modelData.name
-            chosen: screen.inspections.includes(modelData.id)
-            onClicked: screen.toggle(modelData.id)
-            Accessible.role: Accessible.CheckBox
-        }
-    }
-    Field {
-        id: completed
-        objectName: "workCompletedOn"
-        width: parent.width
-        label: qsTr("Completed on: year-month-day")
-        text: screen.its.today
-    }
-    Field {
-        id: by
-        objectName: "workPerformedBy"
-        width: parent.width
-        label: qsTr("Done by, if not by who signs")
-    }
-    Field {
-        id: kind
-        objectName: "workCertificateKind"
-        width: parent.width
-        label: qsTr("Kind of certificate you approve under")
-    }
-    Heading {
-        width: parent.width
-        visible: screen.its.counters.length > 0
-        text: qsTr("What the counters said then")
-    }
-    CounterFields {
-        id: counters
+    WorkFields {
+        id: work
         width: parent.width
         its: screen.its
+        byWhom: true
+        Heading {
+            width: parent.width
+            visible: screen.its.inspections.length > 0
+            text: qsTr("Inspections done with it")
+        }
+        Repeater {
+            model: screen.its.inspections
+            Choice {
+                required property var modelData
+                objectName: "inspection." + modelData.id
+                width: screen.columnWidth
+                text: modelData.name
+                chosen: screen.inspections.includes(modelData.id)
+                onClicked: screen.toggle(modelData.id)
+                Accessible.role: Accessible.CheckBox
+            }
+        }
     }
     SignatureFields {
         id: signature

@@ -1,4 +1,4 @@
-// The one broad key under an entry: makes the key of this device where there is none yet, else signs and keeps.
+// The one broad key under an entry: makes the signer's key where there is none yet, else signs and keeps.
 import QtQuick
 import Ambit
 
@@ -6,6 +6,7 @@ Key {
     id: key
 
     required property SignatureFields fields
+    property string does: qsTr("Sign and keep")
 
     signal signAsked
 
@@ -13,7 +14,7 @@ Key {
     broad: true
     look: "solid"
     enabled: fields.keyExists || fields.canMake
-    text: fields.keyExists ? qsTr("Sign and keep") : qsTr("Make the key")
+    text: fields.keyExists ? key.does : qsTr("Make the key")
     onClicked: {
         if (key.fields.keyExists)
             key.signAsked();

@@ -1,4 +1,4 @@
-// The signature that seals the round; the key of this device is made here the first time.
+// The signature that seals the round; the key of who walked is made here the first time.
 pragma ComponentBehavior: Bound
 
 import QtQuick
@@ -12,7 +12,7 @@ Page {
     readonly property SigningView signing: app.signing
 
     objectName: "screenSign"
-    title: signing.keyExists ? qsTr("Sign") : qsTr("Make your key")
+    title: key.key ? qsTr("Sign") : qsTr("Make your key")
     subtitle: Texts.line(round.registration, round.person, "")
     backText: qsTr("Take back")
     backName: "withdrawKey"
@@ -20,7 +20,7 @@ Page {
         Key {
             objectName: "newKeyDone"
             width: parent.width
-            visible: !screen.signing.keyExists
+            visible: key.key === null
             broad: true
             look: "solid"
             enabled: key.canMake
@@ -30,11 +30,11 @@ Page {
         Key {
             objectName: "signKey"
             width: parent.width
-            visible: screen.signing.keyExists
+            visible: key.key !== null
             broad: true
             look: "solid"
             text: qsTr("Sign and seal")
-            onClicked: screen.signing.sign(key.passphraseText)
+            onClicked: screen.signing.sign(key.passphraseText, key.keyId)
         }
     ]
 
@@ -69,6 +69,8 @@ Page {
         width: parent.width
         focus: true
         app: screen.app
-        onAccepted: screen.signing.sign(passphraseText)
+        whose: screen.round.person
+        only: true
+        onAccepted: screen.signing.sign(passphraseText, keyId)
     }
 }

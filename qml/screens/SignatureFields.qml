@@ -1,4 +1,4 @@
-// Who signs an entry in the file: as what, under which certificate, with the key of this device.
+// Who signs an entry in the file: as what, under which certificate, with a key of this device.
 pragma ComponentBehavior: Bound
 
 import QtQuick
@@ -10,11 +10,15 @@ Column {
     required property App app
     /// As what one signs, to begin with.
     property string role: app.personRole !== "" ? app.personRole : "owner"
-    readonly property bool keyExists: app.signing.keyExists
+    property alias whose: key.whose
+    property alias without: key.without
+    property alias only: key.only
+    readonly property bool keyExists: key.key !== null
     readonly property var signature: ({
             role: role,
             certificate: certificate.text,
-            passphrase: key.passphraseText
+            passphrase: key.passphraseText,
+            key: key.keyId
         })
     readonly property bool canMake: key.canMake
 
@@ -42,7 +46,8 @@ Column {
         objectName: "signCertificate"
         width: parent.width
         label: qsTr("Certificate or licence number")
-        text: fields.app.personCertificate
+        // That of whose round was last; nobody signs under another's.
+        text: key.key === null || key.key.name === fields.app.personName ? fields.app.personCertificate : ""
     }
     KeyFields {
         id: key

@@ -302,6 +302,20 @@ private slots:
                      "owner");
         QVERIFY(standingOf(before) == Standing::trusted);
         QVERIFY(standingOf(between) == Standing::revoked);
+        const AircraftFile file = fold(device.known);
+        const auto keyOf = [&](const std::string& fingerprint) {
+            return *std::find_if(file.keys.begin(), file.keys.end(),
+                                 [&](const KnownKey& one) { return one.key == fingerprint; });
+        };
+        QCOMPARE(file.keys.size(), std::size_t{3});
+        QVERIFY(keyOf(ownerKey).owner);
+        const KnownKey mechanic = keyOf(mechanicKey);
+        QVERIFY(!mechanic.owner);
+        QCOMPARE(mechanic.records, 5);
+        QCOMPARE(mechanic.signedAs.size(), std::size_t{2}); // mechanic, once as pilot
+        QVERIFY(mechanic.roles.at("mechanic") == from("2026-03-02"));
+        QVERIFY(mechanic.revoked == from("2026-03-05"));
+        QVERIFY(keyOf(pilotKey).roles.empty()); // it said so itself, and isn't the owner's
     }
 
     void holesAndStubs() {

@@ -5,56 +5,15 @@ import QtTest
 import Ambit
 import AmbitTest
 
-ScreenCase {
+FileCase {
     id: test
-
-    readonly property string passphrase: "round and round"
-    readonly property var finding: ({
-            point: "fairing.left",
-            words: "Black powder at two rivets.",
-            grounds: false
-        })
 
     name: "File"
 
-    /// A whole round that found this, signed; then so many days go by.
-    function pastRound(found, days) {
-        const app = Stage.app;
-        verify(app.begin("OX-DEMO", "daily", "Robin Example", "pilot", "DEMO-PPL-0001", {
-            "airframe-hours": "1284.6"
-        }), app.problem);
-        for (const one of found) {
-            verify(Stage.walkTo(one.point));
-            verify(app.round.settleFinding(one.words, one.grounds, {}, ""), app.problem);
-        }
-        verify(Stage.walkTo(""));
-        verify(app.round.conclude(!found.some(one => one.grounds), "As found."), app.problem);
-        if (!app.signing.keyExists)
-            verify(app.signing.newKey("Robin Example", passphrase));
-        verify(app.signing.sign(passphrase), app.problem);
-        app.leaveRound();
-        Stage.advance(days * 86400);
-    }
     function openDiscrepancy() {
         touch("discrepancy.fairing.left");
         see("screenDiscrepancy");
         waitForRendering(main.contentItem);
-    }
-    function openFile() {
-        touch("placeFile");
-        touch("fileAircraft.OX-DEMO");
-        see("screenFile");
-        isRead();
-    }
-    function isRead() {
-        tryVerify(() => Stage.app.aircraftFile.known && !Stage.app.aircraftFile.reading, 5000, "the file is read");
-    }
-    function sign() {
-        type("signCertificate", "DEMO-0001");
-        type("signPassphrase", passphrase);
-        touch("entrySign");
-        compare(Stage.app.problem, "");
-        isRead();
     }
     function answerAll() {
         for (const answer of ["answerNo", "answerNo", "answerNo", "answerNo", "answerYes", "answerYes"])
@@ -88,6 +47,7 @@ ScreenCase {
         pastRound([finding], 3);
         openFile();
         verify(see("against.0").texts[0].includes("was not assessed"));
+        verify(!see("against.0").warns); // for a person to judge
         const row = see("discrepancy.fairing.left");
         compare(row.note, "Not assessed yet");
         compare(row.about, "Black powder at two rivets.");
@@ -194,6 +154,7 @@ ScreenCase {
         see("screenDiscrepancy");
         touch("discrepancyBack");
         verify(see("against.0").texts[0].includes("grounds the aircraft"));
+        verify(see("against.0").warns);
     }
     function test_readingAndInspection() {
         open(390, 844);

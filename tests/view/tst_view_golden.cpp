@@ -18,9 +18,10 @@ class TestViewGolden : public QObject {
     /// Told by other files, or no two times the same.
     static QStringList aside() {
         QStringList names;
-        for (const char* name : {"figure", "review", "settledPoints", "fingerprint", "recordId", "roundId",
-                                 "aircraftFile", "entries", "search", "pointHistory", "verification",
-                                 "zoneFindings"}) // what looks into the file: tst_view_file
+        for (const char* name :
+             {"figure", "review", "settledPoints", "fingerprint", "recordId", "roundId", "aircraftFile",
+              "entries", "search", "pointHistory", "verification", "zoneFindings", "retention", "keys",
+              "key"}) // what looks into the file: tst_view_file
             names << QString::fromLatin1(name);
         return names;
     }

@@ -121,7 +121,7 @@ private slots:
         QVERIFY(signing.newKey(QStringLiteral("Kim Example"), QStringLiteral("a good passphrase")));
         QVERIFY(refusal(house, [&] {
                     return signing.newKey(QStringLiteral("Kim Example"), QStringLiteral("a good passphrase"));
-                }).startsWith(QStringLiteral("This device has a key already.")));
+                }).startsWith(QStringLiteral("Kim Example has a key on this device already.")));
         QVERIFY(house.begin());
         QVERIFY(house.walkTo({}));
         QVERIFY(!refusal(house, [&] { return signing.sign(QStringLiteral("a good passphrase")); }).isEmpty());
