@@ -6,7 +6,7 @@ namespace ambit::archive {
 
 namespace {
 
-constexpr int level = 3;
+constexpr int level = 1;                               ///< 3 makes it 3 % smaller in nearly twice the time
 constexpr std::size_t largest = std::size_t{64} << 20; ///< unpacked; a record is at most 16 MiB
 constexpr std::size_t mostDictionaries = 256;          ///< in memory
 
