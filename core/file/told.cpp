@@ -52,8 +52,9 @@ public:
     std::shared_ptr<const Walked> of(JsonView content) {
         for (std::size_t i = 0; i < known.size(); ++i) {
             if (!isOf(known[i], content)) continue;
+            auto walked = known[i].walked;
             if (i > 0) std::swap(known[i], known[i - 1]); // those met often come first
-            return known[i].walked;
+            return walked;
         }
         if (known.size() >= most) known.pop_back();
         known.insert(known.begin(), read(content));
