@@ -39,6 +39,7 @@ struct Connection {
         if (!result) {
             if (sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", "undo");
             ids.clear();
+            walkIds.clear();
             packing.forget();
             walks.clear();
         }
@@ -82,7 +83,8 @@ struct Connection {
     std::string lastRound; ///< of roundKey: a round appends many times in a row
     std::int64_t lastKey = 0;
     Packing packing;
-    std::map<std::int64_t, std::shared_ptr<const file::Walked>> walks; ///< shared by many rounds
+    std::map<std::int64_t, std::shared_ptr<const file::Walked>> walks;             ///< shared by many rounds
+    std::unordered_map<std::shared_ptr<const file::Walked>, std::int64_t> walkIds; ///< keep.cpp
     std::unordered_map<std::string, std::int64_t> ids; ///< of what is kept once and named often: keep.cpp
 };
 

@@ -37,7 +37,17 @@ struct Looked {
     Result<std::variant<Incoming, PhotoBytes, Airframe>> what;
 };
 
-Looked look(Result<Offered> offered) {
+/// A record's JSON, verified and ready to be kept.
+Result<Incoming> judged(record::Judge& judge, std::string bytes) {
+    const auto its = judge(bytes);
+    if (!its) return tl::unexpected(its.error());
+    Incoming incoming;
+    incoming.told = file::toldBy(*its);
+    incoming.json = std::move(bytes);
+    return incoming;
+}
+
+Looked look(Result<Offered> offered, record::Judge& judge) {
     if (!offered) return {offered.error().where, tl::unexpected(offered.error())};
     Looked looked{std::move(offered->name), {}};
     std::string& bytes = offered->bytes;
@@ -53,7 +63,7 @@ Looked look(Result<Offered> offered) {
                 fail(ErrorCode::invalid, "This is neither a record nor a photo nor an airframe.", looked.name,
                      "Give record.json, record.pdf, or what “ambit archive export” wrote.");
     } else {
-        auto record = verified(bytes);
+        auto record = bytes.starts_with("%PDF-") ? verified(bytes) : judged(judge, std::move(bytes));
         if (record)
             looked.what = std::move(*record);
         else
@@ -102,6 +112,7 @@ public:
 
 private:
     void work() {
+        record::Judge judge;
         std::unique_lock lock(guard);
         for (;;) {
             wake.wait(lock, [this] { return ended || next < offered.size(); });
@@ -109,7 +120,7 @@ private:
             const std::size_t i = next++;
             Result<Offered> one = std::move(offered[i]);
             lock.unlock();
-            Looked seen = look(std::move(one));
+            Looked seen = look(std::move(one), judge);
             lock.lock();
             looked[i] = std::move(seen);
             if (--left == 0) done.notify_all();
@@ -197,18 +208,15 @@ Result<void> keepStretch(Archive& archive, const std::vector<Looked>& stretch, c
 } // namespace
 
 Result<Incoming> verified(std::string_view bytes) {
-    Incoming incoming;
     if (!bytes.starts_with("%PDF-")) {
-        auto report = record::verifyRecord(bytes);
-        if (!report) return tl::unexpected(report.error());
-        incoming.told = file::toldBy(*report);
-        incoming.json = bytes;
-        return incoming;
+        record::Judge judge;
+        return judged(judge, std::string(bytes));
     }
     auto report = record::verifyPdf(bytes);
     if (!report) return tl::unexpected(report.error());
     auto photos = record::photosIn(bytes, report->record.content);
     if (!photos) return tl::unexpected(photos.error());
+    Incoming incoming;
     incoming.told = file::toldBy(report->record);
     incoming.json = std::move(report->recordJson);
     incoming.pdfs.emplace_back(bytes);

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t largestDictionary = std::size_t{112} << 10;
 constexpr std::size_t mostIds = 20000; ///< remembered at once
+constexpr std::size_t mostWalks = 256;
 
 std::string digestOf(std::string_view text) {
     const Digest digest = sha256(text);
@@ -73,21 +74,27 @@ Result<std::int64_t> signerId(Connection& connection, const file::Told& told) {
 Result<std::int64_t> walkedId(Connection& connection, const file::Told& told) {
     const file::RoundTold* round = told.round();
     if (round == nullptr) return 0;
+    // Rounds of one walk share it, so that it is mostly known by its address.
+    if (const auto known = connection.walkIds.find(round->walked); known != connection.walkIds.end())
+        return known->second;
     const std::string json = file::toJson(*round->walked).dump();
     const std::string digest = digestOf(json);
-    return idOf(
+    auto id = idOf(
         connection,
         {"walked/" + digest, "SELECT id FROM walked WHERE digest = ?",
          "INSERT INTO walked(digest, json) VALUES(?, ?)"},
         [&](Statement& to) { to.blob(digest); }, [&](Statement& to) { to.blob(digest).text(json); });
+    if (connection.walkIds.size() >= mostWalks) connection.walkIds.clear();
+    if (id) connection.walkIds.emplace(round->walked, *id);
+    return id;
 }
 
 Result<std::int64_t> headerId(Connection& connection, const std::string& text) {
+    if (const auto known = connection.ids.find(text); known != connection.ids.end()) return known->second;
     const std::string digest = digestOf(text);
     return idOf(
         connection,
-        {"header/" + digest, "SELECT id FROM header WHERE digest = ?",
-         "INSERT INTO header(digest, text) VALUES(?, ?)"},
+        {text, "SELECT id FROM header WHERE digest = ?", "INSERT INTO header(digest, text) VALUES(?, ?)"},
         [&](Statement& to) { to.blob(digest); }, [&](Statement& to) { to.blob(digest).text(text); });
 }
 

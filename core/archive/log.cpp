@@ -25,12 +25,14 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
     auto key = connection->roundKey(roundId);
     if (!key) return tl::unexpected(key.error());
     std::vector<round::Event> list;
+    JsonTape tape;
     Statement select = connection->prepare("SELECT json, digest FROM event WHERE round = ? ORDER BY seq");
     select.integer(*key);
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW) {
         const std::string text = select.textAt(0);
-        auto event = parseJson(text).and_then(round::eventFrom);
+        const JsonView json = tape.read(text);
+        auto event = json ? round::eventFrom(json) : fail(ErrorCode::syntax, "This is not canonical.");
         if (!event || event->seq != static_cast<std::int64_t>(list.size()) + 1 ||
             shortDigest(text) != select.integerAt(1))
             return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",

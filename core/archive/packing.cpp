@@ -1,5 +1,6 @@
 #include "archive/packing.hpp"
 
+#define ZSTD_STATIC_LINKING_ONLY // for one hint: nothing else of it is used
 #include <zstd.h>
 
 namespace ambit::archive {
@@ -59,8 +60,12 @@ Result<std::string> Packing::packed(std::string_view bytes, std::int64_t diction
     } else {
         Dictionary& with = *dictionaries.at(dictionary);
         if (!with.in) with.in.reset(ZSTD_createCDict(with.bytes.data(), with.bytes.size(), level));
-        size = ZSTD_compress_usingCDict(zstd->in.get(), out.data(), out.size(), bytes.data(), bytes.size(),
-                                        with.in.get());
+        // Looks into the dictionary's tables instead of copying them each time: the same size in less time.
+        // Where a zstd doesn't know the hint any more, it copies.
+        (void)ZSTD_CCtx_setParameter(zstd->in.get(), ZSTD_c_forceAttachDict, ZSTD_dictForceAttach);
+        size = ZSTD_CCtx_refCDict(zstd->in.get(), with.in.get());
+        if (ZSTD_isError(size) == 0)
+            size = ZSTD_compress2(zstd->in.get(), out.data(), out.size(), bytes.data(), bytes.size());
     }
     if (ZSTD_isError(size) != 0)
         return fail(ErrorCode::storage,

@@ -10,17 +10,6 @@ namespace ambit {
 
 namespace {
 
-/// UTF-8 bytes sort like UTF-16 units but for one thing: U+E000 to U+FFFF (lead bytes EE, EF) come after the
-/// surrogates, that is after what UTF-8 leads with F0 to F4.
-bool lessInUtf16(const std::string& a, const std::string& b) {
-    const auto rank = [](char c) {
-        const auto byte = static_cast<unsigned char>(c);
-        return byte == 0xEE || byte == 0xEF ? byte + 0x10 : static_cast<int>(byte);
-    };
-    return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end(),
-                                        [&](char x, char y) { return rank(x) < rank(y); });
-}
-
 void writeEscaped(std::string& out, char c) {
     static constexpr std::string_view hex = "0123456789abcdef";
     static constexpr std::string_view plain = "\"\\\b\t\n\f\r";
@@ -124,6 +113,20 @@ void write(std::string& out, const Json& value) {
 }
 
 } // namespace
+
+bool lessInUtf16(std::string_view a, std::string_view b) {
+    // UTF-8 bytes sort like UTF-16 units but for one thing: U+E000 to U+FFFF (lead bytes EE, EF) come after
+    // the surrogates, that is after what UTF-8 leads with F0 to F4.
+    const auto rank = [](char c) {
+        const auto byte = static_cast<unsigned char>(c);
+        return byte == 0xEE || byte == 0xEF ? byte + 0x10 : static_cast<int>(byte);
+    };
+    const std::size_t shorter = std::min(a.size(), b.size());
+    std::size_t at = 0;
+    while (at < shorter && a[at] == b[at])
+        ++at;
+    return at == shorter ? a.size() < b.size() : rank(a[at]) < rank(b[at]);
+}
 
 std::string canonicalJson(const Json& value) {
     std::string out;

@@ -15,4 +15,7 @@ namespace ambit {
 /// -0.
 [[nodiscard]] std::string canonicalNumber(double value);
 
+/// The order of names in canonical form: by UTF-16 code units (RFC 8785, 3.2.3). Both are UTF-8.
+[[nodiscard]] bool lessInUtf16(std::string_view a, std::string_view b);
+
 } // namespace ambit

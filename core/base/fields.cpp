@@ -3,98 +3,89 @@
 #include "base/decimal.hpp"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 namespace ambit {
 
 namespace {
 
 constexpr std::size_t longestText = 8192; ///< bytes
+constexpr std::size_t mostFields = 64;    ///< told apart; no object that is read here has so many
 
 } // namespace
 
-Fields::Fields(const Json& json, std::string where, std::optional<Error>& first)
-    : object(json.is_object() ? &json : nullptr), pointer(std::move(where)), error(&first) {
-    if (object == nullptr && !*error)
-        *error = Error{ErrorCode::invalid, "An object is expected here.", pointer, {}};
+Fields::Fields(JsonView json, const Where& its, std::optional<Error>& first)
+    : object(json.isObject() ? json : JsonView()), where(its), error(&first) {
+    if (!object && !*error)
+        *error = Error{ErrorCode::invalid, "An object is expected here.", where.text(), {}};
 }
 
-void Fields::fail(const std::string& what, const std::string& name) {
-    if (!*error) *error = Error{ErrorCode::invalid, what, pointerTo(pointer, std::string_view(name)), {}};
+void Fields::fail(const std::string& what, std::string_view name) {
+    if (!*error) *error = Error{ErrorCode::invalid, what, Where(where, name).text(), {}};
 }
 
-const Json* Fields::find(const char* name) {
-    if (object == nullptr) return nullptr;
-    const auto found = object->find(name);
-    if (found != object->end()) {
-        if (std::find(read.begin(), read.end(), &*found) == read.end()) read.push_back(&*found);
-        return &*found;
+JsonView Fields::find(std::string_view name) {
+    if (!object) return {};
+    std::size_t place = 0;
+    for (const JsonView::Member member : object.members()) {
+        if (member.name == name) {
+            if (place < mostFields) read |= std::uint64_t{1} << place;
+            return member.value;
+        }
+        ++place;
     }
     fail("This field is missing.", name);
-    return nullptr;
+    return {};
 }
 
-bool Fields::has(const char* name) const { return object != nullptr && object->contains(name); }
+bool Fields::has(std::string_view name) const {
+    return static_cast<bool>(object[name]);
+}
 
-std::string Fields::text(const char* name, bool mayBeEmpty) {
-    const Json* found = find(name);
-    if (found == nullptr) return {};
-    if (!found->is_string()) {
+std::string_view Fields::view(const char* name, bool mayBeEmpty) {
+    const JsonView found = find(name);
+    if (!found) return {};
+    if (!found.isText()) {
         fail("A text is expected here.", name);
         return {};
     }
-    const auto& text = found->get_ref<const std::string&>();
+    const std::string_view text = found.text();
     if (text.empty() && !mayBeEmpty) fail("This text is empty.", name);
     if (text.size() > longestText)
         fail("This text is longer than " + std::to_string(longestText) + " bytes.", name);
-    if (!isPlainText(text)) fail("This text holds control characters or is not UTF-8.", name);
+    if (!found.isPlain()) fail("This text holds control characters or is not UTF-8.", name);
     return text;
 }
 
-std::string Fields::text(const char* name) {
-    return text(name, false);
-}
-
-std::string Fields::textOrEmpty(const char* name) {
-    return text(name, true);
-}
-
 std::string Fields::textIfThere(const char* name) {
-    return has(name) ? text(name, false) : std::string();
+    return has(name) ? text(name) : std::string();
 }
 
 std::string Fields::decimal(const char* name) {
-    std::string written = text(name);
+    const std::string_view written = view(name);
     if (!*error && !Decimal::parse(written)) fail("A decimal number in quotes is expected here.", name);
-    return written;
+    return std::string(written);
 }
 
 std::string Fields::hash(const char* name) {
-    std::string digits = text(name);
-    if (digits.size() != 64 || digits.find_first_not_of("0123456789abcdef") != std::string::npos)
+    const std::string_view digits = view(name);
+    if (digits.size() != 64 || digits.find_first_not_of("0123456789abcdef") != std::string_view::npos)
         fail("A SHA-256 of 64 lower-case hex digits is expected here.", name);
-    return digits;
+    return std::string(digits);
 }
 
 std::int64_t Fields::integer(const char* name, std::int64_t least, std::int64_t most) {
-    const Json* found = find(name);
-    if (found == nullptr) return 0;
-    // A parser gives non-negative integers as unsigned ones; beyond int64 they are out of range anyway.
-    const bool tooLarge =
-        found->is_number_unsigned() && found->get<std::uint64_t>() > static_cast<std::uint64_t>(INT64_MAX);
-    if (!found->is_number_integer() || tooLarge || found->get<std::int64_t>() < least ||
-        found->get<std::int64_t>() > most) {
-        fail("An integer from " + std::to_string(least) + " to " + std::to_string(most) +
-                 " is expected here.",
-             name);
-        return 0;
-    }
-    return found->get<std::int64_t>();
+    const JsonView found = find(name);
+    if (!found) return 0;
+    const auto value = found.integer();
+    if (value && *value >= least && *value <= most) return *value;
+    fail("An integer from " + std::to_string(least) + " to " + std::to_string(most) + " is expected here.",
+         name);
+    return 0;
 }
 
-std::size_t Fields::word(const char* name, const std::vector<std::string_view>& words) {
-    const std::string given = text(name);
-    const auto found = std::find(words.begin(), words.end(), given);
+std::size_t Fields::word(const char* name, std::initializer_list<std::string_view> words) {
+    const std::string_view given = view(name);
+    const auto* const found = std::find(words.begin(), words.end(), given);
     if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
     std::string choice;
     for (const std::string_view one : words)
@@ -104,33 +95,30 @@ std::size_t Fields::word(const char* name, const std::vector<std::string_view>& 
 }
 
 Fields Fields::inner(const char* name) {
-    static const Json empty = Json::object();
-    const Json* found = find(name);
-    return {found == nullptr ? empty : *found, pointerTo(pointer, std::string_view(name)), *error};
+    return {find(name), Where(where, std::string_view(name)), *error};
 }
 
-std::vector<Fields> Fields::list(const char* name, std::size_t most) {
-    const Json* found = find(name);
-    std::vector<Fields> all;
-    if (found == nullptr) return all;
-    if (!found->is_array() || found->size() > most) {
+FieldList Fields::list(const char* name, std::size_t most) {
+    JsonView found = find(name);
+    if (found && (!found.isList() || found.size() > most)) {
         fail("A list of at most " + std::to_string(most) + " is expected here.", name);
-        return all;
+        found = {};
     }
-    const std::string where = pointerTo(pointer, std::string_view(name));
-    for (std::size_t i = 0; i < found->size(); ++i)
-        all.emplace_back((*found)[i], pointerTo(where, i), *error);
-    return all;
+    return {found, Where(where, std::string_view(name)), *error};
 }
 
-const Json* Fields::any(const char* name) {
-    return has(name) ? find(name) : nullptr;
+JsonView Fields::any(const char* name) {
+    return has(name) ? find(name) : JsonView();
 }
 
 void Fields::end() {
-    if (object == nullptr || read.size() == object->size()) return;
-    for (const auto& [name, value] : object->items())
-        if (std::find(read.begin(), read.end(), &value) == read.end()) fail("This field is not known.", name);
+    if (!object) return;
+    std::size_t place = 0;
+    for (const JsonView::Member member : object.members()) {
+        const bool known = place < mostFields && (read >> place & 1U) != 0;
+        if (!known) fail("This field is not known.", member.name);
+        ++place;
+    }
 }
 
 } // namespace ambit

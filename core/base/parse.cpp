@@ -1,6 +1,7 @@
 #include "base/parse.hpp"
 
 #include "base/pointer.hpp"
+#include "base/utf8.hpp"
 
 #include <cstring>
 #include <nlohmann/json.hpp>
@@ -9,29 +10,6 @@
 namespace ambit {
 
 namespace {
-
-/// One UTF-8 sequence at the start of `text`: its code point and length; length 0 if it isn't well formed.
-struct Sequence {
-    char32_t point = 0;
-    std::size_t length = 0;
-};
-
-Sequence firstSequence(std::string_view text) {
-    const auto lead = static_cast<unsigned char>(text[0]);
-    if (lead < 0x80) return {lead, 1};
-    const std::size_t length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-    if (lead < 0xC2 || lead > 0xF4 || text.size() < length) return {};
-    char32_t point = lead & (0xFFU >> (length + 1));
-    for (std::size_t i = 1; i < length; ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
-        if ((byte & 0xC0U) != 0x80) return {};
-        point = (point << 6U) | (byte & 0x3FU);
-    }
-    const bool overlong = (length == 3 && point < 0x800) || (length == 4 && point < 0x10000);
-    const bool surrogate = point >= 0xD800 && point <= 0xDFFF;
-    if (overlong || surrogate || point > 0x10FFFF) return {};
-    return {point, length};
-}
 
 /// Eight bytes at a time: most of a record is ASCII.
 std::size_t skipAscii(std::string_view text, std::size_t at) {
@@ -50,17 +28,11 @@ std::optional<std::size_t> firstBadByte(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
         at = skipAscii(text, at);
         if (at == text.size()) break;
-        const std::size_t length = firstSequence(text.substr(at)).length;
+        const std::size_t length = utf8::first(text.substr(at)).length;
         if (length == 0) return at;
         at += length;
     }
     return std::nullopt;
-}
-
-bool isPlain(char32_t point) {
-    const bool control = (point < 0x20 && point != '\n') || (point >= 0x7F && point <= 0x9F);
-    const bool nonCharacter = (point >= 0xFDD0 && point <= 0xFDEF) || (point & 0xFFFEU) == 0xFFFE;
-    return !control && !nonCharacter;
 }
 
 /// Builds the value, and stops at the first thing another reader could take differently. Knows where it is at
@@ -213,8 +185,8 @@ bool isPlainText(std::string_view text) {
             ++at;
             continue;
         }
-        const auto [point, length] = firstSequence(text.substr(at));
-        if (length == 0 || !isPlain(point)) return false;
+        const auto [point, length] = utf8::first(text.substr(at));
+        if (length == 0 || !utf8::isPlain(point)) return false;
         at += length;
     }
     return true;

@@ -1,7 +1,6 @@
 #include "base/time.hpp"
 
 #include <array>
-#include <charconv>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -22,12 +21,19 @@ std::string civil(std::int64_t ms) {
     const auto day = floor<days>(milliseconds(ms));
     const year_month_day date{sys_days(day)};
     const int inDay = static_cast<int>(ms - std::int64_t{day.count()} * msPerDay);
-    std::array<char, 40> text{};
-    std::snprintf(text.data(), text.size(), "%04d-%02u-%02uT%02d:%02d:%02d.%03d",
-                  static_cast<int>(date.year()), static_cast<unsigned>(date.month()),
-                  static_cast<unsigned>(date.day()), inDay / 3'600'000, inDay / 60'000 % 60,
-                  inDay / 1'000 % 60, inDay % 1'000);
-    return text.data();
+    std::string text = "0000-00-00T00:00:00.000";
+    const auto put = [&text](std::size_t end, int value) {
+        for (; value > 0; value /= 10)
+            text[--end] = static_cast<char>('0' + value % 10);
+    };
+    put(4, static_cast<int>(date.year()));
+    put(7, static_cast<int>(static_cast<unsigned>(date.month())));
+    put(10, static_cast<int>(static_cast<unsigned>(date.day())));
+    put(13, inDay / 3'600'000);
+    put(16, inDay / 60'000 % 60);
+    put(19, inDay / 1'000 % 60);
+    put(23, inDay % 1'000);
+    return text;
 }
 
 /// Reads a text from left to right; once something doesn't fit, `good` is false.
@@ -37,10 +43,12 @@ struct Scanner {
 
     int digits(std::size_t count) {
         int value = 0;
-        good = good && rest.size() >= count &&
-               rest.substr(0, count).find_first_not_of("0123456789") == std::string_view::npos;
+        good = good && rest.size() >= count;
+        for (std::size_t i = 0; good && i < count; ++i) {
+            good = rest[i] >= '0' && rest[i] <= '9';
+            value = value * 10 + (rest[i] - '0');
+        }
         if (!good) return 0;
-        std::from_chars(rest.data(), rest.data() + count, value);
         rest.remove_prefix(count);
         return value;
     }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <numeric>
 
 namespace ambit::file {
 
@@ -13,67 +14,116 @@ namespace {
 
 using round::Outcome;
 
-std::string textIn(const Json& json, const char* name) {
-    const auto found = json.find(name);
-    return found == json.end() ? std::string() : found->get<std::string>();
+std::string textIn(JsonView json, std::string_view name) {
+    return std::string(json[name].text());
 }
 
-std::vector<round::CounterReading> countersIn(const Json& list) {
+std::vector<round::CounterReading> countersIn(JsonView list) {
     std::vector<round::CounterReading> counters;
-    for (const Json& one : list)
-        counters.push_back({one["id"], one["value"]});
+    for (const JsonView one : list.elements())
+        counters.push_back({textIn(one, "id"), textIn(one, "value")});
     return counters;
 }
 
-record::Person personIn(const Json& json) {
-    return {json["name"], json["role"], json["certificate"]};
-}
-
-Seen seenIn(const Json& point) {
+Seen seenIn(JsonView point) {
     Seen seen;
-    seen.point = point["id"];
-    const auto& outcome = point["outcome"].get_ref<const std::string&>();
-    if (outcome == "finding") {
+    seen.point = textIn(point, "id");
+    if (const JsonView finding = point["finding"]) {
         seen.outcome = Outcome::finding;
-        seen.words = point["finding"]["words"];
-        seen.grounds = point["finding"]["class"] == "grounds";
-    } else if (outcome == "not inspected") {
+        seen.words = textIn(finding, "words");
+        seen.grounds = finding["class"].text() == "grounds";
+    } else if (const JsonView reason = point["notInspected"]) {
         seen.outcome = Outcome::notInspected;
-        seen.words = point["notInspected"]["why"];
-        seen.basis = textIn(point["notInspected"], "basis");
+        seen.words = textIn(reason, "why");
+        seen.basis = textIn(reason, "basis");
     }
-    if (const auto measured = point.find("measured"); measured != point.end()) {
-        seen.value = (*measured)["value"];
-        seen.unit = textIn(*measured, "unit");
-        seen.verdict = textIn(*measured, "verdict");
+    if (const JsonView measured = point["measured"]) {
+        seen.value = textIn(measured, "value");
+        seen.unit = textIn(measured, "unit");
+        seen.verdict = textIn(measured, "verdict");
     }
     return seen;
 }
 
-RoundTold roundIn(const Json& content) {
+/// Rounds of one walk have their points in common: those met last are kept, so that a round only has to look
+/// whether it is one of them.
+class Walks {
+public:
+    std::shared_ptr<const Walked> of(JsonView content) {
+        for (std::size_t i = 0; i < known.size(); ++i) {
+            if (!isOf(known[i], content)) continue;
+            auto walked = known[i].walked;
+            if (i > 0) std::swap(known[i], known[i - 1]); // those met often come first
+            return walked;
+        }
+        if (known.size() >= most) known.pop_back();
+        known.insert(known.begin(), read(content));
+        return known.front().walked;
+    }
+
+private:
+    static constexpr std::size_t most = 32;
+    struct Known {
+        std::shared_ptr<const Walked> walked;
+        std::vector<std::size_t> places; ///< of the points in the order of the content, in the sorted list
+    };
+
+    /// The same points in the same order.
+    static bool isOf(const Known& one, JsonView content) {
+        const Walked& walked = *one.walked;
+        const JsonView points = content["points"];
+        if (points.size() != one.places.size() || walked.walk != content["walk"]["name"].text() ||
+            walked.airframe != content["aircraft"]["airframe"]["sha256"].text())
+            return false;
+        auto place = one.places.begin();
+        for (const JsonView point : points.elements()) {
+            const PointName& name = walked.points[*place++];
+            if (name.id != point["id"].text() || name.name != point["name"].text() ||
+                name.zone != point["zone"].text() || name.jasc != point["jasc"].text())
+                return false;
+        }
+        return true;
+    }
+    static Known read(JsonView content) {
+        Walked walked;
+        walked.walk = textIn(content["walk"], "name");
+        walked.airframe = textIn(content["aircraft"]["airframe"], "sha256");
+        std::vector<PointName>& points = walked.points;
+        for (const JsonView point : content["points"].elements())
+            points.push_back(
+                {textIn(point, "id"), textIn(point, "name"), textIn(point, "zone"), textIn(point, "jasc")});
+        Known one;
+        one.places.resize(points.size());
+        std::vector<std::size_t> order(points.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::stable_sort(order.begin(), order.end(),
+                         [&](std::size_t a, std::size_t b) { return points[a].id < points[b].id; });
+        std::vector<PointName> sorted;
+        for (std::size_t i = 0; i < order.size(); ++i) {
+            one.places[order[i]] = i;
+            sorted.push_back(std::move(points[order[i]]));
+        }
+        points = std::move(sorted);
+        one.walked = std::make_shared<const Walked>(std::move(walked));
+        return one;
+    }
+
+    std::vector<Known> known;
+};
+
+RoundTold roundIn(JsonView content) {
+    thread_local Walks walks;
     RoundTold told;
     told.round = textIn(content, "round");
-    if (const auto conclusion = content.find("conclusion"); conclusion != content.end()) {
-        told.fit = (*conclusion)["fit"].get<bool>();
-        told.reasons = textIn(*conclusion, "reasons");
-    }
-    const Json& aircraft = content["aircraft"];
-    told.counters = countersIn(aircraft["counters"]);
-    Walked walked;
-    if (content.contains("walk")) walked.walk = content["walk"]["name"];
-    if (aircraft.contains("airframe")) walked.airframe = aircraft["airframe"]["sha256"];
-    std::vector<PointName>& points = walked.points;
-    for (const Json& point : content["points"]) {
-        points.push_back({point["id"], point["name"], point["zone"], textIn(point, "jasc")});
-        Seen seen = seenIn(point);
-        if (seen.outcome != Outcome::sound || !seen.value.empty()) told.seen.push_back(std::move(seen));
-    }
-    std::sort(points.begin(), points.end(),
-              [](const PointName& a, const PointName& b) { return a.id < b.id; });
-    told.walked = std::make_shared<const Walked>(std::move(walked));
-    if (const auto photos = content.find("photos"); photos != content.end())
-        for (const Json& photo : *photos)
-            told.photos.push_back(photo["sha256"]);
+    const JsonView conclusion = content["conclusion"];
+    told.fit = conclusion["fit"].flag();
+    told.reasons = textIn(conclusion, "reasons");
+    told.counters = countersIn(content["aircraft"]["counters"]);
+    told.walked = walks.of(content);
+    for (const JsonView point : content["points"].elements())
+        if (point["measured"] || point["outcome"].text() != "sound") told.seen.push_back(seenIn(point));
+    for (const JsonView photo : content["photos"].elements())
+        told.photos.push_back(textIn(photo, "sha256"));
     return told;
 }
 
@@ -206,22 +256,33 @@ int Told::findings() const {
                                           [](const Seen& one) { return one.outcome == Outcome::finding; }));
 }
 
-Told toldBy(std::string sha256, const Json& content, std::string key) {
+Told toldBy(std::string sha256, JsonView content, std::string key) {
     Told told;
     told.sha256 = std::move(sha256);
     told.key = std::move(key);
-    const Json& aircraft = content["aircraft"];
+    const JsonView aircraft = content["aircraft"];
     told.registration = textIn(aircraft, "registration");
     told.serial = textIn(aircraft, "serial");
-    told.previous = content["previous"].get<std::vector<std::string>>();
-    told.signer = personIn(content["signer"]);
+    for (const JsonView one : content["previous"].elements())
+        told.previous.emplace_back(one.text());
+    const JsonView signer = content["signer"];
+    told.signer = {textIn(signer, "name"), textIn(signer, "role"), textIn(signer, "certificate")};
     const bool isEntry = record::isEntry(content);
-    told.at = *parseInstant(content[isEntry ? "at" : "concludedAt"].get_ref<const std::string&>());
+    told.at = parseInstant(content[isEntry ? "at" : "concludedAt"].text()).value_or(Instant());
     if (isEntry)
         told.what = record::entryFrom(content).entry;
     else
         told.what = roundIn(content);
     return told;
+}
+
+Told toldBy(std::string sha256, const Json& content, std::string key) {
+    JsonTape tape;
+    return toldBy(std::move(sha256), tape.write(content).value_or(JsonView()), std::move(key));
+}
+
+Told toldBy(const record::Judged& judged) {
+    return toldBy(judged.sha256, judged.content, judged.signatures.front().certificate.sha256);
 }
 
 Told toldBy(const record::RecordReport& report) {
@@ -232,7 +293,7 @@ std::string packed(const Told& told) {
     Writer to;
     to.text(told.serial);
     if (const record::Entry* entry = told.entry())
-        to.text(record::toJson(*entry).dump());
+        to.text(canonicalJson(record::toJson(*entry)));
     else
         put(to, *told.round());
     return std::move(to.bytes);
@@ -247,11 +308,11 @@ Result<void> unpack(Told& told, std::string_view kept, const std::string& kind,
         if (walked) round.walked = std::move(walked);
         told.what = std::move(round);
     } else {
-        try {
-            told.what = record::entryFrom(kind, Json::parse(from.text()));
-        } catch (const std::exception&) { // `packed` wrote what checkEntry had let pass
-            return damaged(told.sha256);
-        }
+        const std::string own = from.text();
+        JsonTape tape;
+        const JsonView json = tape.read(own);
+        if (!record::checkOwn(kind, json)) return damaged(told.sha256);
+        told.what = record::entryFrom(kind, json);
     }
     return from.isWhole() ? Result<void>() : damaged(told.sha256);
 }

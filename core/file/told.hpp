@@ -11,7 +11,8 @@
 
 namespace ambit::record {
 struct RecordReport;
-}
+struct Judged;
+} // namespace ambit::record
 
 namespace ambit::file {
 
@@ -73,7 +74,9 @@ struct Told {
 };
 
 /// What a content tells that record::checkContent lets pass.
+[[nodiscard]] Told toldBy(std::string sha256, JsonView content, std::string key);
 [[nodiscard]] Told toldBy(std::string sha256, const Json& content, std::string key);
+[[nodiscard]] Told toldBy(const record::Judged& judged);
 [[nodiscard]] Told toldBy(const record::RecordReport& report);
 
 /// The same as bytes, to be kept beside the record, without what is kept elsewhere: identity, key, `walked`.

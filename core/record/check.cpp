@@ -1,14 +1,9 @@
 // Checks a content: first its shape, then what it says against its own events.
-#include "base/canonical.hpp"
 #include "base/pointer.hpp"
 #include "record/content.hpp"
 #include "record/entry.hpp"
 #include "record/shape.hpp"
 #include "record/summary.hpp"
-
-#include <algorithm>
-#include <array>
-#include <nlohmann/json.hpp>
 
 namespace ambit::record {
 
@@ -107,23 +102,24 @@ Shape contentShape() {
 }
 
 /// Another version or kind is not wrong, only unknown here.
-Result<void> checkKind(const Json& content) {
-    if (!content.is_object() || content.value("format", Json()) != "ambit-record")
+Result<void> checkKind(JsonView content) {
+    if (content["format"].text() != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
-    const Json version = content.value("version", Json());
-    if ((version != 1 && version != 2) || content.value("kind", Json()) != "round")
+    const auto version = content["version"].integer();
+    if ((version != 1 && version != 2) || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
                     "/version", "Use a newer Ambit.");
     return {};
 }
 
-Result<std::vector<round::Event>> eventsOf(const Json& list) {
+Result<std::vector<round::Event>> eventsOf(JsonView list) {
     std::vector<round::Event> events;
-    for (std::size_t i = 0; i < list.size(); ++i) {
-        auto event = round::eventFrom(list[i]);
+    events.reserve(list.size());
+    for (const JsonView one : list.elements()) {
+        auto event = round::eventFrom(one);
         if (!event) {
             Error error = event.error();
-            error.where = pointerTo("/events", i) + error.where;
+            error.where = pointerTo("/events", events.size()) + error.where;
             return tl::unexpected(error);
         }
         events.push_back(std::move(*event));
@@ -131,78 +127,52 @@ Result<std::vector<round::Event>> eventsOf(const Json& list) {
     return events;
 }
 
-/// Fields beside which events say nothing: they come from the airframe or from Ambit.
-bool isBeyondEvents(std::string_view name) {
-    static constexpr std::array<std::string_view, 20> names{
-        "format",    "version", "kind",     "previous", "openings", "cautions", "software",
-        "statement", "events",  "name",     "notice",   "unit",     "zone",     "how",
-        "jasc",      "stand",   "settings", "quantity", "limit",    "source"};
-    return name == "verdict" || std::find(names.begin(), names.end(), name) != names.end();
-}
-
-/// Pointer of the first thing in `content` that isn't what its events say.
-std::optional<std::string> differs(const Json& content, const Json& told, const Where& where) {
-    if (told.is_object()) {
-        for (const auto& [name, value] : told.items()) {
-            const Where at(where, std::string_view(name));
-            if (!content.contains(name)) return at.text();
-            if (auto found = differs(content[name], value, at)) return found;
-        }
-        for (const auto& [name, value] : content.items())
-            if (!told.contains(name) && !isBeyondEvents(name)) return pointerTo(where.text(), name);
-        return std::nullopt;
-    }
-    if (told.is_array() && content.size() == told.size()) {
-        for (std::size_t i = 0; i < told.size(); ++i)
-            if (auto found = differs(content[i], told[i], Where(where, i))) return found;
-        return std::nullopt;
-    }
-    return content == told ? std::nullopt : std::optional(where.text());
-}
-
 /// What `fit` can't stand beside, and what `sound` can't.
-Result<void> checkConclusion(const Json& content) {
-    const bool fit = content["conclusion"]["fit"].get<bool>();
-    for (std::size_t i = 0; i < content["points"].size(); ++i) {
-        const Json& point = content["points"][i];
-        const std::string at = pointerTo("/points", i);
-        const bool grounding = point.contains("finding") && point["finding"]["class"] == "grounds";
-        const bool noBasis = point.contains("notInspected") && !point["notInspected"].contains("basis");
-        if (fit && (grounding || noBasis)) return wrong("“fit” can't stand beside this point's outcome.", at);
-        if (point["outcome"] == "sound" && point.contains("measured") &&
-            point["measured"]["verdict"] != "within")
-            return wrong("A value out of its limit isn't sound.", at);
+Result<void> checkConclusion(JsonView content) {
+    const bool fit = content["conclusion"]["fit"].flag();
+    std::size_t i = 0;
+    for (const JsonView point : content["points"].elements()) {
+        const std::size_t at = i++;
+        const bool grounding = point["finding"]["class"].text() == "grounds";
+        const JsonView notInspected = point["notInspected"];
+        if (fit && (grounding || (notInspected && !notInspected["basis"])))
+            return wrong("“fit” can't stand beside this point's outcome.", pointerTo("/points", at));
+        const JsonView measured = point["measured"];
+        if (measured && point["outcome"].text() == "sound" && measured["verdict"].text() != "within")
+            return wrong("A value out of its limit isn't sound.", pointerTo("/points", at));
     }
     return {};
 }
 
-bool sortedOnce(const Json& hashes) {
-    return std::adjacent_find(hashes.begin(), hashes.end(),
-                              [](const Json& a, const Json& b) { return a >= b; }) == hashes.end();
-}
-
 } // namespace
 
-Result<void> checkContent(const Json& content) {
+Result<void> checkContent(JsonView content) {
     static const Shape shape = contentShape();
-    if (content.is_object() && content.value("version", Json()) == 3 && isEntry(content))
-        return checkEntry(content);
+    if (content["version"].integer() == 3 && isEntry(content)) return checkEntry(content);
     if (auto good = checkKind(content); !good) return good;
     if (auto good = checkShape(content, shape); !good) return good;
     if (!sortedOnce(content["previous"]))
         return wrong("The earlier records must be sorted, each once.", "/previous");
-    const auto events = eventsOf(content["events"]);
+    const JsonView list = content["events"];
+    const auto events = eventsOf(list);
     if (!events) return tl::unexpected(events.error());
-    if (content["version"] != versionOf(*events))
+    if (content["version"].integer() != versionOf(*events))
         return wrong("The version isn't the one that brought the latest kind among the events.", "/version");
-    const auto told = summaryOf(*events);
+    const auto told = Summary::of(*events);
     if (!told) {
         return wrong(told.error().what,
                      "/events" + (told.error().where.empty() ? "" : " " + told.error().where));
     }
-    if (auto at = differs(content, *told, Where("")))
+    if (auto at = told->differsIn(content, round::roundIdOf(list.at(0))))
         return wrong("This isn't what the record's own events say.", *at);
     return checkConclusion(content);
+}
+
+Result<void> checkContent(const Json& content) {
+    JsonTape tape;
+    const auto read = tape.write(content);
+    if (!read) return tl::unexpected(read.error());
+    return checkContent(*read);
 }
 
 } // namespace ambit::record

@@ -109,9 +109,9 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     if (state->phase != round::Phase::concluded)
         return fail(ErrorCode::refused, "Only a concluded round becomes a record.", state->id,
                     "Conclude it first.");
-    auto content = summaryOf(events);
-    if (!content) return content;
-    Json& json = *content;
+    const auto summary = Summary::of(events);
+    if (!summary) return tl::unexpected(summary.error());
+    Json json = summary->json(round::roundId(events.front()));
     json["format"] = "ambit-record";
     json["version"] = versionOf(events);
     json["kind"] = "round";
@@ -126,7 +126,7 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     json["statement"] = statement;
     json["events"] = toJson(events);
     if (auto good = checkContent(json); !good) return tl::unexpected(good.error());
-    return content;
+    return json;
 }
 
 } // namespace ambit::record

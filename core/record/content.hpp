@@ -2,7 +2,7 @@
 // same bytes.
 #pragma once
 
-#include "base/parse.hpp"
+#include "base/tape.hpp"
 #include "round/state.hpp"
 
 namespace ambit::record {
@@ -15,6 +15,7 @@ namespace ambit::record {
 
 /// Checks a content against RECORD.md: fields, types, plain text, integers only, the events fold consistently
 /// with the summary as far as can be told without the airframe.
-[[nodiscard]] Result<void> checkContent(const Json& content);
+[[nodiscard]] Result<void> checkContent(JsonView content);
+[[nodiscard]] Result<void> checkContent(const Json& content); ///< by its canonical form
 
 } // namespace ambit::record

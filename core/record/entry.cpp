@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <set>
 
 namespace ambit::record {
 
@@ -54,8 +55,8 @@ Shape partShape() {
 }
 
 /// The fields of each kind's own.
-const std::map<std::string, std::vector<Field>>& kinds() {
-    static const std::map<std::string, std::vector<Field>> all{
+const std::map<std::string_view, std::vector<Field>>& kinds() {
+    static const std::map<std::string_view, std::vector<Field>> all{
         {"assessment",
          {{"discrepancy", discrepancyShape()}, {"words", text}, {"deferral", deferralShape(), optional}}},
         {"rectification",
@@ -85,7 +86,7 @@ const std::map<std::string, std::vector<Field>>& kinds() {
     return all;
 }
 
-Shape contentShape(const std::vector<Field>& own) {
+Shape contentShape(std::vector<Field> own) {
     std::vector<Field> fields{{"format", word({"ambit-record"})},
                               {"version", integer(version, version)},
                               {"kind", text},
@@ -96,9 +97,18 @@ Shape contentShape(const std::vector<Field>& own) {
                               {"signer", person()},
                               {"software", object({{"name", text}, {"version", text}})},
                               {"statement", text}};
-    fields.insert(fields.end(), own.begin(), own.end());
-    return object(std::move(fields));
+    own.insert(own.end(), fields.begin(), fields.end());
+    return object(std::move(own));
 }
+
+/// One of each kind.
+struct Shapes {
+    explicit Shapes(Shape (*shapeOf)(std::vector<Field>)) {
+        for (const auto& [kind, own] : kinds())
+            of.emplace(kind, shapeOf(own));
+    }
+    std::map<std::string_view, Shape> of;
+};
 
 tl::unexpected<Error> wrong(std::string what, std::string pointer) {
     return fail(ErrorCode::invalid, std::move(what), std::move(pointer));
@@ -193,140 +203,141 @@ void put(Json& json, const Removal& one) {
 }
 
 // What was checked is there.
-std::string textIn(const Json& json, const char* name) {
-    return json.contains(name) ? json[name].get<std::string>() : std::string();
+std::string textIn(JsonView json, std::string_view name) {
+    return std::string(json[name].text());
 }
-Instant instantIn(const Json& json, const char* name) {
-    return *parseInstant(json[name].get<std::string>());
+Instant instantIn(JsonView json, std::string_view name) {
+    return parseInstant(json[name].text()).value_or(Instant());
 }
-Person personIn(const Json& json) {
+std::vector<std::string> textsIn(JsonView json, std::string_view name) {
+    std::vector<std::string> texts;
+    for (const JsonView one : json[name].elements())
+        texts.emplace_back(one.text());
+    return texts;
+}
+Person personIn(JsonView json) {
     return {textIn(json, "name"), textIn(json, "role"), textIn(json, "certificate")};
 }
-std::vector<CounterReading> countersIn(const Json& json, const char* name) {
+std::vector<CounterReading> countersIn(JsonView json, std::string_view name) {
     std::vector<CounterReading> counters;
-    if (!json.contains(name)) return counters;
-    for (const Json& one : json[name])
-        counters.push_back({one["id"], one["value"]});
+    for (const JsonView one : json[name].elements())
+        counters.push_back({textIn(one, "id"), textIn(one, "value")});
     return counters;
 }
-DiscrepancyId discrepancyIn(const Json& json) {
-    return {json["record"], json["point"]};
+DiscrepancyId discrepancyIn(JsonView json) {
+    return {textIn(json, "record"), textIn(json, "point")};
 }
-std::optional<Part> partIn(const Json& json, const char* name) {
-    if (!json.contains(name)) return std::nullopt;
-    const Json& part = json[name];
-    return Part{part["name"], part["number"], part["serial"], countersIn(part, "counters")};
+std::optional<Part> partIn(JsonView json, std::string_view name) {
+    const JsonView part = json[name];
+    if (!part) return std::nullopt;
+    return Part{textIn(part, "name"), textIn(part, "number"), textIn(part, "serial"),
+                countersIn(part, "counters")};
 }
 
-Entry assessmentFrom(const Json& json) {
-    Assessment one{discrepancyIn(json["discrepancy"]), json["words"], {}};
-    if (!json.contains("deferral")) return one;
-    const Json& from = json["deferral"];
+Entry assessmentFrom(JsonView json) {
+    Assessment one{discrepancyIn(json["discrepancy"]), textIn(json, "words"), {}};
+    const JsonView from = json["deferral"];
+    if (!from) return one;
     Deferral& to = one.deferral.emplace();
-    to.basis = from["basis"];
+    to.basis = textIn(from, "basis");
     to.reference = textIn(from, "reference");
-    for (const Json& answer : from["answers"])
-        to.answers.push_back({answer["question"], answer["yes"].get<bool>()});
-    to.removed = from["removed"].get<bool>();
-    to.placard = from["placard"];
+    for (const JsonView answer : from["answers"].elements())
+        to.answers.push_back({textIn(answer, "question"), answer["yes"].flag()});
+    to.removed = from["removed"].flag();
+    to.placard = textIn(from, "placard");
     to.limits = textIn(from, "limits");
     to.until = textIn(from, "until");
     to.untilCounters = countersIn(from, "untilCounters");
     to.determinedBy = personIn(from["determinedBy"]);
     return one;
 }
-Entry rectificationFrom(const Json& json) {
+Entry rectificationFrom(JsonView json) {
     Rectification one;
-    for (const Json& id : json["discrepancies"])
+    for (const JsonView id : json["discrepancies"].elements())
         one.of.push_back(discrepancyIn(id));
-    one.inspections = json["inspections"].get<std::vector<std::string>>();
-    one.description = json["description"];
-    one.completedOn = json["completedOn"];
+    one.inspections = textsIn(json, "inspections");
+    one.description = textIn(json, "description");
+    one.completedOn = textIn(json, "completedOn");
     one.performedBy = textIn(json, "performedBy");
-    one.certificateKind = json["certificateKind"];
+    one.certificateKind = textIn(json, "certificateKind");
     one.counters = countersIn(json, "counters");
     return one;
 }
-Entry readingFrom(const Json& json) {
+Entry readingFrom(JsonView json) {
     return Reading{countersIn(json, "counters")};
 }
-Entry partChangeFrom(const Json& json) {
-    return PartChange{
-        json["position"],    partIn(json, "off"),     partIn(json, "on"),          json["description"],
-        json["completedOn"], json["certificateKind"], countersIn(json, "counters")};
+Entry partChangeFrom(JsonView json) {
+    return PartChange{textIn(json, "position"),    partIn(json, "off"),
+                      partIn(json, "on"),          textIn(json, "description"),
+                      textIn(json, "completedOn"), textIn(json, "certificateKind"),
+                      countersIn(json, "counters")};
 }
-Entry handOverFrom(const Json& json) {
-    return HandOver{json["to"], textIn(json, "words")};
+Entry handOverFrom(JsonView json) {
+    return HandOver{textIn(json, "to"), textIn(json, "words")};
 }
-Entry trustFrom(const Json& json) {
-    return Trust{json["name"], json["key"], json["roles"].get<std::vector<std::string>>(),
-                 instantIn(json, "from")};
+Entry trustFrom(JsonView json) {
+    return Trust{textIn(json, "name"), textIn(json, "key"), textsIn(json, "roles"), instantIn(json, "from")};
 }
-Entry revocationFrom(const Json& json) {
-    return Revocation{json["key"], instantIn(json, "from"), json["why"]};
+Entry revocationFrom(JsonView json) {
+    return Revocation{textIn(json, "key"), instantIn(json, "from"), textIn(json, "why")};
 }
-Entry removalFrom(const Json& json) {
+Entry removalFrom(JsonView json) {
     Removal one;
-    for (const Json& gone : json["records"])
-        one.records.push_back({gone["record"], gone["previous"].get<std::vector<std::string>>(), gone["kind"],
-                               instantIn(gone, "at")});
-    one.basis = json["basis"];
+    for (const JsonView gone : json["records"].elements())
+        one.records.push_back(
+            {textIn(gone, "record"), textsIn(gone, "previous"), textIn(gone, "kind"), instantIn(gone, "at")});
+    one.basis = textIn(json, "basis");
     return one;
 }
 
-bool sortedOnce(const Json& list) {
-    return std::adjacent_find(list.begin(), list.end(),
-                              [](const Json& a, const Json& b) { return a >= b; }) == list.end();
-}
-
-Result<void> checkCounters(const Json& list, const std::string& pointer) {
-    for (std::size_t i = 0; i < list.size(); ++i) {
-        if (list[i]["value"].get_ref<const std::string&>().front() == '-')
-            return wrong("A counter doesn't count below 0.", pointerTo(pointer, i));
-        for (std::size_t j = 0; j < i; ++j)
-            if (list[i]["id"] == list[j]["id"])
-                return wrong("This counter is there twice.", pointerTo(pointer, i));
+Result<void> checkCounters(JsonView list, const std::string& pointer) {
+    std::set<std::string_view> seen;
+    std::size_t i = 0;
+    for (const JsonView one : list.elements()) {
+        const std::size_t at = i++;
+        if (one["value"].text().starts_with('-'))
+            return wrong("A counter doesn't count below 0.", pointerTo(pointer, at));
+        if (!seen.insert(one["id"].text()).second)
+            return wrong("This counter is there twice.", pointerTo(pointer, at));
     }
     return {};
 }
 
 /// What a shape can't say.
-Result<void> checkSense(const Json& content) {
-    const std::string kind = content["kind"];
+Result<void> checkSense(JsonView content) {
+    const std::string_view kind = content["kind"].text();
     if (!sortedOnce(content["previous"]))
         return wrong("The earlier records must be sorted, each once.", "/previous");
-    if (content.contains("counters"))
-        if (auto good = checkCounters(content["counters"], "/counters"); !good) return good;
+    if (auto good = checkCounters(content["counters"], "/counters"); !good) return good;
     for (const char* part : {"off", "on"})
-        if (content.contains(part))
-            if (auto good = checkCounters(content[part]["counters"], pointerTo("", part) + "/counters");
-                !good)
-                return good;
-    if (content.contains("deferral") && content["deferral"].contains("untilCounters"))
-        if (auto good = checkCounters(content["deferral"]["untilCounters"], "/deferral/untilCounters"); !good)
+        if (auto good = checkCounters(content[part]["counters"], pointerTo("", part) + "/counters"); !good)
             return good;
+    if (auto good = checkCounters(content["deferral"]["untilCounters"], "/deferral/untilCounters"); !good)
+        return good;
     const bool signsWork = kind == "rectification" || kind == "part change";
-    if (signsWork && content["signer"]["certificate"].get_ref<const std::string&>().empty())
+    if (signsWork && content["signer"]["certificate"].text().empty())
         return wrong("Work is approved with the number of a certificate (14 CFR 43.9(a)(4)).",
                      "/signer/certificate");
-    if (kind == "reading" && content["counters"].empty())
+    if (kind == "reading" && content["counters"].size() == 0)
         return wrong("A reading says at least one counter.", "/counters");
-    if (kind == "part change" && !content.contains("off") && !content.contains("on"))
+    if (kind == "part change" && !content["off"] && !content["on"])
         return wrong("A part change takes a part off, puts one on, or both.", "/off");
-    if (kind == "trust" && content["roles"].empty())
+    if (kind == "trust" && content["roles"].size() == 0)
         return wrong("Nothing is said that the key is good for.", "/roles");
     if (kind == "removal") {
-        if (content["records"].empty()) return wrong("No record is named that was let go.", "/records");
-        for (std::size_t i = 0; i < content["records"].size(); ++i)
-            if (!sortedOnce(content["records"][i]["previous"]))
+        if (content["records"].size() == 0) return wrong("No record is named that was let go.", "/records");
+        std::size_t i = 0;
+        for (const JsonView gone : content["records"].elements())
+            if (const std::size_t at = i++; !sortedOnce(gone["previous"]))
                 return wrong("The earlier records must be sorted, each once.",
-                             pointerTo("/records", i) + "/previous");
+                             pointerTo("/records", at) + "/previous");
     }
-    if (kind != "assessment" || !content.contains("deferral")) return {};
-    const Json& deferral = content["deferral"];
-    if (deferral["basis"] == underRule && deferral["answers"].empty())
+    const JsonView deferral = content["deferral"];
+    if (kind != "assessment" || !deferral) return {};
+    const std::string_view basis = deferral["basis"].text();
+    if (basis == underRule && deferral["answers"].size() == 0)
         return wrong("A deferral under 91.213(d) answers its questions.", "/deferral/answers");
-    if (deferral["basis"] != underRule && !deferral.contains("reference"))
+    if (basis != underRule && !deferral["reference"])
         return wrong("This basis needs a reference: which list, which item.", "/deferral/reference");
     return {};
 }
@@ -345,21 +356,37 @@ const char* kindOf(const Entry& entry) {
     return names[entry.index()];
 }
 
+bool isEntry(JsonView content) {
+    return kinds().contains(content["kind"].text());
+}
+
 bool isEntry(const Json& content) {
-    return content.is_object() && content.value("kind", Json()).is_string() &&
-           kinds().contains(content["kind"].get<std::string>());
+    if (!content.is_object()) return false;
+    const auto kind = content.find("kind");
+    return kind != content.end() && kind->is_string() &&
+           kinds().contains(kind->get_ref<const std::string&>());
+}
+
+Result<void> checkEntry(JsonView content) {
+    static const Shapes shapes(contentShape);
+    const auto shape = shapes.of.find(content["kind"].text());
+    if (shape == shapes.of.end()) return wrong("This is no kind of record.", "/kind");
+    if (auto good = checkShape(content, shape->second); !good) return good;
+    return checkSense(content);
+}
+
+Result<void> checkOwn(std::string_view kind, JsonView own) {
+    static const Shapes shapes(object);
+    const auto shape = shapes.of.find(kind);
+    if (shape == shapes.of.end()) return wrong("This is no kind of record.", "/kind");
+    return checkShape(own, shape->second);
 }
 
 Result<void> checkEntry(const Json& content) {
-    static const std::map<std::string, Shape> shapes = [] {
-        std::map<std::string, Shape> all;
-        for (const auto& [kind, own] : kinds())
-            all.emplace(kind, contentShape(own));
-        return all;
-    }();
-    if (!isEntry(content)) return wrong("This is no kind of record.", "/kind");
-    if (auto good = checkShape(content, shapes.at(content["kind"])); !good) return good;
-    return checkSense(content);
+    JsonTape tape;
+    const auto read = tape.write(content);
+    if (!read) return tl::unexpected(read.error());
+    return checkEntry(*read);
 }
 
 Result<Json> entryContent(const Heading& heading, const Entry& entry) {
@@ -384,9 +411,9 @@ Json toJson(const Entry& entry) {
     return own;
 }
 
-Entry entryFrom(const std::string& kind, const Json& own) {
-    using From = Entry (*)(const Json&);
-    static const std::map<std::string, From> readers{
+Entry entryFrom(std::string_view kind, JsonView own) {
+    using From = Entry (*)(JsonView);
+    static const std::map<std::string_view, From> readers{
         {"assessment", assessmentFrom}, {"rectification", rectificationFrom},
         {"reading", readingFrom},       {"part change", partChangeFrom},
         {"hand-over", handOverFrom},    {"trust", trustFrom},
@@ -394,13 +421,19 @@ Entry entryFrom(const std::string& kind, const Json& own) {
     return readers.at(kind)(own);
 }
 
-ReadEntry entryFrom(const Json& content) {
-    return {{content["aircraft"]["registration"],
-             content["aircraft"]["serial"],
-             {instantIn(content, "at"), content["offsetMinutes"].get<int>()},
-             content["previous"].get<std::vector<std::string>>(),
+ReadEntry entryFrom(JsonView content) {
+    const JsonView aircraft = content["aircraft"];
+    return {{textIn(aircraft, "registration"),
+             textIn(aircraft, "serial"),
+             {instantIn(content, "at"), static_cast<int>(content["offsetMinutes"].integer().value_or(0))},
+             textsIn(content, "previous"),
              personIn(content["signer"])},
-            entryFrom(content["kind"].get_ref<const std::string&>(), content)};
+            entryFrom(content["kind"].text(), content)};
+}
+
+ReadEntry entryFrom(const Json& content) {
+    JsonTape tape;
+    return entryFrom(tape.write(content).value_or(JsonView()));
 }
 
 } // namespace ambit::record

@@ -1,7 +1,7 @@
 // What is said of an aircraft between its rounds, each a record of its own: RECORD.md, "Other kinds".
 #pragma once
 
-#include "base/parse.hpp"
+#include "base/tape.hpp"
 #include "base/time.hpp"
 #include "round/event.hpp"
 
@@ -135,15 +135,21 @@ struct ReadEntry {
     Entry entry;
 };
 /// Of a content that checkEntry lets pass.
-[[nodiscard]] ReadEntry entryFrom(const Json& content);
+[[nodiscard]] ReadEntry entryFrom(JsonView content);
+[[nodiscard]] ReadEntry entryFrom(const Json& content); ///< by its canonical form
 
-/// An entry's own fields, and back: of a content that checkEntry lets pass, or of what toJson wrote.
+/// An entry's own fields, and back: of a content that checkEntry lets pass, or of what toJson wrote. `kind`
+/// is one of those of kindOf.
 [[nodiscard]] Json toJson(const Entry& entry);
-[[nodiscard]] Entry entryFrom(const std::string& kind, const Json& own);
+[[nodiscard]] Entry entryFrom(std::string_view kind, JsonView own);
 
 /// Is the content of a kind other than a round as RECORD.md has it? invalid, at the pointer of what isn't.
-[[nodiscard]] Result<void> checkEntry(const Json& content);
+[[nodiscard]] Result<void> checkEntry(JsonView content);
+[[nodiscard]] Result<void> checkEntry(const Json& content); ///< by its canonical form
+/// The same of an entry's own fields, by their shape alone.
+[[nodiscard]] Result<void> checkOwn(std::string_view kind, JsonView own);
 /// Is it one of these kinds at all?
+[[nodiscard]] bool isEntry(JsonView content);
 [[nodiscard]] bool isEntry(const Json& content);
 
 } // namespace ambit::record

@@ -70,14 +70,16 @@ Result<void> checkAll(std::string_view content, const std::vector<SignatureText>
     std::vector<std::string> points;
     std::string after;
     for (const SignatureText& one : signatures) {
-        const Json entry{{"protected", one.header}, {"signature", toBase64Url(one.value)}};
-        const auto report = verifyJws(entry, content, after, "/signatures");
+        JsonTape tape;
+        const auto entry = tape.write({{"protected", one.header}, {"signature", toBase64Url(one.value)}});
+        if (!entry) return tl::unexpected(entry.error());
+        const auto report = verifyJws(*entry, content, after, "/signatures");
         if (!report) return tl::unexpected(report.error());
         const std::string& point = report->certificate.point;
         if (std::find(points.begin(), points.end(), point) != points.end())
             return refuse(report->certificate.name + " signed twice with the same key.");
         points.push_back(point);
-        after = hashOf(entry);
+        after = hashOf(*entry);
     }
     return {};
 }

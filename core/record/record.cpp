@@ -20,20 +20,17 @@ std::string firstDifference(std::string_view a, std::string_view b) {
     return "byte " + std::to_string(parted.first - a.begin());
 }
 
-Result<Json> readCanonical(std::string_view bytes) {
-    auto record = parseJson(bytes);
-    if (!record) return record;
-    const std::string canonical = canonicalJson(*record);
-    if (canonical == bytes) return record;
-    return fail(ErrorCode::signature,
-                "The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.",
-                firstDifference(bytes, canonical), "Use the file as it was signed.");
+/// Why the tape doesn't take it.
+Error notCanonical(std::string_view bytes) {
+    const auto record = parseJson(bytes);
+    if (!record) return record.error();
+    return {ErrorCode::signature,
+            "The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.",
+            firstDifference(bytes, canonicalJson(*record)), "Use the file as it was signed."};
 }
 
-Result<void> checkFrame(const Json& record) {
-    const bool framed = record.is_object() && record.size() == 2 && record.contains("content") &&
-                        record["content"].is_object() && record.contains("signatures") &&
-                        record["signatures"].is_array();
+Result<void> checkFrame(JsonView record) {
+    const bool framed = record.size() == 2 && record["content"].isObject() && record["signatures"].isList();
     if (!framed)
         return fail(ErrorCode::invalid, "A record has exactly “content” and “signatures”.", "/",
                     "This is not a record.");
@@ -52,27 +49,21 @@ bool isAmong(const std::vector<SignatureReport>& signatures, const Certificate& 
 }
 
 /// Each signature by itself, and after the one before it.
-Result<std::vector<SignatureReport>> checkSignatures(const Json& entries, std::string_view payload) {
+Result<std::vector<SignatureReport>> checkSignatures(JsonView entries, std::string_view payload) {
     std::vector<SignatureReport> signatures;
     std::string after;
-    for (std::size_t i = 0; i < entries.size(); ++i) {
-        const std::string where = pointerTo("/signatures", i);
-        auto signature = verifyJws(entries[i], payload, after, where);
+    for (const JsonView entry : entries.elements()) {
+        const std::string where = pointerTo("/signatures", signatures.size());
+        auto signature = verifyJws(entry, payload, after, where);
         if (!signature) return tl::unexpected(signature.error());
         if (isAmong(signatures, signature->certificate))
             return fail(ErrorCode::signature,
                         signature->certificate.name + " signed twice with the same key.",
                         where + "/protected");
         signatures.push_back(std::move(*signature));
-        after = hashOf(entries[i]);
+        if (signatures.size() < entries.size()) after = hashOf(entry);
     }
     return signatures;
-}
-
-/// Of a record in canonical form: what was signed. In a text its end could only stand with escaped quotes.
-std::string_view contentIn(std::string_view record) {
-    constexpr std::string_view begin = R"({"content":)";
-    return record.substr(begin.size(), record.rfind(R"(,"signatures":[)") - begin.size());
 }
 
 } // namespace
@@ -111,7 +102,8 @@ Result<std::string> countersignRecord(std::string_view recordJson, const Signer&
                     "The countersigner is " + who.name + ", the key's holder is " + certificate.name + '.',
                     certificate.sha256, "Sign with the countersigner's own key.");
     Json record = *parseJson(recordJson);
-    const Json about = countersigning(hashOf(record["signatures"].back()), who, at);
+    const std::string after = sha256Hex(canonicalJson(record["signatures"].back()));
+    const Json about = countersigning(after, who, at);
     if (auto good = checkShape(about["signer"], person(), "/signer"); !good)
         return tl::unexpected(good.error());
     auto entry = signJws(canonicalJson(record["content"]), signer, about);
@@ -120,30 +112,40 @@ Result<std::string> countersignRecord(std::string_view recordJson, const Signer&
     return canonicalJson(record);
 }
 
-Result<RecordReport> verifyRecord(std::string_view bytes) {
-    auto record = readCanonical(bytes);
-    if (!record) return tl::unexpected(record.error());
-    if (auto framed = checkFrame(*record); !framed) return tl::unexpected(framed.error());
-    const std::string_view payload = contentIn(bytes);
-    auto signatures = checkSignatures((*record)["signatures"], payload);
+Result<Judged> Judge::operator()(std::string_view bytes) {
+    const JsonView record = tape.read(bytes);
+    if (!record) return tl::unexpected(notCanonical(bytes));
+    if (auto framed = checkFrame(record); !framed) return tl::unexpected(framed.error());
+    Judged judged;
+    judged.content = record["content"];
+    judged.contentBytes = judged.content.source();
+    auto signatures = checkSignatures(record["signatures"], judged.contentBytes);
     if (!signatures) return tl::unexpected(signatures.error());
-    RecordReport report;
-    report.signatures = std::move(*signatures);
-    report.content = std::move((*record)["content"]);
-    if (auto good = checkContent(report.content); !good) {
+    judged.signatures = std::move(*signatures);
+    if (auto good = checkContent(judged.content); !good) {
         Error error = good.error();
         error.where = "/content" + error.where;
         return tl::unexpected(error);
     }
-    const std::string& name = report.signatures.front().certificate.name;
-    if (report.content["signer"]["name"] != name)
-        return fail(ErrorCode::signature, "The record was signed by " + name + ", not by its signer.",
+    SignatureReport& first = judged.signatures.front();
+    const JsonView signer = judged.content["signer"];
+    if (signer["name"].text() != first.certificate.name)
+        return fail(ErrorCode::signature,
+                    "The record was signed by " + first.certificate.name + ", not by its signer.",
                     "/signatures/0/protected");
-    const Json& signer = report.content["signer"];
-    report.signatures.front().who = {name, signer["role"].get<std::string>(),
-                                     signer["certificate"].get<std::string>()};
-    report.sha256 = sha256Hex(payload);
-    return report;
+    first.who = {first.certificate.name, std::string(signer["role"].text()),
+                 std::string(signer["certificate"].text())};
+    judged.sha256 = sha256Hex(judged.contentBytes);
+    return judged;
+}
+
+Result<RecordReport> verifyRecord(std::string_view bytes) {
+    Judge judge;
+    auto judged = judge(bytes);
+    if (!judged) return tl::unexpected(judged.error());
+    auto content = parseJson(judged->contentBytes);
+    if (!content) return tl::unexpected(content.error());
+    return RecordReport{std::move(judged->sha256), std::move(*content), std::move(judged->signatures)};
 }
 
 } // namespace ambit::record

@@ -38,6 +38,24 @@ struct RecordReport {
     std::vector<SignatureReport> signatures; ///< one to eight, in the order given
 };
 
+/// What holds, where it lies: `content` and `contentBytes` are in the bytes judged, and on the judge's tape.
+struct Judged {
+    std::string sha256; ///< identity
+    JsonView content;
+    std::string_view contentBytes;
+    std::vector<SignatureReport> signatures; ///< as in RecordReport
+};
+
+/// Judges records, one after another: each time what was judged before is forgotten, its room is used again.
+class Judge {
+public:
+    /// As verifyRecord, which asks this.
+    [[nodiscard]] Result<Judged> operator()(std::string_view bytes);
+
+private:
+    JsonTape tape;
+};
+
 /// Everything must hold: the bytes are exactly the canonical form; every signature verifies over the
 /// canonical content with its own certificate; the first certificate's name is the content's signer; every
 /// later signature names the one before it and is by a key of its own; the content is a known kind and

@@ -5,7 +5,7 @@
 #include "base/time.hpp"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
+#include <optional>
 
 namespace ambit::record {
 
@@ -14,73 +14,90 @@ namespace {
 constexpr std::size_t longestText = 8192; ///< bytes; as in events
 constexpr std::size_t longestList = 20000;
 
-tl::unexpected<Error> wrong(std::string what, const Where& where) {
-    return fail(ErrorCode::invalid, std::move(what), where.text());
+std::optional<Error> wrong(std::string what, const Where& where) {
+    return Error{ErrorCode::invalid, std::move(what), where.text(), {}};
 }
 
-Result<void> check(const Json& value, const Shape& shape, const Where& where);
+/// Nullopt: as the shape says. An error is made only where something is wrong.
+using Wrong = std::optional<Error>;
 
-Result<void> checkObject(const Json& value, const Shape& shape, const Where& where) {
-    if (!value.is_object()) return wrong("An object is expected here.", where);
-    std::size_t known = 0;
+Wrong check(JsonView value, const Shape& shape, const Where& where);
+
+/// Fields and members both stand sorted, so that one goes along the other.
+Wrong checkObject(JsonView value, const Shape& shape, const Where& where) {
+    if (!value.isObject()) return wrong("An object is expected here.", where);
+    std::optional<std::string_view> unknown;
+    auto member = value.members().begin();
+    const auto end = value.members().end();
     for (const Field& field : shape.fields) {
-        const auto found = value.find(field.name);
-        const Where at(where, std::string_view(field.name));
-        if (found == value.end()) {
-            if (field.required) return wrong("This field is missing.", at);
-            continue;
+        while (!(member == end) && (*member).name < field.name) {
+            if (!unknown) unknown = (*member).name;
+            ++member;
         }
-        ++known;
-        if (auto good = check(*found, field.shape, at); !good) return good;
+        const bool there = !(member == end) && (*member).name == field.name;
+        if (!there && field.required) return wrong("This field is missing.", Where(where, field.name));
+        if (!there) continue;
+        if (auto bad = check((*member).value, field.shape, Where(where, field.name))) return bad;
+        ++member;
     }
-    if (known == value.size()) return {};
-    for (const auto& [name, unused] : value.items()) {
-        const bool expected = std::any_of(shape.fields.begin(), shape.fields.end(),
-                                          [&name = name](const Field& field) { return name == field.name; });
-        if (!expected) return wrong("This field is not known.", Where(where, std::string_view(name)));
-    }
-    return {};
+    if (!unknown && !(member == end)) unknown = (*member).name;
+    if (unknown) return wrong("This field is not known.", Where(where, *unknown));
+    return std::nullopt;
 }
 
-Result<void> checkList(const Json& value, const Shape& shape, const Where& where) {
-    if (!value.is_array() || value.size() > longestList) return wrong("A list is expected here.", where);
-    for (std::size_t i = 0; i < value.size(); ++i)
-        if (auto good = check(value[i], shape.of.front(), Where(where, i)); !good) return good;
-    return {};
+Wrong checkList(JsonView value, const Shape& shape, const Where& where) {
+    if (!value.isList() || value.size() > longestList) return wrong("A list is expected here.", where);
+    std::size_t i = 0;
+    for (const JsonView one : value.elements())
+        if (auto bad = check(one, shape.of.front(), Where(where, i++))) return bad;
+    return std::nullopt;
 }
 
-Result<void> checkText(const std::string& text, const Shape& shape, const Where& where) {
-    if (text.size() > longestText || !isPlainText(text))
+bool isHash(std::string_view text) {
+    return text.size() == 64 && std::all_of(text.begin(), text.end(), [](char c) {
+               return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+           });
+}
+
+Wrong checkText(JsonView value, const Shape& shape, const Where& where) {
+    const std::string_view text = value.text();
+    if (text.size() > longestText || !value.isPlain())
         return wrong("Plain text of at most 8192 bytes is expected here.", where);
-    const auto is = [&](Shape::Is kind) { return shape.is == kind; };
-    if (text.empty() && !is(Shape::Is::textOrEmpty)) return wrong("This text is empty.", where);
+    if (text.empty() && shape.is != Shape::Is::textOrEmpty) return wrong("This text is empty.", where);
     if (!shape.words.empty() && std::find(shape.words.begin(), shape.words.end(), text) == shape.words.end())
         return wrong("This word is not one of those that can stand here.", where);
-    const bool isHash = text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
-    if (is(Shape::Is::hash) && !isHash) return wrong("A SHA-256 in lower-case hex is expected here.", where);
-    if (is(Shape::Is::decimal) && !Decimal::parse(text))
-        return wrong("A decimal number is expected here.", where);
-    if (is(Shape::Is::instant) && !parseInstant(text)) return wrong("A time in UTC is expected here.", where);
-    if (is(Shape::Is::date) && !parseInstant(text + "T00:00:00.000Z"))
-        return wrong("A date is expected here, as 2026-06-20.", where);
-    return {};
+    switch (shape.is) {
+    case Shape::Is::hash:
+        if (!isHash(text)) return wrong("A SHA-256 in lower-case hex is expected here.", where);
+        break;
+    case Shape::Is::decimal:
+        if (!Decimal::parse(text)) return wrong("A decimal number is expected here.", where);
+        break;
+    case Shape::Is::instant:
+        if (!parseInstant(text)) return wrong("A time in UTC is expected here.", where);
+        break;
+    case Shape::Is::date:
+        if (!parseInstant(std::string(text) + "T00:00:00.000Z"))
+            return wrong("A date is expected here, as 2026-06-20.", where);
+        break;
+    default:
+        break;
+    }
+    return std::nullopt;
 }
 
-Result<void> checkInteger(const Json& value, const Shape& shape, const Where& where) {
-    const bool fits =
-        value.is_number_integer() &&
-        (!value.is_number_unsigned() || value.get<std::uint64_t>() <= std::uint64_t{INT64_MAX}) &&
-        value.get<std::int64_t>() >= shape.least && value.get<std::int64_t>() <= shape.most;
-    if (fits) return {};
+Wrong checkInteger(JsonView value, const Shape& shape, const Where& where) {
+    const auto integer = value.integer();
+    if (integer && *integer >= shape.least && *integer <= shape.most) return std::nullopt;
     return wrong("An integer from " + std::to_string(shape.least) + " to " + std::to_string(shape.most) +
                      " is expected here.",
                  where);
 }
 
-Result<void> check(const Json& value, const Shape& shape, const Where& where) {
+Wrong check(JsonView value, const Shape& shape, const Where& where) {
     switch (shape.is) {
     case Shape::Is::anything:
-        return {};
+        return std::nullopt;
     case Shape::Is::object:
         return checkObject(value, shape, where);
     case Shape::Is::list:
@@ -88,10 +105,10 @@ Result<void> check(const Json& value, const Shape& shape, const Where& where) {
     case Shape::Is::integer:
         return checkInteger(value, shape, where);
     case Shape::Is::flag:
-        return value.is_boolean() ? Result<void>() : wrong("True or false is expected here.", where);
+        return value.isFlag() ? std::nullopt : wrong("True or false is expected here.", where);
     default:
-        if (!value.is_string()) return wrong("A text is expected here.", where);
-        return checkText(value.get_ref<const std::string&>(), shape, where);
+        if (!value.isText()) return wrong("A text is expected here.", where);
+        return checkText(value, shape, where);
     }
 }
 
@@ -102,6 +119,8 @@ Shape::Shape(Is kind) : is(kind) {}
 Shape object(std::vector<Field> fields) {
     Shape shape(Shape::Is::object);
     shape.fields = std::move(fields);
+    std::sort(shape.fields.begin(), shape.fields.end(),
+              [](const Field& a, const Field& b) { return a.name < b.name; });
     return shape;
 }
 
@@ -130,8 +149,25 @@ Shape person() {
                    {"certificate", Shape(Shape::Is::textOrEmpty)}});
 }
 
-Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer) {
-    return check(value, shape, Where(pointer));
+Result<void> checkShape(JsonView value, const Shape& shape, std::string_view pointer) {
+    if (auto bad = check(value, shape, Where(pointer))) return tl::unexpected(std::move(*bad));
+    return {};
+}
+
+Result<void> checkShape(const Json& value, const Shape& shape, std::string_view pointer) {
+    JsonTape tape;
+    const auto read = tape.write(value);
+    if (!read) return tl::unexpected(read.error());
+    return checkShape(*read, shape, pointer);
+}
+
+bool sortedOnce(JsonView list) {
+    std::optional<std::string_view> last;
+    for (const JsonView one : list.elements()) {
+        if (last && *last >= one.text()) return false;
+        last = one.text();
+    }
+    return true;
 }
 
 } // namespace ambit::record

@@ -1,7 +1,7 @@
 // The shape of a JSON value, as a table: which fields, of which kinds. Inside core/record only.
 #pragma once
 
-#include "base/parse.hpp"
+#include "base/tape.hpp"
 
 #include <string>
 #include <string_view>
@@ -16,7 +16,7 @@ struct Shape {
     explicit Shape(Is kind);
 
     Is is;
-    std::vector<Field> fields;           ///< of an object: no others may be there
+    std::vector<Field> fields;           ///< of an object, by name: no others may be there
     std::vector<Shape> of;               ///< of a list: one
     std::vector<std::string_view> words; ///< of a text: one of these, if any
     std::int64_t least = 0;              ///< of an integer
@@ -24,7 +24,7 @@ struct Shape {
 };
 
 struct Field {
-    const char* name;
+    std::string_view name; ///< ASCII, a literal
     Shape shape;
     bool required = true;
 };
@@ -36,7 +36,12 @@ struct Field {
 /// Who signs, as a content's `signer` and a countersignature's header name them.
 [[nodiscard]] Shape person();
 
-/// The first thing that isn't as the shape says, at its pointer.
-[[nodiscard]] Result<void> checkShape(const Json& value, const Shape& shape, const std::string& pointer = {});
+/// A thing that isn't as the shape says, at its pointer: the first by canonical order, unknown fields last.
+[[nodiscard]] Result<void> checkShape(JsonView value, const Shape& shape, std::string_view pointer = {});
+/// The same, by its canonical form.
+[[nodiscard]] Result<void> checkShape(const Json& value, const Shape& shape, std::string_view pointer = {});
+
+/// Texts, each once, in the order of their bytes?
+[[nodiscard]] bool sortedOnce(JsonView list);
 
 } // namespace ambit::record

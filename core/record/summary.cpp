@@ -1,126 +1,118 @@
 #include "record/summary.hpp"
 
-#include <algorithm>
+#include "record/telling.hpp"
+
 #include <map>
-#include <nlohmann/json.hpp>
-#include <optional>
-#include <set>
+#include <unordered_map>
+#include <unordered_set>
 
 namespace ambit::record {
-
-namespace {
 
 using round::Event;
 using round::Outcome;
 using round::Settled;
 
+namespace {
+
+/// Fields beside which events say nothing: they come from the airframe or from Ambit.
+bool isBeyondEvents(std::string_view name) {
+    switch (name.size()) {
+    case 3:
+        return name == "how";
+    case 4:
+        return name == "name" || name == "zone" || name == "jasc" || name == "unit" || name == "kind";
+    case 5:
+        return name == "stand" || name == "limit";
+    case 6:
+        return name == "source" || name == "format" || name == "notice" || name == "events";
+    case 7:
+        return name == "verdict" || name == "version";
+    case 8:
+        return name == "settings" || name == "quantity" || name == "previous" || name == "openings" ||
+               name == "cautions" || name == "software";
+    case 9:
+        return name == "statement";
+    default:
+        return false;
+    }
+}
+
 tl::unexpected<Error> refuse(const Event& event, std::string what) {
     return fail(ErrorCode::invalid, std::move(what), "event " + std::to_string(event.seq));
 }
 
-/// A point's settlings in order; all but the last taken back.
-struct Point {
-    Json current; ///< of the settling that counts
-    Json earlier = Json::array();
-    bool settled = false;
-};
-
-Json toJson(const Settled& settled, Instant at) {
-    Json json{{"outcome", round::toText(settled.outcome)}, {"at", toText(at)}};
-    if (settled.value) json["measured"] = {{"value", *settled.value}};
-    if (settled.outcome == Outcome::finding) {
-        Json photos = Json::array();
-        for (const round::Photo& photo : settled.photos)
-            photos.push_back(photo.sha256);
-        json["finding"] = {{"words", settled.words},
-                           {"class", airframe::toText(settled.severity)},
-                           {"photos", std::move(photos)}};
-    }
-    if (settled.outcome == Outcome::notInspected) {
-        Json& reason = json["notInspected"] = {{"why", settled.why}};
-        if (!settled.basis.empty()) reason["basis"] = settled.basis;
-    }
-    return json;
-}
+} // namespace
 
 /// Goes through the events once and keeps what the summary needs.
-class Reader {
+class Summary::Reader {
 public:
+    explicit Reader(Summary& its) : summary(its) {}
+
     Result<void> take(const Event& event) {
         if (event.seq != ++lastSeq) return refuse(event, "The events' numbers don't follow each other.");
-        if (opened == nullptr && !std::holds_alternative<round::Opened>(event.what))
+        if (summary.opened == nullptr && !std::holds_alternative<round::Opened>(event.what))
             return refuse(event, "A round begins with the event “opened”.");
-        if (concluded != nullptr && !std::holds_alternative<round::Withdrawn>(event.what))
+        if (summary.concluded != nullptr && !std::holds_alternative<round::Withdrawn>(event.what))
             return refuse(event, "A concluded round takes nothing more.");
         return std::visit([&](const auto& what) { return see(event, what); }, event.what);
     }
 
-    Result<Json> summary() const {
-        if (concluded == nullptr || opened == nullptr)
+    [[nodiscard]] Result<void> end() const {
+        if (summary.concluded == nullptr || summary.opened == nullptr)
             return fail(ErrorCode::refused, "The round is not concluded.", {}, "Conclude it first.");
-        Json json = aboutTheRound();
-        json["photos"] = photos;
-        if (!differences.empty()) json["differences"] = differences;
-        Json& list = json["points"] = Json::array();
-        for (const std::string& id : order) {
-            const Point& point = points.at(id);
+        for (const Point& point : summary.points)
             if (!point.settled)
-                return fail(ErrorCode::refused, "A re-opened point was not settled again.", id);
-            Json& one = list.emplace_back(point.current);
-            one["id"] = id;
-            if (!point.earlier.empty()) one["earlier"] = point.earlier;
-        }
-        return json;
+                return fail(ErrorCode::refused, "A re-opened point was not settled again.",
+                            point.earlier.back().what->point);
+        return {};
     }
 
 private:
     Result<void> see(const Event& event, const round::Opened& what) {
-        if (opened != nullptr) return refuse(event, "A round is opened once.");
-        opened = &what;
-        first = &event;
+        if (summary.opened != nullptr) return refuse(event, "A round is opened once.");
+        summary.opened = &what;
+        summary.openedAt = event.at;
         return {};
     }
 
     Result<void> see(const Event& event, const Settled& what) {
-        auto [at, isNew] = points.try_emplace(what.point);
-        Point& point = at->second;
+        const auto [place, isNew] = places.try_emplace(what.point, summary.points.size());
+        if (isNew) summary.points.emplace_back();
+        Point& point = summary.points[place->second];
         if (point.settled)
             return refuse(event, "A settled point must be re-opened before it is settled again.");
-        if (isNew) order.push_back(what.point);
-        point.current = toJson(what, event.at);
+        point.what = &what;
+        point.at = event.at;
         point.settled = true;
         for (const round::Photo& photo : what.photos)
-            if (seen.insert(photo.sha256).second)
-                photos.push_back({{"sha256", photo.sha256}, {"type", photo.type}, {"bytes", photo.bytes}});
+            if (seen.insert(photo.sha256).second) summary.photos.push_back(&photo);
         return {};
     }
 
     Result<void> see(const Event& event, const round::Reopened& what) {
-        const auto found = points.find(what.point);
-        if (found == points.end() || !found->second.settled)
+        const auto found = places.find(what.point);
+        if (found == places.end() || !summary.points[found->second].settled)
             return refuse(event, "Only a settled point can be re-opened.");
-        Json& back = found->second.earlier.emplace_back(std::move(found->second.current));
-        back["reopened"] = {{"at", toText(event.at)}, {"why", what.why}};
-        found->second.settled = false;
+        Point& point = summary.points[found->second];
+        point.earlier.push_back({point.what, point.at, &what, event.at});
+        point.settled = false;
         return {};
     }
 
     Result<void> see(const Event& event, const round::Concluded& what) {
-        concluded = &what;
-        concludedAt = event.at;
+        summary.concluded = &what;
+        summary.concludedAt = event.at;
         return {};
     }
 
     Result<void> see(const Event& event, const round::Withdrawn& /*what*/) {
-        if (concluded == nullptr) return refuse(event, "There is no conclusion to take back.");
-        concluded = nullptr;
+        if (summary.concluded == nullptr) return refuse(event, "There is no conclusion to take back.");
+        summary.concluded = nullptr;
         return {};
     }
 
     Result<void> see(const Event& event, const round::StandBlocked& what) {
-        if (!begin("stand " + what.stand)) return refuse(event, "A blocked stand is blocked once.");
-        differences.push_back(
-            {{"what", "stand blocked"}, {"at", toText(event.at)}, {"stand", what.stand}, {"why", what.why}});
+        if (!begin(event, "stand " + what.stand)) return refuse(event, "A blocked stand is blocked once.");
         return {};
     }
 
@@ -130,10 +122,8 @@ private:
     }
 
     Result<void> see(const Event& event, const round::AreaMarked& what) {
-        if (!begin("area " + std::to_string(what.area)))
+        if (!begin(event, "area " + std::to_string(what.area)))
             return refuse(event, "A marked area is marked once.");
-        differences.push_back(
-            {{"what", "area marked"}, {"at", toText(event.at)}, {"area", what.area}, {"why", what.why}});
         return {};
     }
 
@@ -144,9 +134,8 @@ private:
     }
 
     Result<void> see(const Event& event, const round::Light& what) {
-        if (!(what.low ? begin("light") : end(event, "light")))
+        if (!(what.low ? begin(event, "light") : end(event, "light")))
             return refuse(event, "The light is said to be what it was not.");
-        if (what.low) differences.push_back({{"what", "light low"}, {"at", toText(event.at)}});
         return {};
     }
 
@@ -159,69 +148,149 @@ private:
     }
 
     /// What differs lasts until it is said that it doesn't any more. False: it did already.
-    bool begin(const std::string& what) { return lasting.emplace(what, differences.size()).second; }
+    bool begin(const Event& event, const std::string& what) {
+        if (!lasting.emplace(what, summary.differences.size()).second) return false;
+        summary.differences.push_back({&event.what, event.at, {}});
+        return true;
+    }
     /// False: it didn't.
     bool end(const Event& event, const std::string& what) {
         const auto found = lasting.find(what);
         if (found == lasting.end()) return false;
-        differences[found->second]["until"] = toText(event.at);
+        summary.differences[found->second].until = event.at;
         lasting.erase(found);
         return true;
     }
 
-    [[nodiscard]] Json aboutTheRound() const {
-        Json counters = Json::array();
-        for (const round::CounterReading& reading : opened->counters)
-            counters.push_back({{"id", reading.id}, {"value", reading.value}});
-        Json json{{"aircraft",
-                   {{"registration", opened->registration},
-                    {"serial", opened->serial},
-                    {"airframe", {{"id", opened->airframe}, {"sha256", opened->airframeSha256}}},
-                    {"counters", std::move(counters)}}},
-                  {"walk", {{"id", opened->walk}}},
-                  {"round", round::roundId(*first)},
-                  {"openedAt", toText(first->at)},
-                  {"concludedAt", toText(concludedAt)},
-                  {"offsetMinutes", opened->offsetMinutes},
-                  {"conclusion", {{"fit", concluded->fit}}},
-                  {"signer",
-                   {{"name", opened->who.name},
-                    {"role", opened->who.role},
-                    {"certificate", opened->who.certificate}}}};
-        if (!concluded->reasons.empty()) json["conclusion"]["reasons"] = concluded->reasons;
-        if (opened->position)
-            json["position"] = {{"latitude", opened->position->latitude},
-                                {"longitude", opened->position->longitude}};
-        return json;
-    }
-
-    const Event* first = nullptr;
-    const round::Opened* opened = nullptr;
-    const round::Concluded* concluded = nullptr;
-    Instant concludedAt;
+    Summary& summary;
     std::int64_t lastSeq = 0;
-    std::map<std::string, Point> points;
-    std::vector<std::string> order; ///< of first settling
-    std::set<std::string> seen;
-    Json photos = Json::array();
-    Json differences = Json::array();
-    std::map<std::string, std::size_t> lasting; ///< what differs still: its place among them
+    std::unordered_map<std::string_view, std::size_t> places; ///< of points
+    std::unordered_set<std::string_view> seen;                ///< photos
+    std::map<std::string, std::size_t> lasting;               ///< what differs still: its place among them
 };
 
-} // namespace
+template<class Out> void Summary::saySettled(Out& out, const Settled& what, Instant at) {
+    out.text("outcome", round::toText(what.outcome));
+    out.instant("at", at);
+    if (what.value) out.object("measured", [&] { out.text("value", *what.value); });
+    if (what.outcome == Outcome::finding) {
+        out.object("finding", [&] {
+            out.text("words", what.words);
+            out.text("class", airframe::toText(what.severity));
+            out.texts("photos", what.photos,
+                      [](const round::Photo& photo) -> const std::string& { return photo.sha256; });
+        });
+    }
+    if (what.outcome == Outcome::notInspected) {
+        out.object("notInspected", [&] {
+            out.text("why", what.why);
+            out.textIfAny("basis", what.basis);
+        });
+    }
+}
+
+template<class Out> void Summary::saySettling(Out& out, const Point& point) {
+    saySettled(out, *point.what, point.at);
+    out.text("id", point.what->point);
+    if (point.earlier.empty()) return;
+    out.list("earlier", point.earlier, [&](const Earlier& one) {
+        saySettled(out, *one.what, one.at);
+        out.object("reopened", [&] {
+            out.instant("at", one.reopenedAt);
+            out.text("why", one.reopened->why);
+        });
+    });
+}
+
+template<class Out> void Summary::sayDifference(Out& out, const Difference& difference) {
+    const auto* blocked = std::get_if<round::StandBlocked>(difference.what);
+    const auto* marked = std::get_if<round::AreaMarked>(difference.what);
+    out.text("what", blocked != nullptr ? "stand blocked" : marked != nullptr ? "area marked" : "light low");
+    out.instant("at", difference.at);
+    if (blocked != nullptr) {
+        out.text("stand", blocked->stand);
+        out.text("why", blocked->why);
+    }
+    if (marked != nullptr) {
+        out.integer("area", marked->area);
+        out.text("why", marked->why);
+    }
+    if (difference.until) out.instant("until", *difference.until);
+}
+
+template<class Out> void Summary::sayOpened(Out& out, const round::Opened& what) {
+    out.object("aircraft", [&] {
+        out.text("registration", what.registration);
+        out.text("serial", what.serial);
+        out.object("airframe", [&] {
+            out.text("id", what.airframe);
+            out.text("sha256", what.airframeSha256);
+        });
+        out.list("counters", what.counters, [&](const round::CounterReading& reading) {
+            out.text("id", reading.id);
+            out.text("value", reading.value);
+        });
+    });
+    out.object("walk", [&] { out.text("id", what.walk); });
+    out.integer("offsetMinutes", what.offsetMinutes);
+    out.object("signer", [&] {
+        out.text("name", what.who.name);
+        out.text("role", what.who.role);
+        out.text("certificate", what.who.certificate);
+    });
+    if (what.position) {
+        out.object("position", [&] {
+            out.text("latitude", what.position->latitude);
+            out.text("longitude", what.position->longitude);
+        });
+    }
+}
+
+template<class Out> void Summary::say(Out& out, std::string_view roundId) const {
+    sayOpened(out, *opened);
+    out.text("round", roundId);
+    out.instant("openedAt", openedAt);
+    out.instant("concludedAt", concludedAt);
+    out.object("conclusion", [&] {
+        out.flag("fit", concluded->fit);
+        out.textIfAny("reasons", concluded->reasons);
+    });
+    out.list("photos", photos, [&](const round::Photo* photo) {
+        out.text("sha256", photo->sha256);
+        out.text("type", photo->type);
+        out.integer("bytes", photo->bytes);
+    });
+    if (!differences.empty())
+        out.list("differences", differences, [&](const Difference& one) { sayDifference(out, one); });
+    out.list("points", points, [&](const Point& point) { saySettling(out, point); });
+}
+
+Result<Summary> Summary::of(const std::vector<Event>& events) {
+    Summary summary;
+    Reader reader(summary);
+    for (const Event& event : events)
+        if (auto taken = reader.take(event); !taken) return tl::unexpected(taken.error());
+    if (auto whole = reader.end(); !whole) return tl::unexpected(whole.error());
+    return summary;
+}
+
+Json Summary::json(const std::string& roundId) const {
+    Writing out;
+    say(out, roundId);
+    return std::move(out.json);
+}
+
+std::optional<std::string> Summary::differsIn(JsonView content, std::string_view roundId) const {
+    Comparing out(content, isBeyondEvents);
+    say(out, roundId);
+    return out.end();
+}
 
 int versionOf(const std::vector<Event>& events) {
     int version = 1;
     for (const Event& event : events)
         version = std::max(version, round::versionOf(event.what));
     return version;
-}
-
-Result<Json> summaryOf(const std::vector<Event>& events) {
-    Reader reader;
-    for (const Event& event : events)
-        if (auto taken = reader.take(event); !taken) return tl::unexpected(taken.error());
-    return reader.summary();
 }
 
 } // namespace ambit::record

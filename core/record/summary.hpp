@@ -8,10 +8,54 @@
 
 namespace ambit::record {
 
-/// The fields of a content that come from events, without what only the airframe knows (names, units, limits,
-/// openings). Refused (`where`: the event) unless the log is whole: numbered without a gap, from opened to
-/// concluded, settled and re-opened by turns, what differs begun and ended by turns.
-[[nodiscard]] Result<Json> summaryOf(const std::vector<round::Event>& events);
+/// A round's events, and what they come to. Points to the events, which must outlive it.
+class Summary {
+public:
+    /// Refused (`where`: the event) unless the log is whole: numbered without a gap, from opened to
+    /// concluded, settled and re-opened by turns, what differs begun and ended by turns.
+    [[nodiscard]] static Result<Summary> of(const std::vector<round::Event>& events);
+
+    /// The fields of a content that come from events, without what only the airframe knows (names, units,
+    /// limits, openings). `roundId`: of the first event.
+    [[nodiscard]] Json json(const std::string& roundId) const;
+    /// The pointer of the first thing in a content of the right shape that isn't what `json` says.
+    [[nodiscard]] std::optional<std::string> differsIn(JsonView content, std::string_view roundId) const;
+
+private:
+    class Reader;
+
+    struct Earlier {
+        const round::Settled* what;
+        Instant at;
+        const round::Reopened* reopened;
+        Instant reopenedAt;
+    };
+    struct Point {
+        const round::Settled* what = nullptr;
+        Instant at;
+        std::vector<Earlier> earlier;
+        bool settled = false;
+    };
+    struct Difference {
+        const round::What* what;
+        Instant at;
+        std::optional<Instant> until;
+    };
+
+    template<class Out> void say(Out& out, std::string_view roundId) const;
+    template<class Out> static void sayOpened(Out& out, const round::Opened& what);
+    template<class Out> static void saySettled(Out& out, const round::Settled& what, Instant at);
+    template<class Out> static void saySettling(Out& out, const Point& point);
+    template<class Out> static void sayDifference(Out& out, const Difference& difference);
+
+    const round::Opened* opened = nullptr;
+    Instant openedAt;
+    const round::Concluded* concluded = nullptr;
+    Instant concludedAt;
+    std::vector<Point> points;               ///< in the order of first settling
+    std::vector<const round::Photo*> photos; ///< each once
+    std::vector<Difference> differences;
+};
 
 /// The content's version: that of EVENT.md which brought the latest kind among the events.
 [[nodiscard]] int versionOf(const std::vector<round::Event>& events);

@@ -238,4 +238,8 @@ std::string roundId(const Event& opened) {
     return sha256Hex(canonicalJson(toJson(opened))).substr(0, 32);
 }
 
+std::string roundIdOf(JsonView opened) {
+    return sha256Hex(opened.source()).substr(0, 32);
+}
+
 } // namespace ambit::round

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "airframe/airframe.hpp"
-#include "base/parse.hpp"
+#include "base/tape.hpp"
 #include "base/time.hpp"
 #include "walk/plan.hpp"
 
@@ -169,7 +169,8 @@ struct Event {
 [[nodiscard]] Json toJson(const Event& event);
 /// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON
 /// pointer.
-[[nodiscard]] Result<Event> eventFrom(const Json& json);
+[[nodiscard]] Result<Event> eventFrom(JsonView json);
+[[nodiscard]] Result<Event> eventFrom(const Json& json); ///< by its canonical form
 
 [[nodiscard]] const char* toText(Outcome);
 
@@ -180,5 +181,7 @@ struct Event {
 
 /// The round's id: first 32 hex digits of the SHA-256 of the first event's canonical form.
 [[nodiscard]] std::string roundId(const Event& opened);
+/// The same of an event that eventFrom accepts.
+[[nodiscard]] std::string roundIdOf(JsonView opened);
 
 } // namespace ambit::round

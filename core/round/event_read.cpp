@@ -1,10 +1,7 @@
 // Events from JSON; EVENT.md is the format. What is accepted here is written back exactly the same.
 #include "base/decimal.hpp"
 #include "base/fields.hpp"
-#include "base/pointer.hpp"
 #include "round/event.hpp"
-
-#include <nlohmann/json.hpp>
 
 namespace ambit::round {
 
@@ -22,7 +19,7 @@ constexpr std::size_t mostDecimals = 3;
 
 std::vector<walk::Step> planFrom(Fields& fields) {
     std::vector<walk::Step> plan;
-    for (Fields& step : fields.list("plan", mostSteps)) {
+    for (Fields step : fields.list("plan", mostSteps)) {
         if (step.has("go"))
             plan.emplace_back(walk::Go{step.text("go")});
         else if (step.has("set"))
@@ -44,16 +41,18 @@ std::string degrees(Fields& fields, const char* name, const char* most) {
     return written;
 }
 
-Position positionFrom(Fields fields) {
+Position positionFrom(Fields&& fields) {
     Position position{degrees(fields, "latitude", "90"), degrees(fields, "longitude", "180")};
     fields.end();
     return position;
 }
 
-Person personFrom(Fields fields) {
-    static const std::vector<std::string_view> roles{"pilot", "instructor", "owner", "mechanic"};
-    Person person{fields.text("name"), std::string(roles[fields.word("role", roles)]),
-                  fields.textOrEmpty("certificate")};
+Person personFrom(Fields&& fields) {
+    Person person;
+    person.name = fields.text("name");
+    (void)fields.word("role", {"pilot", "instructor", "owner", "mechanic"});
+    person.role = fields.view("role");
+    person.certificate = fields.textOrEmpty("certificate");
     fields.end();
     return person;
 }
@@ -70,7 +69,7 @@ Opened openedFrom(Fields& fields) {
     airframe.end();
     opened.walk = fields.text("walk");
     opened.who = personFrom(fields.inner("who"));
-    for (Fields& reading : fields.list("counters", 100)) {
+    for (Fields reading : fields.list("counters", 100)) {
         opened.counters.push_back({reading.text("id"), reading.decimal("value")});
         reading.end();
     }
@@ -81,11 +80,13 @@ Opened openedFrom(Fields& fields) {
 }
 
 std::vector<Photo> photosFrom(Fields& fields) {
-    static const std::vector<std::string_view> types{"image/jpeg", "image/png"};
     std::vector<Photo> photos;
-    for (Fields& photo : fields.list("photos", mostPhotos)) {
-        photos.push_back({photo.hash("sha256"), std::string(types[photo.word("type", types)]),
-                          photo.integer("bytes", 1, mostPhotoBytes)});
+    for (Fields photo : fields.list("photos", mostPhotos)) {
+        Photo& one = photos.emplace_back();
+        one.sha256 = photo.hash("sha256");
+        (void)photo.word("type", {"image/jpeg", "image/png"});
+        one.type = photo.view("type");
+        one.bytes = photo.integer("bytes", 1, mostPhotoBytes);
         photo.end();
     }
     return photos;
@@ -110,33 +111,34 @@ Settled settledFrom(Fields& fields) {
     return settled;
 }
 
-bool isMetres(const Json& json) {
-    if (!json.is_string()) return false;
-    const auto& text = json.get_ref<const std::string&>();
+bool isMetres(JsonView json) {
+    const std::string_view text = json.text();
     const auto value = Decimal::parse(text);
     const std::size_t dot = text.find('.');
     return value && *value >= *Decimal::parse("-100") && *value <= *Decimal::parse("100") &&
-           (dot == std::string::npos || text.size() - dot - 1 <= mostDecimals);
+           (dot == std::string_view::npos || text.size() - dot - 1 <= mostDecimals);
 }
 
 std::vector<Corner> outlineFrom(Fields& fields) {
     std::vector<Corner> outline;
-    const Json* json = fields.any("outline");
-    if (json == nullptr) {
+    const JsonView list = fields.any("outline");
+    if (!list) {
         fields.fail("This field is missing.", "outline");
         return outline;
     }
-    if (!json->is_array() || json->size() < fewestCorners || json->size() > mostCorners) {
+    if (!list.isList() || list.size() < fewestCorners || list.size() > mostCorners) {
         fields.fail("A list of 3 to 20 corners is expected here.", "outline");
         return outline;
     }
-    for (const Json& corner : *json) {
-        if (!corner.is_array() || corner.size() != 2 || !isMetres(corner[0]) || !isMetres(corner[1])) {
+    for (const JsonView corner : list.elements()) {
+        const JsonView x = corner.at(0);
+        const JsonView y = corner.at(1);
+        if (!corner.isList() || corner.size() != 2 || !isMetres(x) || !isMetres(y)) {
             fields.fail("A corner is two decimal strings, metres from -100 to 100 with at most 3 decimals.",
                         "outline");
             return outline;
         }
-        outline.push_back({corner[0].get<std::string>(), corner[1].get<std::string>()});
+        outline.push_back({std::string(x.text()), std::string(y.text())});
     }
     return outline;
 }
@@ -149,7 +151,7 @@ AreaMarked areaFrom(Fields& fields) {
     return marked;
 }
 
-std::optional<What> whatFrom(const std::string& kind, Fields& fields) {
+std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "opened") return openedFrom(fields);
     if (kind == "planned") return Planned{fields.text("why"), planFrom(fields)};
     if (kind == "stand") return StandReached{fields.text("stand")};
@@ -177,19 +179,28 @@ std::optional<What> whatFrom(const std::string& kind, Fields& fields) {
 } // namespace
 
 Result<Event> eventFrom(const Json& json) {
+    JsonTape tape;
+    const auto read = tape.write(json);
+    if (!read) return tl::unexpected(read.error());
+    return eventFrom(*read);
+}
+
+Result<Event> eventFrom(JsonView json) {
     std::optional<Error> error;
-    Fields fields(json, {}, error);
+    Fields fields(json, Where(""), error);
     Event event;
     event.seq = fields.integer("seq", 1, mostEvents);
-    const std::string at = fields.text("at");
+    const std::string_view at = fields.view("at");
     if (const auto instant = parseInstant(at))
         event.at = *instant;
     else
         fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", "at");
-    const std::string kind = fields.text("kind");
+    const std::string_view kind = fields.view("kind");
     if (error) return tl::unexpected(*error);
     std::optional<What> what = whatFrom(kind, fields);
-    if (!what) return fail(ErrorCode::unsupported, "This kind of event is not known: " + kind + '.', "/kind");
+    if (!what)
+        return fail(ErrorCode::unsupported, "This kind of event is not known: " + std::string(kind) + '.',
+                    "/kind");
     fields.end();
     if (error) return tl::unexpected(*error);
     event.what = std::move(*what);

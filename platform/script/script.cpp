@@ -4,7 +4,7 @@
 #include "base/files.hpp"
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
+#include <nlohmann/json.hpp> // Result<Json>
 
 namespace ambit::script {
 
@@ -15,10 +15,10 @@ std::map<std::string, std::string> decimals(Fields& fields, const char* name) {
     std::map<std::string, std::string> values;
     if (!fields.has(name)) return values;
     Fields inner = fields.inner(name);
-    const Json& json = *fields.any(name);
-    if (!json.is_object()) return values;
-    for (const auto& [key, value] : json.items())
+    for (const JsonView::Member member : fields.any(name).members()) {
+        const std::string key(member.name);
         values.emplace(key, inner.decimal(key.c_str()));
+    }
     return values;
 }
 
@@ -28,26 +28,25 @@ bool isBeside(const std::filesystem::path& path) {
 
 std::vector<std::string> photoPaths(Fields& fields, const char* name) {
     std::vector<std::string> list;
-    const Json* json = fields.any(name);
-    if (json == nullptr) return list;
-    const bool paths = json->is_array() && std::all_of(json->begin(), json->end(), [](const Json& item) {
-                           return item.is_string() && isBeside(item.get<std::string>());
-                       });
-    if (!paths)
-        fields.fail("A list of paths beside the script is expected here.", name);
-    else
-        for (const Json& item : *json)
-            list.push_back(item.get<std::string>());
-    return list;
+    const JsonView json = fields.any(name);
+    if (!json) return list;
+    bool paths = json.isList();
+    for (const JsonView item : json.elements()) {
+        paths = paths && item.isText() && isBeside(item.text());
+        list.emplace_back(item.text());
+    }
+    if (paths) return list;
+    fields.fail("A list of paths beside the script is expected here.", name);
+    return {};
 }
 
-round::Person readPerson(Fields who) {
+round::Person readPerson(Fields&& who) {
     round::Person person{who.text("name"), who.text("role"), who.textOrEmpty("certificate")};
     who.end();
     return person;
 }
 
-round::Position readPlace(Fields place) {
+round::Position readPlace(Fields&& place) {
     round::Position position{place.decimal("latitude"), place.decimal("longitude")};
     place.end();
     return position;
@@ -95,16 +94,15 @@ Settle readSettle(Fields& fields, round::Outcome outcome) {
 Mark readMark(Fields& fields) {
     Mark mark;
     mark.why = fields.text("why");
-    const Json* json = fields.any("outline");
-    const bool corners =
-        json != nullptr && json->is_array() && std::all_of(json->begin(), json->end(), [](const Json& one) {
-            return one.is_array() && one.size() == 2 && one[0].is_string() && one[1].is_string();
-        });
-    if (!corners)
-        fields.fail("A list of corners such as [\"1.5\", \"-2\"], in metres, is expected here.", "outline");
-    else
-        for (const Json& one : *json)
-            mark.outline.push_back({one[0].get<std::string>(), one[1].get<std::string>()});
+    const JsonView json = fields.any("outline");
+    bool corners = json.isList();
+    for (const JsonView one : json.elements()) {
+        corners = corners && one.size() == 2 && one.at(0).isText() && one.at(1).isText();
+        mark.outline.push_back({std::string(one.at(0).text()), std::string(one.at(1).text())});
+    }
+    if (corners) return mark;
+    fields.fail("A list of corners such as [\"1.5\", \"-2\"], in metres, is expected here.", "outline");
+    mark.outline.clear();
     return mark;
 }
 
@@ -148,8 +146,11 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
 Result<Action> readLine(std::string_view text, int number) {
     auto json = parseJson(text, {.bytes = 64 << 10, .depth = 6});
     if (!json) return tl::unexpected(json.error());
+    JsonTape tape;
+    const auto read = tape.write(*json);
+    if (!read) return tl::unexpected(read.error());
     std::optional<Error> wrong;
-    Fields fields(*json, {}, wrong);
+    Fields fields(*read, Where(""), wrong);
     Action action;
     action.line = number;
     const std::string word = fields.text("do");
