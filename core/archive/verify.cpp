@@ -213,6 +213,14 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     return {};
 }
 
+/// Here, or let go with a stub.
+bool isKnown(Connection& connection, const std::string& sha256) {
+    if (connection.recordKey(sha256).value_or(0) != 0) return true;
+    Statement gone = connection.prepare("SELECT 1 FROM gone WHERE sha256 = ?");
+    const std::string digest = fromHex(sha256).value_or("");
+    return gone.blob(digest).step() == SQLITE_ROW;
+}
+
 /// Events that rotted, or are missing in between. Whether a log was cut off at its end nobody can tell: it
 /// may have got no further.
 Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verification& verification) {
@@ -220,8 +228,17 @@ Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verificat
     if (!rounds) return tl::unexpected(rounds.error());
     for (const RoundInfo& one : *rounds) {
         ++verification.rounds;
-        if (const auto events = archive.events(one.id); !events)
+        const auto events = archive.events(one.id);
+        if (!events) {
             verification.broken.push_back({one.id, events.error()});
+            continue;
+        }
+        for (const round::Event& event : *events) {
+            const auto* sealed = std::get_if<round::Signed>(&event.what);
+            if (sealed != nullptr && !isKnown(archive.inside(), sealed->recordSha256))
+                verification.broken.push_back(
+                    {one.id, changed("The record that sealed this round is not here.")});
+        }
     }
     return {};
 }

@@ -34,7 +34,8 @@ struct Verifying {
 };
 
 /// Each record's hash, signatures, place in the file and links, and that a search can find it; what is
-/// missing; photos and PDFs by their hash; each round's log by its events' digests and numbers. On all cores.
+/// missing; photos and PDFs by their hash; each round's log by its events' digests and numbers, and that a
+/// sealed one's record is here. On all cores.
 /// Errors: storage, if the archive can't be read; refused: stopped.
 [[nodiscard]] Result<Verification> verify(const Archive& archive, const Verifying& what = {});
 

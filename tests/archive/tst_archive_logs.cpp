@@ -84,6 +84,54 @@ private slots:
         QVERIFY(!isNamed(sealed));
     }
 
+    void aLogGoesOnWhereTheOtherArchiveHasMore() {
+        const House other;
+        const std::string behind = other.file();
+        QVERIFY(archive::backUp(house->open(), behind)); // then the round goes on here only
+        auto here = house->open();
+        auto resumed = archive::OpenRound::resume(here, house->machine, open);
+        QVERIFY(resumed);
+        const std::string its = test::sealed(*resumed, {record}, '2');
+        const auto whole = here.events(open);
+        QVERIFY(whole);
+        const auto same = [&](const Archive& archive) {
+            const auto events = archive.events(open);
+            if (!events || events->size() != whole->size()) return false;
+            for (std::size_t i = 0; i < whole->size(); ++i)
+                if (canonicalJson(toJson((*events)[i])) != canonicalJson(toJson((*whole)[i]))) return false;
+            return true;
+        };
+        {
+            auto there = Archive::open(behind);
+            QVERIFY(there);
+            QVERIFY(!same(*there));
+            auto merged = archive::merge(*there, house->file());
+            QVERIFY2(merged, merged ? "" : toText(merged.error()).c_str());
+            QCOMPARE(merged->rounds, std::size_t{1});
+            QVERIFY(same(*there));
+            const auto rounds = there->rounds();
+            QVERIFY(rounds &&
+                    std::all_of(rounds->begin(), rounds->end(), [](const auto& one) { return one.sealed; }));
+            // The made-up records (JSON and PDF of two) don't hold and stayed behind: the sealed round is
+            // without its.
+            QCOMPARE(merged->setAside.size(), std::size_t{4});
+            const auto checked = archive::verify(*there);
+            QVERIFY(checked);
+            QVERIFY(std::any_of(checked->broken.begin(), checked->broken.end(), [&](const auto& one) {
+                return one.sha256 == open && one.error.what.find("sealed") != std::string::npos;
+            }));
+        }
+        const auto back = archive::merge(here, behind);
+        QVERIFY(back);
+        QCOMPARE(back->rounds, std::size_t{0});
+        QVERIFY(same(here));
+        const auto checked = archive::verify(here);
+        QVERIFY(checked);
+        QVERIFY(std::none_of(checked->broken.begin(), checked->broken.end(),
+                             [&](const auto& one) { return one.sha256 == open; }));
+        QVERIFY(!its.empty());
+    }
+
     void aRecordWithoutItsWordsIsNamed() {
         Raw(house->file())
             .run("INSERT INTO words(words, rowid, aircraft, person, part, jasc, kind, text)"
