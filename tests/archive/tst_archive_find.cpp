@@ -288,7 +288,7 @@ private slots:
                 std::vector<std::string> got;
                 for (const archive::Sighting& one : *history)
                     got.push_back(one.record + ' ' + one.what + ' ' + one.value);
-                QVERIFY2(got == expected, (registration + ' ' + point).c_str());
+                QVERIFY2(got == expected, point.c_str());
                 sightings += static_cast<int>(got.size());
             }
             // In pages.

@@ -58,7 +58,7 @@ std::vector<std::string> everything(const std::string& file) {
                 line({"record", one.sha256, registration, toText(one.at), one.signer.name, one.key}));
             facts.push_back(name + file::packed(one));
             for (const std::string& previous : one.previous)
-                facts.push_back(name + "after " + previous);
+                facts.push_back(line({"record", one.sha256, "after", previous}));
             for (const std::string& copy : sure(archive.signedCopies(one.sha256)))
                 facts.push_back(name + copy);
             for (const std::string& pdf : sure(archive.recordPdfs(one.sha256)))
