@@ -4,6 +4,7 @@
 
 #include <cerrno>
 #include <charconv>
+#include <chrono>
 #include <csignal>
 #include <unistd.h>
 
@@ -16,7 +17,10 @@ constexpr int pagesAtOnce = 2048;
 constexpr std::string_view partBegins = ".ambit-backup-";
 constexpr std::string_view partEnds = ".part";
 
-/// Parts of backups that were killed lie there for ever otherwise. One whose process lives is left alone.
+constexpr std::chrono::hours quietFor{1};
+
+/// Parts of backups that were killed lie there for ever otherwise. One whose process lives is left alone, and
+/// one that was written to lately: the folder may be shared with a machine whose processes aren't seen here.
 void removeDeadParts(const std::filesystem::path& folder) {
     std::error_code none;
     for (const auto& entry : std::filesystem::directory_iterator(folder, none)) {
@@ -27,7 +31,9 @@ void removeDeadParts(const std::filesystem::path& folder) {
         int process = 0;
         const auto read = std::from_chars(number.data(), number.data() + number.size(), process);
         const bool isNumber = read.ec == std::errc() && read.ptr == number.data() + number.size();
-        if (isNumber && process > 0 && ::kill(process, 0) != 0 && errno == ESRCH)
+        const auto written = entry.last_write_time(none);
+        const bool quiet = !none && written + quietFor < std::filesystem::file_time_type::clock::now();
+        if (isNumber && process > 0 && quiet && ::kill(process, 0) != 0 && errno == ESRCH)
             std::filesystem::remove(entry.path(), none);
     }
 }

@@ -149,12 +149,17 @@ private slots:
         const fs::path dead = folder / (".ambit-backup-" + std::to_string(deadProcess()) + ".part");
         const fs::path alive = folder / (".ambit-backup-" + std::to_string(::getppid()) + ".part");
         const fs::path other = folder / ".ambit-backup-mine.part";
-        for (const fs::path& one : {dead, alive, other})
+        const fs::path late = folder / (".ambit-backup-" + std::to_string(deadProcess()) + ".part-wal");
+        for (const fs::path& one : {dead, alive, other, late})
             QVERIFY(writeFile(one, "part"));
+        for (const fs::path& one :
+             {dead, alive, other}) // `late` may be another machine's, just being written
+            fs::last_write_time(one, fs::file_time_type::clock::now() - std::chrono::hours(2));
         QVERIFY(archive::backUp(house->open(), folder / "copy.sqlite"));
         QVERIFY(fs::exists(folder / "copy.sqlite"));
         QVERIFY(!fs::exists(dead));
         QVERIFY(fs::exists(alive));
+        QVERIFY(fs::exists(late));
         QVERIFY(fs::exists(other));
     }
 
