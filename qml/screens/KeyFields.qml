@@ -12,6 +12,8 @@ Column {
     property string whose: app.personName
     /// Nobody else's will do, unless it is chosen.
     property bool only: false
+    /// The passphrase is what one comes here to write: else a page would open scrolled down to it.
+    property bool first: false
     /// Ids of keys that can't sign here (again).
     property var without: []
     readonly property SigningView signing: app.signing
@@ -103,7 +105,7 @@ Column {
             id: word
             objectName: "signPassphrase"
             width: parent.width
-            focus: true
+            focus: fields.first
             label: qsTr("Passphrase")
             echoMode: TextInput.Password
             onAccepted: fields.accepted()

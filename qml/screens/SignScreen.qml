@@ -68,6 +68,7 @@ Page {
         id: key
         width: parent.width
         focus: true
+        first: true
         app: screen.app
         whose: screen.round.person
         only: true

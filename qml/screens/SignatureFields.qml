@@ -47,7 +47,7 @@ Column {
         width: parent.width
         label: qsTr("Certificate or licence number")
         // That of whose round was last; nobody signs under another's.
-        text: key.key === null || key.key.name === fields.app.personName ? fields.app.personCertificate : ""
+        text: (key.key === null ? fields.whose : key.key.name) === fields.app.personName ? fields.app.personCertificate : ""
     }
     KeyFields {
         id: key

@@ -148,6 +148,7 @@ FileCase {
         touch("recordCountersign");
         see("screenCountersign");
         verify(!seen("signPassphrase")); // the one key of this device signed it already
+        compare(see("signCertificate").text, ""); // nor is that of who walked offered to whoever signs under it
         type("newKeyName", "Robin Example");
         type("newKeyPassphrase", passphrase);
         type("newKeyPassphraseAgain", passphrase);
@@ -175,6 +176,22 @@ FileCase {
         compare(Stage.app.file.recordCount, 1);
         touch("fileVerify");
         tryVerify(() => seen("verifyGood") !== null, 5000);
+    }
+    /// What stands first on a form is read first: nothing is scrolled away by a field that wants the keyboard.
+    function test_formsOpenAtTheirBeginning() {
+        open(390, 844);
+        pastRound([], 1);
+        openFile();
+        for (const [key, page] of [["fileReadCounters", "screenReading"], ["fileWork", "screenRectify"], ["filePart", "screenPart"], ["fileHandOver", "screenHandOver"]]) {
+            touch(key);
+            see(page);
+            waitForRendering(main.contentItem);
+            const first = all(see(page), item => item.contentY !== undefined && item.contentHeight > item.height, [])[0];
+            verify(first !== undefined, page); // there is something to scroll
+            compare(first.contentY, 0, page);
+            touch("entryBack");
+            see("screenFile");
+        }
     }
     function test_twoPeopleOneDevice() {
         open(390, 844);
