@@ -319,6 +319,38 @@ Result<void> DemoWalk::keepRecord() {
         if (!std::filesystem::exists(out / file))
             return fail(ErrorCode::storage, "The record was not exported. " + app->problem().toStdString(),
                         (out / file).string());
+    return lookThroughFile();
+}
+
+/// Every page that the file leads to, as it is after one round.
+Result<void> DemoWalk::lookThroughFile() {
+    struct Way {
+        const char* key;
+        const char* screen;
+        const char* back;
+        const char* shot;
+    };
+    const auto lookAt = [this](const Way& way) -> Result<void> {
+        AMBIT_TRY(hand.touch(QLatin1String(way.key)));
+        AMBIT_TRY(hand.see(QLatin1String(way.screen)));
+        AMBIT_TRY(shots.take(QLatin1String(way.shot)));
+        return hand.touch(QLatin1String(way.back));
+    };
+    AMBIT_TRY(lookAt({"recordCountersign", "screenCountersign", "entryBack", "countersign"}));
+    AMBIT_TRY(hand.touch(QStringLiteral("recordClose")));
+    for (const Way& way :
+         std::initializer_list<Way>{{"fileSearch", "screenSearch", "searchBack", "file-search"},
+                                    {"fileHistory", "screenHistory", "historyBack", "file-history"},
+                                    {"fileFindings", "screenFindings", "findingsBack", "file-findings"},
+                                    {"fileVerify", "screenVerify", "verifyBack", "file-verify"},
+                                    {"fileExport", "screenExport", "exportBack", "file-export"},
+                                    {"fileReadCounters", "screenReading", "entryBack", "file-reading"},
+                                    {"fileWork", "screenRectify", "entryBack", "file-work"},
+                                    {"filePart", "screenPart", "entryBack", "file-part"},
+                                    {"fileHandOver", "screenHandOver", "entryBack", "file-hand-over"},
+                                    {"fileKeys", "screenKeys", "keysBack", "file-keys"},
+                                    {"fileRetention", "screenRetention", "retentionBack", "file-retention"}})
+        AMBIT_TRY(lookAt(way));
     return {};
 }
 

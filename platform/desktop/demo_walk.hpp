@@ -53,6 +53,7 @@ private:
     [[nodiscard]] Result<void> settleNotInspected(const script::Settle& what);
     [[nodiscard]] Result<void> toReview();
     [[nodiscard]] Result<void> keepRecord();
+    [[nodiscard]] Result<void> lookThroughFile();
     [[nodiscard]] Result<void> shootPlaces();
 
     /// Touches one after the other, stops at the first that fails.
