@@ -61,10 +61,12 @@ public:
     /// SQLITE_ROW, SQLITE_DONE or an error.
     int step() { return sqlite3_step(statement); }
 
-    [[nodiscard]] std::string textAt(int column) const {
+    [[nodiscard]] std::string textAt(int column) const { return std::string(viewAt(column)); }
+    /// The same without a copy: holds until the statement is asked for anything else.
+    [[nodiscard]] std::string_view viewAt(int column) const {
         const auto* bytes = static_cast<const char*>(sqlite3_column_blob(statement, column));
         const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement, column));
-        return bytes == nullptr ? std::string() : std::string(bytes, size);
+        return bytes == nullptr ? std::string_view() : std::string_view(bytes, size);
     }
     [[nodiscard]] std::int64_t integerAt(int column) const { return sqlite3_column_int64(statement, column); }
 

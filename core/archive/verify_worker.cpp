@@ -63,14 +63,13 @@ struct Worker::Row {
     std::string pageSha256;
     std::string previous;
     std::string kind, conclusion, findings;
-    std::string told;
 };
 
 Result<void> Worker::look(std::int64_t from, std::int64_t to) {
     if (auto read = readSignatures(from, to); !read) return read;
     Statement select = connection->prepare(
         "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.kind,"
-        " page.conclusion, page.findings, page.told, record.dictionary, record.content FROM record"
+        " page.conclusion, page.findings, record.dictionary, record.content FROM record"
         " LEFT JOIN file ON file.id = record.file"
         " LEFT JOIN page ON page.file = record.file AND page.record = record.key"
         " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY "
@@ -78,11 +77,10 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
     select.integer(from).integer(to).text(what.registration);
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW) {
-        const Row row{select.integerAt(0), select.textAt(1), select.textAt(2),
-                      select.textAt(3),    select.textAt(4), select.textAt(5),
-                      select.textAt(6),    select.textAt(7), select.textAt(8)};
+        const Row row{select.integerAt(0), select.textAt(1), select.textAt(2), select.textAt(3),
+                      select.textAt(4),    select.textAt(5), select.textAt(6), select.textAt(7)};
         found.here.push_back(bytesOf(row.sha256));
-        auto good = connection->content(select.integerAt(9), select.textAt(10), content);
+        auto good = connection->content(select.integerAt(8), select.viewAt(9), content);
         if (good) good = lookAt(row);
         if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
         for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)

@@ -1,5 +1,6 @@
 #include "record/recheck.hpp"
 
+#include "base/canonical.hpp"
 #include "base/encoding.hpp"
 #include "base/hash.hpp"
 #include "record/es256.hpp"
@@ -35,11 +36,14 @@ Top topOf(std::string_view content) {
     top.at = after(content, R"(},"at":")", '"');
     if (const auto concluded = after(content, R"(,"concludedAt":")", '"'); !concluded.empty())
         top.at = concluded;
-    // Only a removal's records name others of that name, and they come after it.
-    const std::size_t records = content.rfind(R"(,"records":[)");
-    const std::size_t previous = content.rfind(R"(,"previous":[)", records);
-    if (previous != std::string_view::npos)
-        top.previous = after(content.substr(previous), R"(,"previous":[)", ']');
+    constexpr std::string_view name = R"(,"previous":[)";
+    std::size_t at = content.rfind(name);
+    const auto list = [&] { return after(content.substr(at), name, ']'); };
+    // A removal's records name theirs too, and come after its own.
+    if (at != std::string_view::npos &&
+        content.substr(at + name.size() + list().size()).starts_with(R"(],"record":)"))
+        at = content.rfind(name, content.rfind(R"(,"records":[)"));
+    if (at != std::string_view::npos) top.previous = list();
     return top;
 }
 
@@ -60,9 +64,13 @@ std::string_view lastObject(std::string_view content, std::string_view name) {
     return {};
 }
 
-bool isSigner(std::string_view content, const std::string& name) {
-    const auto signer = parseJson(lastObject(content, R"(,"signer":)"), {.bytes = 65536, .depth = 2});
-    return signer && signer->is_object() && signer->value("name", Json()) == name;
+/// `name` as canonical JSON writes it, quotes and all.
+bool isSigner(std::string_view content, std::string_view name) {
+    const std::string_view signer = lastObject(content, R"(,"signer":)");
+    constexpr std::string_view field = R"(,"name":)"; // after "certificate", before "role"
+    const std::size_t at = signer.find(field);
+    return at != std::string_view::npos && signer.substr(at + field.size()).starts_with(name) &&
+           signer.substr(at + field.size() + name.size()).starts_with(R"(,"role":)");
 }
 
 /// A row of countersignatures: each after the one before it, each by another key.
@@ -87,6 +95,7 @@ Result<void> checkAll(std::string_view content, const std::vector<SignatureText>
 struct Known {
     Es256Key key;
     std::string name;
+    std::string written; ///< the name in canonical JSON
     bool lowS = false;
 };
 
@@ -114,17 +123,18 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
         const auto first = firstHeader(signature.header);
         if (!first) return tl::unexpected(first.error());
         if (keys->of.size() >= mostKeys) keys->of.clear();
-        known = keys->of
-                    .emplace(signature.header,
-                             Known{Es256Key(first->certificate.point), first->certificate.name, first->lowS})
-                    .first;
+        known =
+            keys->of
+                .emplace(signature.header, Known{Es256Key(first->certificate.point), first->certificate.name,
+                                                 canonicalJson(first->certificate.name), first->lowS})
+                .first;
     }
     Known& by = known->second;
     if (by.lowS && !isLowS(signature.value)) return refuse("The signature declares low S but has high S.");
     const Digest said = signedDigest(signature.header, content);
     if (!by.key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value))
         return refuse("The signature of " + by.name + " doesn't hold: something was changed after signing.");
-    if (!isSigner(content, by.name))
+    if (!isSigner(content, by.written))
         return refuse("The record was signed by " + by.name + ", not by its signer.");
     return topOf(content);
 }

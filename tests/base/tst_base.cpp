@@ -80,6 +80,7 @@ private slots:
     void hashes();
     void base64_data();
     void base64();
+    void base64OfAnyLength();
     void base64Refused_data();
     void base64Refused();
     void base64UrlHasOneTextForAValue();
@@ -646,6 +647,19 @@ void BaseTest::base64() {
     QCOMPARE(bytes(toBase64Url(value.toStdString())), url);
     QCOMPARE(fromBase64(plain.toStdString()).value_or("refused"), value.toStdString());
     QCOMPARE(fromBase64Url(url.toStdString()).value_or("refused"), value.toStdString());
+}
+
+/// Against Qt's own; long ones are written by a path of their own.
+void BaseTest::base64OfAnyLength() {
+    QRandomGenerator random(7);
+    for (int size = 0; size < 200; ++size) {
+        QByteArray value(size, Qt::Uninitialized);
+        for (char& byte : value)
+            byte = static_cast<char>(random.generate());
+        QCOMPARE(bytes(toBase64(value.toStdString())), value.toBase64());
+        QCOMPARE(bytes(toBase64Url(value.toStdString())),
+                 value.toBase64(QByteArray::Base64UrlEncoding | QByteArray::OmitTrailingEquals));
+    }
 }
 
 void BaseTest::base64Refused_data() {
