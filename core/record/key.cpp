@@ -2,13 +2,12 @@
 
 #include "base/parse.hpp"
 #include "record/es256.hpp"
+#include "record/issuing.hpp"
 #include "record/openssl.hpp"
 
-#include <array>
 #include <chrono>
 #include <openssl/pem.h>
 #include <openssl/pkcs12.h>
-#include <openssl/rand.h>
 #include <openssl/x509v3.h>
 
 namespace ambit::record {
@@ -26,7 +25,6 @@ constexpr int lifeYears = 20;
 using OwnedPrivateKeyInfo = Owned<PKCS8_PRIV_KEY_INFO, PKCS8_PRIV_KEY_INFO_free>;
 using OwnedEncrypted = Owned<X509_SIG, X509_SIG_free>;
 using OwnedAlgorithm = Owned<X509_ALGOR, X509_ALGOR_free>;
-using OwnedExtension = Owned<X509_EXTENSION, X509_EXTENSION_free>;
 
 tl::unexpected<Error> broken(const char* step) {
     return fail(ErrorCode::signature, std::string("The cryptographic library failed: ") + step + '.');
@@ -62,12 +60,6 @@ Result<void> checkPassphrase(std::string_view passphrase) {
     return fail(ErrorCode::passphrase, "A passphrase has 8 to 1024 bytes.", {}, "Choose another one.");
 }
 
-std::string textOf(BIO* memory) {
-    char* data = nullptr;
-    const long size = BIO_get_mem_data(memory, &data);
-    return {data, static_cast<std::size_t>(size)};
-}
-
 // --- a new certificate
 // ----------------------------------------------------------------------------------------
 
@@ -86,26 +78,11 @@ bool setLife(X509* certificate, Instant at) {
            ASN1_TIME_set(X509_getm_notAfter(certificate), seconds(end)) != nullptr;
 }
 
-bool setNumber(X509* certificate) {
-    std::array<unsigned char, 16> random{};
-    if (RAND_bytes(random.data(), static_cast<int>(random.size())) != 1) return false;
-    random[0] = static_cast<unsigned char>((random[0] & 0x7FU) | 0x40U); // positive, and always as long
-    const OwnedNumber number(BN_bin2bn(random.data(), static_cast<int>(random.size()), nullptr));
-    return number && BN_to_ASN1_INTEGER(number.get(), X509_get_serialNumber(certificate)) != nullptr;
-}
-
 bool setName(X509* certificate, const std::string& name) {
     X509_NAME* subject = X509_get_subject_name(certificate);
     return X509_NAME_add_entry_by_NID(subject, NID_commonName, MBSTRING_UTF8, bytesOf(name),
                                       static_cast<int>(name.size()), -1, 0) == 1 &&
            X509_set_issuer_name(certificate, subject) == 1;
-}
-
-bool addExtension(X509* certificate, int kind, const char* value) {
-    X509V3_CTX context;
-    X509V3_set_ctx(&context, certificate, certificate, nullptr, nullptr, 0);
-    const OwnedExtension extension(X509V3_EXT_conf_nid(nullptr, &context, kind, value));
-    return extension && X509_add_ext(certificate, extension.get(), -1) == 1;
 }
 
 OwnedCertificate selfSigned(EVP_PKEY* key, const std::string& name, Instant at) {
