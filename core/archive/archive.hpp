@@ -50,6 +50,9 @@ struct PhotoBytes {
     std::string bytes;
 };
 
+/// Of a log from elsewhere.
+enum class Photos { mustBeHere, mayFollow };
+
 /// What keeping a record did.
 struct Kept {
     bool isNew = false; ///< it wasn't there
@@ -91,8 +94,11 @@ public:
     [[nodiscard]] Result<void> append(const std::string& roundId, const round::Event& event,
                                       const std::vector<PhotoBytes>& photos = {});
     /// The rest of a round's log, from elsewhere: one transaction. The first must be the next event; a last
-    /// one `signed` seals it. Photos it names must be here.
-    [[nodiscard]] Result<void> appendLog(const std::string& roundId, std::span<const round::Event> events);
+    /// one `signed` seals it. Photos it names must be here, or are awaited as those of records are.
+    [[nodiscard]] Result<void> appendLog(const std::string& roundId, std::span<const round::Event> events,
+                                         Photos photos = Photos::mustBeHere);
+    /// One event's canonical JSON, the very bytes; "": the log doesn't go so far.
+    [[nodiscard]] Result<std::string> eventText(const std::string& roundId, std::int64_t seq) const;
     [[nodiscard]] Result<std::string> photo(const std::string& sha256) const;
 
     // Records

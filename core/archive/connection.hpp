@@ -60,6 +60,7 @@ struct Connection {
     /// Keeps the record or, if it is there, what is new of its signatures.
     [[nodiscard]] Result<Kept> keepRecord(const file::Told& told, std::string_view recordJson);
     [[nodiscard]] Result<void> keepPdf(const file::Told& told, std::string_view pdf);
+    [[nodiscard]] Result<void> awaitPhoto(const std::string& sha256); ///< named, and not here yet
     [[nodiscard]] Result<void> keepPhoto(const PhotoBytes& photo);
     /// Takes a record out, with all that was kept for it; its signed stub must be here: remove.cpp.
     [[nodiscard]] Result<void> takeOut(const file::Told& told);

@@ -212,11 +212,8 @@ Result<void> link(Connection& connection, const file::Told& told, std::int64_t f
 /// Photos that it names and that aren't here are awaited.
 Result<void> awaitPhotos(Connection& connection, const file::Told& told) {
     if (told.round() == nullptr) return {};
-    for (const std::string& hash : told.round()->photos) {
-        Statement insert = connection.prepare("INSERT OR IGNORE INTO photo_hole SELECT ?1"
-                                              " WHERE NOT EXISTS(SELECT 1 FROM photo WHERE sha256 = ?1)");
-        if (insert.text(hash).step() != SQLITE_DONE) return connection.failed("keep the record");
-    }
+    for (const std::string& hash : told.round()->photos)
+        if (auto awaited = connection.awaitPhoto(hash); !awaited) return awaited;
     return {};
 }
 
@@ -323,6 +320,13 @@ Result<Kept> Connection::keepRecord(const file::Told& told, std::string_view rec
     if (!added) return tl::unexpected(added.error());
     kept.signatures = *added;
     return kept;
+}
+
+Result<void> Connection::awaitPhoto(const std::string& sha256) {
+    Statement insert = prepare("INSERT OR IGNORE INTO photo_hole SELECT ?1"
+                               " WHERE NOT EXISTS(SELECT 1 FROM photo WHERE sha256 = ?1)");
+    if (insert.text(sha256).step() != SQLITE_DONE) return failed("await a photo");
+    return {};
 }
 
 Result<void> Connection::keepPhoto(const PhotoBytes& photo) {

@@ -45,6 +45,21 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
     return list;
 }
 
+Result<std::string> Archive::eventText(const std::string& roundId, std::int64_t seq) const {
+    auto key = connection->roundKey(roundId);
+    if (!key) return tl::unexpected(key.error());
+    Statement select = connection->prepare("SELECT json, digest FROM event WHERE round = ? AND seq = ?");
+    const int code = select.integer(*key).integer(seq).step();
+    if (code == SQLITE_DONE) return std::string();
+    if (code != SQLITE_ROW) return connection->failed("read the round");
+    std::string text = select.textAt(0);
+    if (shortDigest(text) != select.integerAt(1))
+        return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",
+                    connection->file + ", round " + roundId + ", event " + std::to_string(seq),
+                    "Keep the file, copy it away, and go on with a backup.");
+    return text;
+}
+
 Result<std::int64_t> Connection::roundKey(const std::string& roundId) {
     if (lastKey != 0 && lastRound == roundId) return lastKey;
     Statement select = prepare("SELECT key FROM round WHERE id = ?");
@@ -87,11 +102,15 @@ Result<void> insertRound(Connection& connection, const std::string& roundId, con
     return connection.failed("keep the round");
 }
 
-/// A log never names a photo that isn't there.
-Result<void> checkPhotos(Connection& connection, const round::Event& event) {
+/// A log that is written here never names a photo that isn't there.
+Result<void> checkPhotos(Connection& connection, const round::Event& event, Photos photos) {
     const auto* settled = std::get_if<round::Settled>(&event.what);
     if (settled == nullptr) return {};
     for (const round::Photo& photo : settled->photos) {
+        if (photos == Photos::mayFollow) {
+            if (auto awaited = connection.awaitPhoto(photo.sha256); !awaited) return awaited;
+            continue;
+        }
         Statement select = connection.prepare("SELECT 1 FROM photo WHERE sha256 = ?");
         const int code = select.text(photo.sha256).step();
         if (code == SQLITE_DONE)
@@ -124,14 +143,15 @@ Result<void> Archive::append(const std::string& roundId, const round::Event& eve
         }
         for (const PhotoBytes& one : photos)
             if (auto kept = connection->keepPhoto(one); !kept) return kept;
-        if (auto there = checkPhotos(*connection, event); !there) return there;
+        if (auto there = checkPhotos(*connection, event, Photos::mustBeHere); !there) return there;
         return connection->insertEvent(*key, event, json);
     });
     if (!done) connection->lastKey = 0; // it may have been the key of a round that was undone
     return done;
 }
 
-Result<void> Archive::appendLog(const std::string& roundId, std::span<const round::Event> events) {
+Result<void> Archive::appendLog(const std::string& roundId, std::span<const round::Event> events,
+                                Photos photos) {
     auto done = connection->transaction([&]() -> Result<void> {
         for (const round::Event& event : events) {
             auto key = connection->roundKey(roundId);
@@ -141,7 +161,7 @@ Result<void> Archive::appendLog(const std::string& roundId, std::span<const roun
                 key = connection->roundKey(roundId);
                 if (!key) return tl::unexpected(key.error());
             }
-            if (auto there = checkPhotos(*connection, event); !there) return there;
+            if (auto there = checkPhotos(*connection, event, photos); !there) return there;
             if (auto in = connection->insertEvent(*key, event, canonicalJson(toJson(event))); !in) return in;
             if (!std::holds_alternative<round::Signed>(event.what)) continue;
             if (auto sealed = connection->markSealed(*key); !sealed) return sealed;
