@@ -1,6 +1,8 @@
 // The commands of the program ambit. Each gives its exit code; what it prints is its interface (README.md).
 #pragma once
 
+#include "cli/serving.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -44,7 +46,21 @@ struct RoundOptions {
     std::string key;
     std::string passphraseFile;
     std::string out;
+    ServeOptions serving;
     bool json = false;
+};
+/// What a watcher does; what is said comes from stdin.
+struct WatchOptions {
+    std::string code;  ///< an invitation's; empty: one who is known
+    std::string known; ///< name or fingerprint of a walker known from earlier
+    std::string key;
+    std::string passphraseFile;
+    std::string data;    ///< folder for what is watched and who is known
+    std::string archive; ///< where a record that comes is kept, too; empty: nowhere
+    bool sign = false;   ///< countersign it
+    std::string role;
+    std::string certificate;
+    std::string out; ///< folder to leave the record in; empty: none
 };
 struct SignOptions {
     std::string record; ///< record.json
@@ -137,6 +153,7 @@ struct FleetOptions {
 [[nodiscard]] int keyNew(const KeyOptions& options);
 [[nodiscard]] int keyShow(const KeyOptions& options);
 [[nodiscard]] int round(const RoundOptions& options);
+[[nodiscard]] int watch(const WatchOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

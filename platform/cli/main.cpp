@@ -68,7 +68,49 @@ CLI::App* addRound(CLI::App& app, RoundOptions& options) {
     command->add_option("--out", options.out, "folder for the record, photos and the archive with the log")
         ->required();
     command->add_flag("--json", options.json, "print each event, one JSON object a line, once it is on disk");
+    ServeOptions& serving = options.serving;
+    auto* serve = command->add_flag("--serve", serving.serve,
+                                    "let others follow it live; prints the code to join with (needs --key)");
+    command->add_option("--listen", serving.address, "address to listen on (all if not given)")->needs(serve);
+    command->add_option("--port", serving.port, "port to listen on (52810 if not given; 0: any)")
+        ->needs(serve);
+    command->add_option("--shown", serving.shown, "address in the code (this machine's own if not given)")
+        ->needs(serve);
+    command->add_option("--invitation", serving.invitation, "file to write the code into, too")->needs(serve);
+    command->add_option("--known", serving.known, "file of those who may watch (DIR/watchers.json)")
+        ->needs(serve);
+    command->add_option("--await", serving.await, "begin when so many watch")->needs(serve);
+    command->add_option("--pace", serving.paceMs, "milliseconds after each event (0 if not given)")
+        ->needs(serve);
+    command
+        ->add_option("--linger", serving.lingerSeconds,
+                     "seconds to stay at the end until all have everything (10 if not given)")
+        ->needs(serve);
     command->footer("Run again after an interruption, it goes on where the log ends.");
+    return command;
+}
+
+CLI::App* addWatch(CLI::App& app, WatchOptions& options) {
+    auto* command = app.add_subcommand(
+        "watch",
+        "Follow a round live: each event of its log, one JSON object a line, once it is on disk here");
+    command->add_option("code", options.code, "the code that the walker's device shows");
+    command->add_option("--known", options.known,
+                        "instead of a code: name or fingerprint of a walker followed earlier");
+    command->add_option("--key", options.key, "the watcher's key file")->required();
+    command->add_option("--passphrase-file", options.passphraseFile,
+                        "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
+    command->add_option("--data", options.data, "folder for what is watched, and who is known")->required();
+    auto* archive = command->add_option("--archive", options.archive, "keep the round's record there, too");
+    auto* sign =
+        command->add_flag("--sign", options.sign, "countersign the record when it comes")->needs(archive);
+    command->add_option("--role", options.role, "the countersigner's: pilot, instructor, owner or mechanic")
+        ->needs(sign)
+        ->check(CLI::IsMember({"pilot", "instructor", "owner", "mechanic"}));
+    command->add_option("--certificate", options.certificate,
+                        "the countersigner's certificate or licence number, if they have one");
+    command->add_option("--out", options.out, "folder to leave the record in")->needs(archive);
+    command->footer("Ends when the walker's device stops sharing.");
     return command;
 }
 
@@ -133,6 +175,7 @@ int main(int argc, char** argv) {
     SolveOptions solveOptions;
     KeyOptions keyOptions;
     RoundOptions roundOptions;
+    WatchOptions watchOptions;
     SignOptions signOptions;
     VerifyOptions verifyOptions;
     FleetOptions fleetOptions;
@@ -141,6 +184,7 @@ int main(int argc, char** argv) {
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
     addKey(app, keyOptions, chosen);
     addRound(app, roundOptions)->callback([&] { chosen = [&] { return round(roundOptions); }; });
+    addWatch(app, watchOptions)->callback([&] { chosen = [&] { return watch(watchOptions); }; });
     addSign(app, signOptions)->callback([&] { chosen = [&] { return sign(signOptions); }; });
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
     addArchiveCommands(app, chosen);

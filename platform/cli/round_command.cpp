@@ -5,6 +5,7 @@
 #include "base/canonical.hpp"
 #include "base/files.hpp"
 #include "cli/drawing.hpp"
+#include "cli/serving.hpp"
 #include "cli/talk.hpp"
 #include "script/player.hpp"
 
@@ -24,7 +25,7 @@ const script::Action* signing(const script::Script& script) {
 
 Result<record::Signer> signerFrom(const RoundOptions& options) {
     if (options.key.empty())
-        return fail(ErrorCode::passphrase, "The script signs, but there is no key.", "",
+        return fail(ErrorCode::passphrase, "The script signs, or is served, but there is no key.", "",
                     "Give --key FILE; 'ambit key new' makes one.");
     auto text = readFile(options.key, 65536);
     if (!text) return tl::unexpected(text.error());
@@ -34,19 +35,18 @@ Result<record::Signer> signerFrom(const RoundOptions& options) {
 }
 
 /// The record's identity: signed now, or found sealed already by an earlier run of the same script.
-Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer,
-                         const script::Action& sign) {
+Result<std::string> seal(archive::OpenRound& round, const record::Signer& signer, const script::Action& sign,
+                         const Drawing& drawing) {
     const round::State& state = round.state();
     if (state.phase == round::Phase::sealed) return state.signature->recordSha256;
-    const Drawing drawing;
     return archive::sealRound(
         round, signer, drawing.pages(),
         Instant{state.lastAt.ms + std::int64_t{1000} * script::secondsOf(sign, round.airframe(), state)});
 }
 
 int finish(archive::OpenRound& round, const record::Signer& signer, const script::Action& sign,
-           const RoundOptions& options) {
-    auto sha256 = seal(round, signer, sign);
+           const Drawing& drawing, const RoundOptions& options) {
+    auto sha256 = seal(round, signer, sign, drawing);
     if (!sha256) return complain(sha256.error());
     auto files = archive::exportRecord(round.store(), *sha256, options.out);
     if (!files) return complain(files.error());
@@ -70,7 +70,7 @@ int round(const RoundOptions& options) {
     // A key that doesn't open is better known before the walk than after it.
     Result<record::Signer> signer = fail(ErrorCode::passphrase, "");
     const script::Action* sign = signing(*script);
-    if (sign != nullptr) {
+    if (sign != nullptr || options.serving.serve) {
         signer = signerFrom(options);
         if (!signer) return complain(signer.error());
     }
@@ -82,17 +82,34 @@ int round(const RoundOptions& options) {
     auto archive = archive::Archive::open(std::filesystem::path(options.out) / "archive.sqlite");
     if (!archive) return complain(archive.error());
 
+    const Drawing drawing;
+    std::unique_ptr<Serving> serving;
+    if (options.serving.serve) {
+        auto opened = Serving::open(options.serving, options.out, *signer);
+        if (!opened) return complain(opened.error());
+        serving = std::move(*opened);
+        serving->awaitWatchers();
+    }
     const auto committed = [&](const round::Event& event) {
         // One write, flushed: the line is the promise that the event is on disk.
         if (options.json) std::cout << canonicalJson(toJson(event)) + "\n" << std::flush;
+        if (!serving) return;
+        serving->committed(event);
+        serving->rest();
     };
     auto round = script::walkScript(*archive, *airframe, *text, *script, committed);
     if (!round) return complain(round.error());
-    if (sign != nullptr) return finish(*round, *signer, *sign, options);
-    if (!options.json)
+    int code = Exit::done;
+    if (sign != nullptr)
+        code = finish(*round, *signer, *sign, drawing, options);
+    else if (!options.json)
         std::cout << "Round " << round->state().id << " left open: " << round->state().settledCount()
                   << " points settled\n";
-    return Exit::done;
+    if (!serving) return code;
+    // Sealed, the log has one event more.
+    if (sign != nullptr && code == Exit::done) serving->committed(round->events().back());
+    serving->linger(*archive);
+    return code;
 }
 
 } // namespace ambit::cli

@@ -1,0 +1,130 @@
+#include "cli/serving.hpp"
+
+#include "archive/import.hpp"
+#include "base/files.hpp"
+#include "cli/talk.hpp"
+
+#include <QCoreApplication>
+#include <QEventLoop>
+#include <QTimer>
+#include <algorithm>
+#include <iostream>
+
+namespace ambit::cli {
+
+Result<std::unique_ptr<Serving>> Serving::open(const ServeOptions& options, const std::string& folder,
+                                               const record::Signer& me) {
+    std::unique_ptr<Serving> serving(new Serving(options));
+    link::WalkerSettings settings;
+    settings.archive = std::filesystem::path(folder) / "archive.sqlite";
+    settings.watchers = options.known.empty() ? std::filesystem::path(folder) / "watchers.json"
+                                              : std::filesystem::path(options.known);
+    settings.port = options.port;
+    if (!options.address.empty() && !settings.address.setAddress(QString::fromStdString(options.address)))
+        return fail(ErrorCode::invalid, "This is not an address to listen on.", options.address,
+                    "Write it like 192.168.1.7.");
+    if (!options.shown.empty()) {
+        auto shown = watch::Address::v4From(options.shown);
+        if (!shown) return tl::unexpected(shown.error());
+        settings.shown.push_back(*shown);
+    }
+    auto link = link::WalkerLink::open(settings, me, now().at);
+    if (!link) return tl::unexpected(link.error());
+    serving->link = std::move(*link);
+    serving->listen();
+    const auto invitation = serving->link->invite();
+    if (!invitation) return tl::unexpected(invitation.error());
+    const auto text = watch::qrText(*invitation);
+    if (!text) return tl::unexpected(text.error());
+    std::cerr << "Served on port " << serving->link->port()
+              << ". Within five minutes one new device may join with:\n"
+              << *text << '\n';
+    if (const auto code = watch::typedCode(*invitation)) std::cerr << *code << '\n';
+    if (!options.invitation.empty())
+        if (auto written = writeFile(options.invitation, *text + '\n', true); !written)
+            return tl::unexpected(written.error());
+    return serving;
+}
+
+void Serving::listen() {
+    // The link's thread speaks; this one listens when it rests.
+    connect(link.get(), &link::WalkerLink::watchingChanged, this,
+            [this](const std::vector<link::Watcher>& now) { watching = now; });
+    connect(link.get(), &link::WalkerLink::refused, this, [](const QString& who, const Error& why) {
+        std::cerr << "ambit: not let in: " << who.toStdString() << ": " << toText(why) << std::endl;
+    });
+    connect(link.get(), &link::WalkerLink::offered, this,
+            [this](std::uint64_t connection, const std::string& id, const std::string& record,
+                   const std::vector<std::string>& files) {
+                offers.push_back({connection, id, record, files});
+            });
+}
+
+void Serving::spin(int ms) {
+    QEventLoop loop;
+    QTimer::singleShot(ms, Qt::PreciseTimer, &loop, &QEventLoop::quit);
+    loop.exec();
+}
+
+void Serving::awaitWatchers() {
+    while (watching.size() < static_cast<std::size_t>(std::max(options.await, 0)))
+        spin(20);
+}
+
+void Serving::committed(const round::Event& event) {
+    events = event.seq;
+    if (const auto* its = std::get_if<round::Signed>(&event.what)) recordSha256 = its->recordSha256;
+    link->committed(event);
+}
+
+void Serving::rest() {
+    if (options.paceMs > 0)
+        spin(options.paceMs);
+    else
+        QCoreApplication::processEvents();
+}
+
+void Serving::keepOffered(archive::Archive& archive) {
+    for (Offered& one : std::exchange(offers, {})) {
+        std::string why;
+        std::size_t next = 0;
+        const auto done = archive::importAll(
+            archive,
+            [&]() -> std::optional<Result<archive::Offered>> {
+                if (next == one.files.size()) return std::nullopt;
+                return archive::Offered{"what was offered", std::move(one.files[next++])};
+            },
+            [&](const std::string&, const Result<archive::Imported>& outcome) {
+                if (!outcome)
+                    why = toText(outcome.error());
+                else if (outcome->sha256 != one.recordSha256)
+                    why = "This is another record.";
+            });
+        if (!done) why = toText(done.error());
+        link->heard(one.connection, one.id, why);
+        if (why.empty()) link->sealed(one.recordSha256);
+        std::cerr << (why.empty() ? "The record was countersigned." : "Not kept: " + why) << std::endl;
+    }
+}
+
+void Serving::linger(archive::Archive& archive) {
+    QElapsedTimer since;
+    since.start();
+    const auto allHave = [&] {
+        return !watching.empty() && std::all_of(watching.begin(), watching.end(),
+                                                [&](const auto& one) { return one.kept >= events; });
+    };
+    QElapsedTimer quiet; // for a moment: a signature may be on its way
+    quiet.start();
+    while (since.elapsed() < std::int64_t{1000} * options.lingerSeconds) {
+        if (!allHave()) quiet.start();
+        if (!offers.empty()) {
+            keepOffered(archive);
+            quiet.start();
+        }
+        if (quiet.elapsed() > 2000) break;
+        spin(20);
+    }
+}
+
+} // namespace ambit::cli

@@ -1,0 +1,182 @@
+#include "archive/import.hpp"
+#include "archive/sealing.hpp"
+#include "base/canonical.hpp"
+#include "base/encoding.hpp"
+#include "base/files.hpp"
+#include "cli/commands.hpp"
+#include "cli/talk.hpp"
+#include "link/watcher_link.hpp"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+#include <iostream>
+#include <nlohmann/json.hpp>
+#include <openssl/rand.h>
+
+namespace ambit::cli {
+
+namespace {
+
+Result<record::Signer> signerFrom(const WatchOptions& options) {
+    auto text = readFile(options.key, 65536);
+    if (!text) return tl::unexpected(text.error());
+    auto word = passphrase(options.passphraseFile, false);
+    if (!word) return tl::unexpected(word.error());
+    return record::unlock(*text, *word);
+}
+
+std::string newId() {
+    std::array<std::uint8_t, 16> random{};
+    if (RAND_bytes(random.data(), static_cast<int>(random.size())) != 1) std::abort();
+    return toHex(random);
+}
+
+/// Follows one walker and prints what comes.
+class Watch : public QObject {
+public:
+    Watch(const WatchOptions& its, const record::Signer& key, link::WatcherLink& watcherLink,
+          std::optional<archive::Archive>& records)
+        : options(its), me(key), link(watcherLink), archive(records) {
+        connect(&link, &link::WatcherLink::logged, this,
+                [this](std::uint64_t, const std::string& roundId, const std::vector<round::Event>& events) {
+                    print(roundId, events);
+                });
+        connect(&link, &link::WatcherLink::roundChanged, this,
+                [this](std::uint64_t, const std::string& roundId, std::int64_t events) {
+                    printStored(roundId, events);
+                });
+        connect(&link, &link::WatcherLink::stateChanged, this,
+                [this](std::uint64_t, link::LinkState state, const Error& why) { tell(state, why); });
+        connect(&link, &link::WatcherLink::known, this, [](std::uint64_t, const watch::Peer& who) {
+            std::cerr << "Following " << who.name << ", key " << who.certificateSha256 << std::endl;
+        });
+        connect(&link, &link::WatcherLink::recordHere, this,
+                [this](std::uint64_t walker, const link::RecordHere& record) { keep(walker, record); });
+        connect(&link, &link::WatcherLink::heard, this,
+                [](std::uint64_t, const std::string&, const std::string& why) {
+                    std::cerr << (why.empty() ? "It is kept on the walker's device."
+                                              : "Not taken by the walker's device: " + why)
+                              << std::endl;
+                });
+    }
+    [[nodiscard]] int code() const { return exit; }
+
+private:
+    void print(const std::string& roundId, const std::vector<round::Event>& events) {
+        for (const round::Event& event : events) {
+            if (roundId == printed.first && event.seq <= printed.second) continue;
+            printed = {roundId, event.seq};
+            std::cout << canonicalJson(toJson(event)) << '\n';
+        }
+        std::cout << std::flush;
+    }
+    /// What an earlier run has kept of it.
+    void printStored(const std::string& roundId, std::int64_t /*walked*/) {
+        auto watched = archive::Archive::open(std::filesystem::path(options.data) / "watched.sqlite");
+        if (!watched) return;
+        if (const auto events = watched->events(roundId)) print(roundId, *events);
+    }
+    void tell(link::LinkState state, const Error& why) {
+        if (state == link::LinkState::in) std::cerr << "Watching." << std::endl;
+        if (state == link::LinkState::lost) std::cerr << "The connection is lost; trying again." << std::endl;
+        if (state == link::LinkState::connecting && !why.what.empty())
+            std::cerr << "Not there yet: " << toText(why) << std::endl;
+        if (state != link::LinkState::over) return;
+        const bool stopped = why.code == ErrorCode::refused && wasIn(); // the walker's device has ended it
+        exit = stopped ? Exit::done : exitCodeOf(why);
+        if (!why.what.empty()) std::cerr << (stopped ? "" : "ambit: ") << toText(why) << std::endl;
+        QCoreApplication::quit();
+    }
+    [[nodiscard]] bool wasIn() const { return printed.second > 0; }
+
+    void keep(std::uint64_t walker, const link::RecordHere& record) {
+        if (!archive) return;
+        auto done = keepIn(record);
+        if (done && options.sign && !hasSigned) done = countersign(walker, record.sha256);
+        if (done && !options.out.empty())
+            done = archive::exportRecord(*archive, record.sha256, options.out).map([](const auto&) {});
+        if (!done) complain(done.error());
+    }
+    Result<void> keepIn(const link::RecordHere& record) {
+        Result<void> kept;
+        std::vector<std::string> files{record.json};
+        if (!record.pdf.empty()) files.push_back(record.pdf);
+        std::size_t next = 0;
+        auto done = archive::importAll(
+            *archive,
+            [&]() -> std::optional<Result<archive::Offered>> {
+                if (next == files.size()) return std::nullopt;
+                return archive::Offered{"the walker's record", std::move(files[next++])};
+            },
+            [&](const std::string&, const Result<archive::Imported>& outcome) {
+                if (!outcome) kept = tl::unexpected(outcome.error());
+            });
+        return done ? kept : done;
+    }
+    Result<void> countersign(std::uint64_t walker, const std::string& sha256) {
+        hasSigned = true;
+        const record::Person who{me.certificate().name, options.role, options.certificate};
+        if (auto done = archive::countersign(*archive, sha256, me, who, now().at); !done) return done;
+        const auto json = archive->recordJson(sha256);
+        if (!json) return tl::unexpected(json.error());
+        const auto pdf = archive->recordPdf(sha256);
+        link.offer(walker, newId(), {sha256, *json, pdf.value_or("")});
+        return {};
+    }
+
+    const WatchOptions& options;
+    const record::Signer& me;
+    link::WatcherLink& link;
+    std::optional<archive::Archive>& archive;
+    std::pair<std::string, std::int64_t> printed; ///< the round and its last event that was
+    bool hasSigned = false;
+    int exit = Exit::done;
+};
+
+Result<link::Walker> knownWalker(const std::string& name, const std::filesystem::path& file) {
+    const auto walkers = link::readWalkers(file);
+    if (!walkers) return tl::unexpected(walkers.error());
+    for (const link::Walker& one : *walkers)
+        if (one.who.name == name || one.who.certificateSha256 == name) return one;
+    return fail(ErrorCode::notFound, "No such walker is known here.", name,
+                "Give the code that the walker's device shows.");
+}
+
+} // namespace
+
+int watch(const WatchOptions& options) {
+    const auto me = signerFrom(options);
+    if (!me) return complain(me.error());
+    std::error_code failed;
+    std::filesystem::create_directories(options.data, failed);
+    if (failed)
+        return complain({ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
+                         options.data, ""});
+    const std::filesystem::path data = options.data;
+    std::optional<archive::Archive> records;
+    if (!options.archive.empty()) {
+        auto opened = archive::Archive::open(options.archive);
+        if (!opened) return complain(opened.error());
+        records = std::move(*opened);
+    }
+    int count = 0;
+    QCoreApplication application(count, nullptr);
+    const auto link =
+        link::WatcherLink::open({data / "watched.sqlite", data / "walkers.json"}, *me, now().at);
+    if (!link) return complain(link.error());
+    const Watch watching(options, *me, **link, records);
+    if (options.known.empty()) {
+        const auto invitation = watch::readInvitation(options.code);
+        if (!invitation) return complain(invitation.error());
+        (*link)->join(*invitation);
+    } else {
+        const auto walker = knownWalker(options.known, data / "walkers.json");
+        if (!walker) return complain(walker.error());
+        (*link)->join(*walker);
+    }
+    QCoreApplication::exec();
+    return watching.code();
+}
+
+} // namespace ambit::cli
