@@ -49,7 +49,12 @@ Result<std::unique_ptr<Serving>> Serving::open(const ServeOptions& options, cons
 void Serving::listen() {
     // The link's thread speaks; this one listens when it rests.
     connect(link.get(), &link::WalkerLink::watchingChanged, this,
-            [this](const std::vector<link::Watcher>& now) { watching = now; });
+            [this](const std::vector<link::Watcher>& now) {
+                watching = now;
+                for (const link::Watcher& one : now)
+                    kept[one.certificateSha256] = std::max(kept[one.certificateSha256], one.kept);
+                quiet.start();
+            });
     connect(link.get(), &link::WalkerLink::refused, this, [](const QString& who, const Error& why) {
         std::cerr << "ambit: not let in: " << who.toStdString() << ": " << toText(why) << std::endl;
     });
@@ -111,10 +116,10 @@ void Serving::linger(archive::Archive& archive) {
     QElapsedTimer since;
     since.start();
     const auto allHave = [&] {
-        return !watching.empty() && std::all_of(watching.begin(), watching.end(),
-                                                [&](const auto& one) { return one.kept >= events; });
+        return !kept.empty() &&
+               std::all_of(kept.begin(), kept.end(), [&](const auto& one) { return one.second >= events; });
     };
-    QElapsedTimer quiet; // for a moment: a signature may be on its way
+    constexpr int enoughMs = 3000; // of quiet: the record, and a signature, may be on their way
     quiet.start();
     while (since.elapsed() < std::int64_t{1000} * options.lingerSeconds) {
         if (!allHave()) quiet.start();
@@ -122,7 +127,7 @@ void Serving::linger(archive::Archive& archive) {
             keepOffered(archive);
             quiet.start();
         }
-        if (quiet.elapsed() > 2000) break;
+        if (quiet.elapsed() > enoughMs) break;
         spin(20);
     }
 }

@@ -7,6 +7,7 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <functional>
+#include <map>
 #include <memory>
 #include <vector>
 
@@ -54,6 +55,8 @@ private:
     const ServeOptions& options;
     std::unique_ptr<link::WalkerLink> link;
     std::vector<link::Watcher> watching;
+    std::map<std::string, std::int64_t> kept; ///< events, by certificate, of all who watched
+    QElapsedTimer quiet;                      ///< since something was last taken
     std::vector<Offered> offers;
     std::int64_t events = 0;
     std::string recordSha256; ///< of the sealed round

@@ -30,7 +30,8 @@ struct Watcher {
     std::uint64_t connection = 0;
     std::string name; ///< as on the certificate
     std::string certificateSha256;
-    std::int64_t kept = 0; ///< events of the round in hand that the other device has stored
+    std::int64_t kept = 0;   ///< events of the round in hand that the other device has stored
+    std::int64_t served = 0; ///< bytes of files, by this connection
     friend bool operator==(const Watcher&, const Watcher&) = default;
 };
 

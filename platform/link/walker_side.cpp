@@ -13,8 +13,8 @@ namespace {
 
 constexpr std::size_t mostConnections = 96;
 constexpr std::size_t mostStrangers = 16; ///< of which nothing was heard yet
-constexpr int helloMs = 10000;
-constexpr int handshakeMs = 10000;
+constexpr int helloMs = 30000;            ///< a bad network sends a packet again several times
+constexpr int handshakeMs = 30000;
 constexpr std::size_t mostRecent = 256; ///< events
 constexpr int progressMs = 500;
 
@@ -197,8 +197,11 @@ void WalkerSide::serve(std::unique_ptr<QWebSocket> socket, record::Certificate c
         me.name, inHand,
         watch::Sender::Reads{
             [this](const std::string& round, std::int64_t seq) { return eventText(round, seq); },
-            [this](const std::string& sha256, std::int64_t from, std::size_t most) {
-                return files.read(sha256, from, most);
+            [this, &one](const std::string& sha256, std::int64_t from, std::size_t most) {
+                auto chunk = files.read(sha256, from, most);
+                if (chunk) one.served += static_cast<std::int64_t>(chunk->bytes.size());
+                if (chunk && !progress.isActive()) progress.start(progressMs);
+                return chunk;
             }});
     one.channel->feed([sender = one.sender.get()] { return sender->next(); },
                       [sender = one.sender.get()] { return sender->isOver(); });
@@ -211,7 +214,7 @@ void WalkerSide::serve(std::unique_ptr<QWebSocket> socket, record::Certificate c
     QTimer::singleShot(helloMs, this, [this, number] {
         Connection* its = find(number);
         if (its == nullptr || its->hasGreeted) return;
-        const Error why{ErrorCode::refused, "No greeting came within ten seconds.", "", ""};
+        const Error why{ErrorCode::refused, "No greeting came within thirty seconds.", "", ""};
         its->sender->refuse(why);
         tellRefused(its->from, why);
         its->channel->pump();
@@ -360,7 +363,8 @@ void WalkerSide::tellWatching() {
     std::vector<std::string> names;
     for (const auto& [number, one] : connections)
         if (one->sender->isIn())
-            list.push_back({number, one->certificate.name, one->certificate.sha256, one->sender->kept()});
+            list.push_back(
+                {number, one->certificate.name, one->certificate.sha256, one->sender->kept(), one->served});
     std::sort(list.begin(), list.end(),
               [](const Watcher& a, const Watcher& b) { return a.connection < b.connection; });
     for (const Watcher& one : list)

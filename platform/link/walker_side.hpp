@@ -47,6 +47,7 @@ private:
         std::unique_ptr<Channel> channel;
         std::unique_ptr<watch::Sender> sender;
         bool hasGreeted = false;
+        std::int64_t served = 0; ///< bytes of files
         std::optional<Offered> offered;
     };
 
