@@ -48,14 +48,14 @@ public:
     /// The end of it: signed, with a record of these files.
     void seal(const std::vector<std::string>& bytes) {
         append(round::Signed{std::string(64, 'e'), std::string(64, 'f'), "Robin Example"});
-        reseal(bytes);
+        reseal(now, bytes);
     }
-    void reseal(const std::vector<std::string>& bytes) {
+    void reseal(const std::string& round, const std::vector<std::string>& bytes) {
         std::vector<watch::File> record;
         for (const std::string& one : bytes)
             record.push_back({record.empty() ? watch::FileKind::json : watch::FileKind::pdf, keep(one),
                               std::int64_t(one.size())});
-        hand.seal(std::string(64, 'e'), record);
+        hand.seal({round, std::string(64, 'e'), record});
     }
     std::string keep(const std::string& bytes) {
         std::string hash = sha256Hex(bytes);
@@ -64,6 +64,17 @@ public:
     }
 
     [[nodiscard]] const std::vector<std::string>& log() const { return logs.at(now); }
+    /// Nothing can be put into a log now.
+    [[nodiscard]] bool isClosed() const {
+        return now.empty() || log().back().find("\"signed\"") != std::string::npos;
+    }
+    [[nodiscard]] int timesInLogs(const std::string& words) const {
+        int times = 0;
+        for (const auto& [round, its] : logs)
+            for (const std::string& line : its)
+                times += line.find(words) != std::string::npos ? 1 : 0;
+        return times;
+    }
     watch::Sender::Reads how() {
         return {[this](const std::string& round, std::int64_t seq) -> std::optional<std::string> {
                     ++reads;

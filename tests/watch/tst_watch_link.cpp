@@ -129,7 +129,7 @@ private slots:
     void aFileOverManyConnections() {
         Scene scene;
         const std::string large(400000, 'p');
-        scene.walker.reseal({large});
+        scene.walker.reseal(scene.walker.now, {large});
         const std::string hash = sha256Hex(large);
         std::string got;
         std::optional<Fetching> fetching = Fetching::ofSize(hash, 400000);
@@ -174,7 +174,7 @@ private slots:
         Scene scene;
         const std::string json(200000, 'j');
         const std::string pdf(500000, 'p');
-        scene.walker.reseal({json, pdf});
+        scene.walker.reseal(scene.walker.now, {json, pdf});
         Together both(scene.walker, scene.watcher, 4);
         QVERIFY(both.run());
         const auto sealed = only<Sealed>(both.fromWalker);
@@ -194,7 +194,7 @@ private slots:
         QVERIFY(both.sender->fetch(Fetching::ofSize(sha256Hex(more), size)));
         QVERIFY(both.run());
         QVERIFY(only<Part>(both.fromWatcher).back().isWhole);
-        scene.walker.reseal({more, pdf});
+        scene.walker.reseal(scene.walker.now, {more, pdf});
         both.sender->heard(id);
         QVERIFY(both.run());
         QVERIFY(only<Heard>(both.fromWalker).back().why.empty());

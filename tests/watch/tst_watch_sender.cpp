@@ -166,7 +166,7 @@ private slots:
             QVERIFY(tells(its.sends(textOf(next)), "before the last one was answered"));
         }
         Wronged its;
-        its.scene.walker.reseal({"record"});
+        its.scene.walker.reseal(its.scene.walker.now, {"record"});
         QVERIFY(its.sender->take(textOf(offer)));
         Offer second = offer;
         second.id = std::string(32, 'c');
@@ -175,7 +175,7 @@ private slots:
 
     void anotherRecordIsAnsweredNotFetched() {
         Wronged its;
-        its.scene.walker.reseal({"record"});
+        its.scene.walker.reseal(its.scene.walker.now, {"record"});
         const Offer offer{id, std::string(64, 'a'), {{FileKind::json, std::string(64, 'a'), 1}}};
         QCOMPARE(its.sender->take(textOf(offer))->index(), std::size_t(0));
         const auto answer = its.sender->next();
@@ -217,7 +217,7 @@ private slots:
 
     void aBrokenOfferIsntTakenIn() {
         Wronged its;
-        its.scene.walker.reseal({"record"});
+        its.scene.walker.reseal(its.scene.walker.now, {"record"});
         QVERIFY(its.sender->take(
             textOf(Offer{id, std::string(64, 'e'), {{FileKind::json, sha256Hex("abc"), 3}}})));
         QVERIFY(its.sender->fetch(Fetching::ofSize(sha256Hex("abc"), 3)));
