@@ -104,7 +104,7 @@ void write(Json& json, const Gone& gone) {
 
 void write(Json& json, const Bye& bye) {
     json["why"] = fitForPeople(bye.why);
-    if (bye.code) json["code"] = byeWord(*bye.code);
+    if (bye.code) json["code"] = toText(*bye.code);
 }
 
 } // namespace
@@ -143,10 +143,6 @@ std::string toText(const Frame& frame) {
                           },
                       },
                       frame);
-}
-
-const char* byeWord(ErrorCode code) {
-    return toText(code);
 }
 
 Bye byeFor(const Error& error) {

@@ -136,9 +136,6 @@ using Frame = std::variant<Hello, Welcome, Round, Have, Logged, Watching, Say, H
 /// The same on a caller's tape, whose room is used again.
 [[nodiscard]] Result<Frame> frameFrom(std::string_view text, Side from, JsonTape& tape);
 
-/// The code of a `bye` as written, and back.
-[[nodiscard]] const char* byeWord(ErrorCode code);
-
 /// An error as the last frame.
 [[nodiscard]] Bye byeFor(const Error& error);
 

@@ -156,7 +156,7 @@ Bye byeFrom(Fields& fields) {
     if (!fields.has("code")) return bye;
     const std::string_view word = fields.view("code");
     for (const ErrorCode code : codes)
-        if (word == byeWord(code)) bye.code = code;
+        if (word == toText(code)) bye.code = code;
     if (!bye.code) fields.fail("This code is not known.", "code");
     return bye;
 }

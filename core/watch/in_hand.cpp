@@ -16,8 +16,9 @@ void InHand::append(const round::Event& event) {
     count = event.seq;
 }
 
-void InHand::seal(std::string recordSha256, std::vector<File> files) {
-    record = Sealed{id, std::move(recordSha256), std::move(files)};
+void InHand::seal(Sealed sealed) {
+    if (sealed.round != id) return;
+    record = std::move(sealed);
     ++sealings;
 }
 

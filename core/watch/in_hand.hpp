@@ -17,8 +17,9 @@ public:
     /// An event was committed to the log: the next one, or `opened`, which begins another round. Of a round
     /// that is taken up again, every event from the first on.
     void append(const round::Event& event);
-    /// The round's record as it is signed by now; again with each further signature.
-    void seal(std::string recordSha256, std::vector<File> files);
+    /// A round's record as it is signed by now; again with each further signature. Of another round than the
+    /// one in hand: nothing is told, since a signature may come when the next one has begun.
+    void seal(Sealed sealed);
     /// Who watches now, in the order they came; cut to what a frame holds.
     void watch(std::vector<std::string> names);
 

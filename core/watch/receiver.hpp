@@ -61,6 +61,7 @@ public:
     [[nodiscard]] Result<void> offer(Offer what);
     /// A file that the log or `sealed` names; at most one at a time.
     [[nodiscard]] Result<void> fetch(Fetching fetching) { return files.fetch(std::move(fetching)); }
+    [[nodiscard]] bool isFetching() const { return files.isFetching(); }
     [[nodiscard]] std::optional<Fetching> letGo() { return files.letGo(); }
     void end(const Bye& why);
 

@@ -50,6 +50,7 @@ public:
     void heard(const std::string& id, const std::string& why = {}); ///< of a Say or an Offer
     /// A file of an offer; at most one at a time.
     [[nodiscard]] Result<void> fetch(Fetching fetching) { return files.fetch(std::move(fetching)); }
+    [[nodiscard]] bool isFetching() const { return files.isFetching(); }
     [[nodiscard]] std::optional<Fetching> letGo() { return files.letGo(); }
 
     [[nodiscard]] bool isIn() const { return phase == Phase::in && !closing.isBegun(); }
