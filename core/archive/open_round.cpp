@@ -1,5 +1,6 @@
 #include "archive/open_round.hpp"
 
+#include "record/asked.hpp"
 #include "round/order.hpp"
 
 #include <nlohmann/json.hpp>
@@ -55,6 +56,9 @@ template<class Keep> Result<void> OpenRound::commit(round::What what, Instant at
 Result<void> OpenRound::act(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
     if (std::holds_alternative<round::Signed>(what))
         return fail(ErrorCode::refused, "A signature comes with its record.", current.id, "Seal the round.");
+    // What others said gets into the log only as they signed it, whoever hands it over.
+    if (const auto* asked = std::get_if<round::Asked>(&what))
+        if (const auto good = record::checkAsked(*asked); !good) return tl::unexpected(good.error());
     return commit(std::move(what), at,
                   [&](const round::Event& event) { return archive->append(current.id, event, photos); });
 }

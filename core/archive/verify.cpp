@@ -2,6 +2,7 @@
 
 #include "archive/verify_worker.hpp"
 #include "base/encoding.hpp"
+#include "record/asked.hpp"
 #include "record/pdf.hpp"
 
 #include <algorithm>
@@ -238,6 +239,10 @@ Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verificat
             if (sealed != nullptr && !isKnown(archive.inside(), sealed->recordSha256))
                 verification.broken.push_back(
                     {one.id, changed("The record that sealed this round is not here.")});
+            const auto* asked = std::get_if<round::Asked>(&event.what);
+            if (asked == nullptr) continue;
+            if (const auto good = record::checkAsked(*asked); !good)
+                verification.broken.push_back({one.id, good.error()});
         }
     }
     return {};

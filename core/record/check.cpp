@@ -1,5 +1,6 @@
 // Checks a content: first its shape, then what it says against its own events.
 #include "base/pointer.hpp"
+#include "record/asked.hpp"
 #include "record/content.hpp"
 #include "record/entry.hpp"
 #include "record/shape.hpp"
@@ -34,6 +35,26 @@ Shape settlingWith(std::vector<Field> more) {
     return object(std::move(fields));
 }
 
+Shape askNumber() {
+    return integer(1, round::mostAsks);
+}
+
+/// What was asked, and what came of it.
+Shape askShape() {
+    return object({{"ask", askNumber()},
+                   {"kind", word({"look again", "question", "remark"})},
+                   {"point", text, optional},
+                   {"name", text, optional},
+                   {"words", text, optional},
+                   {"said", instant},
+                   {"at", instant},
+                   {"who", person()},
+                   {"became", word({"settled", "answered", "declined", "told"})},
+                   {"until", instant, optional},
+                   {"answer", text, optional},
+                   {"why", text, optional}});
+}
+
 Shape pointShape() {
     return settlingWith(
         {{"id", text},
@@ -53,7 +74,8 @@ Shape pointShape() {
           optional},
          {"earlier",
           list(settlingWith({{"measured", object({{"value", decimal}}), optional},
-                             {"reopened", object({{"at", instant}, {"why", text}})}})),
+                             {"reopened", object({{"at", instant}, {"why", text}}), optional},
+                             {"asked", object({{"at", instant}, {"ask", askNumber()}}), optional}})),
           optional}});
 }
 
@@ -68,7 +90,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 2)},
+         {"version", integer(1, 3)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -92,6 +114,7 @@ Shape contentShape() {
                        {"area", integer(1, 1000), optional},
                        {"why", text, optional}})),
           optional},
+         {"asks", list(askShape()), optional},
          {"cautions", list(text)},
          {"photos", list(object({{"sha256", hash},
                                  {"type", word({"image/jpeg", "image/png"})},
@@ -106,7 +129,7 @@ Result<void> checkKind(JsonView content) {
     if (content["format"].text() != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     const auto version = content["version"].integer();
-    if ((version != 1 && version != 2) || content["kind"].text() != "round")
+    if (!version || *version < 1 || *version > 3 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
                     "/version", "Use a newer Ambit.");
     return {};
@@ -125,6 +148,24 @@ Result<std::vector<round::Event>> eventsOf(JsonView list) {
         events.push_back(std::move(*event));
     }
     return events;
+}
+
+/// What others said in it was said by them, and of this round.
+Result<void> checkAsks(const std::vector<round::Event>& events, const std::string& roundId) {
+    std::size_t i = 0;
+    for (const round::Event& event : events) {
+        const std::size_t at = i++;
+        const auto* asked = std::get_if<round::Asked>(&event.what);
+        if (asked == nullptr) continue;
+        if (asked->statement.round != roundId)
+            return wrong("This was said of another round.", pointerTo("/events", at) + "/statement/round");
+        if (const auto good = checkAsked(*asked); !good) {
+            Error error = good.error();
+            error.where = pointerTo("/events", at) + error.where;
+            return tl::unexpected(error);
+        }
+    }
+    return {};
 }
 
 /// What `fit` can't stand beside, and what `sound` can't.
@@ -163,8 +204,10 @@ Result<void> checkContent(JsonView content) {
         return wrong(told.error().what,
                      "/events" + (told.error().where.empty() ? "" : " " + told.error().where));
     }
-    if (auto at = told->differsIn(content, round::roundIdOf(list.at(0))))
+    const std::string roundId = round::roundIdOf(list.at(0));
+    if (auto at = told->differsIn(content, roundId))
         return wrong("This isn't what the record's own events say.", *at);
+    if (auto good = checkAsks(*events, roundId); !good) return good;
     return checkConclusion(content);
 }
 

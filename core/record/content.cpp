@@ -75,6 +75,11 @@ void namePoint(Json& json, const round::State& state, const Airframe& airframe) 
     if (json.contains("measured")) judgeValue(json["measured"], *point.limit);
 }
 
+void nameAsked(Json& asks, const Airframe& airframe) {
+    for (Json& one : asks)
+        if (one.contains("point")) one["name"] = airframe.point(one["point"])->name;
+}
+
 void nameStands(Json& differences, const Airframe& airframe) {
     for (Json& one : differences)
         if (one.contains("stand")) one["name"] = airframe.stand(one["stand"])->name;
@@ -119,6 +124,7 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     for (Json& point : json["points"])
         namePoint(point, *state, airframe);
     if (json.contains("differences")) nameStands(json["differences"], airframe);
+    if (json.contains("asks")) nameAsked(json["asks"], airframe);
     json["openings"] = openingsOf(*state, airframe);
     json["cautions"] = airframe.cautions;
     json["previous"] = previous;

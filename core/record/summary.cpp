@@ -11,6 +11,7 @@ namespace ambit::record {
 using round::Event;
 using round::Outcome;
 using round::Settled;
+using Became = round::Ask::Became;
 
 namespace {
 
@@ -37,6 +38,27 @@ bool isBeyondEvents(std::string_view name) {
     }
 }
 
+const char* toText(Became became) {
+    switch (became) {
+    case Became::settled:
+        return "settled";
+    case Became::answered:
+        return "answered";
+    case Became::declined:
+        return "declined";
+    case Became::told:
+    case Became::open: // a concluded round has none
+        break;
+    }
+    return "told";
+}
+
+template<class Out> void sayPerson(Out& out, const round::Person& who) {
+    out.text("name", who.name);
+    out.text("role", who.role);
+    out.text("certificate", who.certificate);
+}
+
 tl::unexpected<Error> refuse(const Event& event, std::string what) {
     return fail(ErrorCode::invalid, std::move(what), "event " + std::to_string(event.seq));
 }
@@ -61,9 +83,9 @@ public:
         if (summary.concluded == nullptr || summary.opened == nullptr)
             return fail(ErrorCode::refused, "The round is not concluded.", {}, "Conclude it first.");
         for (const Point& point : summary.points)
-            if (!point.settled)
+            if (!point.settled())
                 return fail(ErrorCode::refused, "A re-opened point was not settled again.",
-                            point.earlier.back().what->point);
+                            point.what == nullptr ? std::string() : point.what->point);
         return {};
     }
 
@@ -79,11 +101,15 @@ private:
         const auto [place, isNew] = places.try_emplace(what.point, summary.points.size());
         if (isNew) summary.points.emplace_back();
         Point& point = summary.points[place->second];
-        if (point.settled)
+        if (point.settled())
             return refuse(event, "A settled point must be re-opened before it is settled again.");
+        if (point.what != nullptr) point.earlier.push_back({point.what, point.at, point.again.front()});
         point.what = &what;
         point.at = event.at;
-        point.settled = true;
+        point.again.clear();
+        for (Ask& ask : summary.asks)
+            if (ask.isOpen() && isLookAgain(ask) && ask.what->statement.point == what.point)
+                end(ask, Became::settled, event.at, nullptr);
         for (const round::Photo& photo : what.photos)
             if (seen.insert(photo.sha256).second) summary.photos.push_back(&photo);
         return {};
@@ -91,15 +117,47 @@ private:
 
     Result<void> see(const Event& event, const round::Reopened& what) {
         const auto found = places.find(what.point);
-        if (found == places.end() || !summary.points[found->second].settled)
+        if (found == places.end() || !summary.points[found->second].settled())
             return refuse(event, "Only a settled point can be re-opened.");
-        Point& point = summary.points[found->second];
-        point.earlier.push_back({point.what, point.at, &what, event.at});
-        point.settled = false;
+        summary.points[found->second].again.push_back({event.at, &what, 0});
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Asked& what) {
+        const round::Statement& said = what.statement;
+        if (what.ask != static_cast<std::int64_t>(summary.asks.size()) + 1)
+            return refuse(event, "What is asked is numbered without a gap.");
+        if (!statements.insert(said.id).second) return refuse(event, "This was said already.");
+        const bool remark = said.kind == round::Statement::Kind::remark;
+        summary.asks.push_back({&what, event.at, remark ? Became::told : Became::open, {}, nullptr});
+        if (said.kind != round::Statement::Kind::lookAgain) return {};
+        // Of a point not settled yet there is nothing to settle again.
+        if (const auto found = places.find(said.point); found != places.end())
+            summary.points[found->second].again.push_back({event.at, nullptr, what.ask});
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Answered& what) {
+        Ask* ask = openAsk(what.ask);
+        if (ask == nullptr || isLookAgain(*ask)) return refuse(event, "Only an open question is answered.");
+        end(*ask, Became::answered, event.at, &what.words);
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Declined& what) {
+        Ask* ask = openAsk(what.ask);
+        if (ask == nullptr) return refuse(event, "Only what is open is declined.");
+        end(*ask, Became::declined, event.at, &what.why);
+        if (!isLookAgain(*ask)) return {};
+        if (const auto found = places.find(ask->what->statement.point); found != places.end())
+            std::erase_if(summary.points[found->second].again,
+                          [&](const Again& again) { return again.ask == what.ask; });
         return {};
     }
 
     Result<void> see(const Event& event, const round::Concluded& what) {
+        for (const Ask& ask : summary.asks)
+            if (ask.isOpen()) return refuse(event, "Something that was asked is open still.");
         summary.concluded = &what;
         summary.concludedAt = event.at;
         return {};
@@ -147,6 +205,20 @@ private:
         return {};
     }
 
+    static bool isLookAgain(const Ask& ask) {
+        return ask.what->statement.kind == round::Statement::Kind::lookAgain;
+    }
+    Ask* openAsk(std::int64_t number) {
+        if (number < 1 || number > static_cast<std::int64_t>(summary.asks.size())) return nullptr;
+        Ask& ask = summary.asks[static_cast<std::size_t>(number) - 1];
+        return ask.isOpen() ? &ask : nullptr;
+    }
+    static void end(Ask& ask, Became became, Instant at, const std::string* words) {
+        ask.became = became;
+        ask.until = at;
+        ask.words = words;
+    }
+
     /// What differs lasts until it is said that it doesn't any more. False: it did already.
     bool begin(const Event& event, const std::string& what) {
         if (!lasting.emplace(what, summary.differences.size()).second) return false;
@@ -166,6 +238,7 @@ private:
     std::int64_t lastSeq = 0;
     std::unordered_map<std::string_view, std::size_t> places; ///< of points
     std::unordered_set<std::string_view> seen;                ///< photos
+    std::unordered_set<std::string_view> statements;               ///< ids of what was asked
     std::map<std::string, std::size_t> lasting;               ///< what differs still: its place among them
 };
 
@@ -195,11 +268,34 @@ template<class Out> void Summary::saySettling(Out& out, const Point& point) {
     if (point.earlier.empty()) return;
     out.list("earlier", point.earlier, [&](const Earlier& one) {
         saySettled(out, *one.what, one.at);
+        const Again& again = one.again;
+        if (again.reopened == nullptr) {
+            out.object("asked", [&] {
+                out.instant("at", again.at);
+                out.integer("ask", again.ask);
+            });
+            return;
+        }
         out.object("reopened", [&] {
-            out.instant("at", one.reopenedAt);
-            out.text("why", one.reopened->why);
+            out.instant("at", again.at);
+            out.text("why", again.reopened->why);
         });
     });
+}
+
+template<class Out> void Summary::sayAsk(Out& out, const Ask& ask) {
+    const round::Statement& said = ask.what->statement;
+    out.integer("ask", ask.what->ask);
+    out.text("kind", round::toText(said.kind));
+    out.textIfAny("point", said.point);
+    out.textIfAny("words", said.words);
+    out.instant("said", said.at);
+    out.instant("at", ask.at);
+    out.object("who", [&] { sayPerson(out, said.who); });
+    out.text("became", toText(ask.became));
+    if (ask.became == Became::told) return;
+    out.instant("until", ask.until);
+    if (ask.words != nullptr) out.text(ask.became == Became::answered ? "answer" : "why", *ask.words);
 }
 
 template<class Out> void Summary::sayDifference(Out& out, const Difference& difference) {
@@ -233,11 +329,7 @@ template<class Out> void Summary::sayOpened(Out& out, const round::Opened& what)
     });
     out.object("walk", [&] { out.text("id", what.walk); });
     out.integer("offsetMinutes", what.offsetMinutes);
-    out.object("signer", [&] {
-        out.text("name", what.who.name);
-        out.text("role", what.who.role);
-        out.text("certificate", what.who.certificate);
-    });
+    out.object("signer", [&] { sayPerson(out, what.who); });
     if (what.position) {
         out.object("position", [&] {
             out.text("latitude", what.position->latitude);
@@ -262,6 +354,7 @@ template<class Out> void Summary::say(Out& out, std::string_view roundId) const 
     });
     if (!differences.empty())
         out.list("differences", differences, [&](const Difference& one) { sayDifference(out, one); });
+    if (!asks.empty()) out.list("asks", asks, [&](const Ask& one) { sayAsk(out, one); });
     out.list("points", points, [&](const Point& point) { saySettling(out, point); });
 }
 

@@ -2,7 +2,7 @@
 // each content that is checked. Inside core/record only.
 #pragma once
 
-#include "round/event.hpp"
+#include "round/state.hpp"
 
 #include <vector>
 
@@ -12,7 +12,7 @@ namespace ambit::record {
 class Summary {
 public:
     /// Refused (`where`: the event) unless the log is whole: numbered without a gap, from opened to
-    /// concluded, settled and re-opened by turns, what differs begun and ended by turns.
+    /// concluded, settled and re-opened by turns, what differs begun and ended by turns, what was asked ended once.
     [[nodiscard]] static Result<Summary> of(const std::vector<round::Event>& events);
 
     /// The fields of a content that come from events, without what only the airframe knows (names, units,
@@ -24,17 +24,31 @@ public:
 private:
     class Reader;
 
+    /// Something after which a settled point was to be settled again.
+    struct Again {
+        Instant at;
+        const round::Reopened* reopened; ///< by whoever walked; nullptr: asked
+        std::int64_t ask;
+    };
     struct Earlier {
         const round::Settled* what;
         Instant at;
-        const round::Reopened* reopened;
-        Instant reopenedAt;
+        Again again;
     };
     struct Point {
         const round::Settled* what = nullptr;
         Instant at;
         std::vector<Earlier> earlier;
-        bool settled = false;
+        std::vector<Again> again; ///< what asks for it still, in the order it came
+        [[nodiscard]] bool settled() const { return what != nullptr && again.empty(); }
+    };
+    struct Ask {
+        const round::Asked* what;
+        Instant at;
+        round::Ask::Became became;
+        Instant until;
+        const std::string* words; ///< the answer, or why it was declined
+        [[nodiscard]] bool isOpen() const { return became == round::Ask::Became::open; }
     };
     struct Difference {
         const round::What* what;
@@ -46,6 +60,7 @@ private:
     template<class Out> static void sayOpened(Out& out, const round::Opened& what);
     template<class Out> static void saySettled(Out& out, const round::Settled& what, Instant at);
     template<class Out> static void saySettling(Out& out, const Point& point);
+    template<class Out> static void sayAsk(Out& out, const Ask& ask);
     template<class Out> static void sayDifference(Out& out, const Difference& difference);
 
     const round::Opened* opened = nullptr;
@@ -55,6 +70,7 @@ private:
     std::vector<Point> points;               ///< in the order of first settling
     std::vector<const round::Photo*> photos; ///< each once
     std::vector<Difference> differences;
+    std::vector<Ask> asks; ///< the first has number 1
 };
 
 /// The content's version: that of EVENT.md which brought the latest kind among the events.

@@ -37,12 +37,15 @@ Json toJson(const std::vector<walk::Step>& plan) {
     return list;
 }
 
+Json toJson(const Person& who) {
+    return {{"name", who.name}, {"role", who.role}, {"certificate", who.certificate}};
+}
+
 void write(Json& json, const Opened& opened) {
     json["aircraft"] = {{"registration", opened.registration}, {"serial", opened.serial}};
     json["airframe"] = {{"id", opened.airframe}, {"sha256", opened.airframeSha256}};
     json["walk"] = opened.walk;
-    json["who"] = {
-        {"name", opened.who.name}, {"role", opened.who.role}, {"certificate", opened.who.certificate}};
+    json["who"] = toJson(opened.who);
     Json& counters = json["counters"] = Json::array();
     for (const CounterReading& reading : opened.counters)
         counters.push_back({{"id", reading.id}, {"value", reading.value}});
@@ -145,6 +148,22 @@ void write(Json& json, const Signed& signature) {
     json["name"] = signature.name;
 }
 
+void write(Json& json, const Asked& asked) {
+    json["ask"] = asked.ask;
+    json["statement"] = round::toJson(asked.statement);
+    json["jws"] = {{"protected", asked.jws.header}, {"signature", asked.jws.signature}};
+}
+
+void write(Json& json, const Answered& answered) {
+    json["ask"] = answered.ask;
+    json["words"] = answered.words;
+}
+
+void write(Json& json, const Declined& declined) {
+    json["ask"] = declined.ask;
+    json["why"] = declined.why;
+}
+
 } // namespace
 
 // Stored in every log and record: these words never change.
@@ -169,6 +188,9 @@ const char* kindOf(const What& what) {
                           [](const Concluded&) { return "concluded"; },
                           [](const Withdrawn&) { return "withdrawn"; },
                           [](const Signed&) { return "signed"; },
+                          [](const Asked&) { return "asked"; },
+                          [](const Answered&) { return "answered"; },
+                          [](const Declined&) { return "declined"; },
                       },
                       what);
 }
@@ -180,6 +202,9 @@ int versionOf(const What& what) {
                           [](const AreaMarked&) { return 2; },
                           [](const AreaCleared&) { return 2; },
                           [](const Light&) { return 2; },
+                          [](const Asked&) { return 3; },
+                          [](const Answered&) { return 3; },
+                          [](const Declined&) { return 3; },
                           [](const auto&) { return 1; },
                       },
                       what);
@@ -195,6 +220,29 @@ const char* toText(Outcome outcome) {
         return "not inspected";
     }
     return "";
+}
+
+const char* toText(Statement::Kind kind) {
+    switch (kind) {
+    case Statement::Kind::lookAgain:
+        return "look again";
+    case Statement::Kind::question:
+        return "question";
+    case Statement::Kind::remark:
+        return "remark";
+    }
+    return "";
+}
+
+Json toJson(const Statement& statement) {
+    Json json{{"round", statement.round},
+              {"id", statement.id},
+              {"kind", toText(statement.kind)},
+              {"at", ambit::toText(statement.at)},
+              {"who", toJson(statement.who)}};
+    if (!statement.point.empty()) json["point"] = statement.point;
+    if (!statement.words.empty()) json["words"] = statement.words;
+    return json;
 }
 
 Json toJson(const Event& event) {

@@ -144,6 +144,41 @@ struct Light { ///< "light": how much there is to see by
     bool low = false;
 };
 
+/// What somebody who follows the round says to whoever walks it, as they signed it.
+struct Statement {
+    enum class Kind { lookAgain, question, remark }; ///< "look again", "question", "remark"
+    std::string round;                               ///< its id: said of this round and no other
+    std::string id; ///< 32 lower-case hex digits, chosen by who says it: the same words are not told twice
+    Kind kind{};
+    std::string point; ///< empty: of none; a look again has one
+    std::string words; ///< may be empty in a look again only
+    Instant at;        ///< by their clock
+    Person who;
+};
+
+/// A detached JWS (RFC 7515, appendix F) over the statement's canonical form; core/record makes and checks
+/// it.
+struct Jws {
+    std::string header; ///< "protected"
+    std::string signature;
+};
+
+inline constexpr std::int64_t mostAsks = 1000; ///< in one round
+
+struct Asked { ///< "asked": somebody who follows asks for a second look, asks something or remarks on it
+    std::int64_t ask = 0; ///< its number: 1, 2, 3 … in this round
+    Statement statement;
+    Jws jws;
+};
+struct Answered { ///< "answered": a question is, by whoever walks
+    std::int64_t ask = 0;
+    std::string words;
+};
+struct Declined { ///< "declined": a look again or a question is not taken up
+    std::int64_t ask = 0;
+    std::string why;
+};
+
 struct Signed {                    ///< "signed": the round is sealed
     std::string recordSha256;      ///< of the record's canonical content
     std::string certificateSha256; ///< of the signer's DER certificate
@@ -152,7 +187,7 @@ struct Signed {                    ///< "signed": the round is sealed
 
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
                           OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
-                          AreaCleared, Light, Concluded, Withdrawn, Signed>;
+                          AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
@@ -163,16 +198,23 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
-/// The version of EVENT.md that brought this kind: 1 or 2.
+/// The version of EVENT.md that brought this kind: 1, 2 or 3.
 [[nodiscard]] int versionOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);
+/// Its canonical form is what is signed.
+[[nodiscard]] Json toJson(const Statement& statement);
 /// Refuses unknown kinds, unknown or missing fields, wrong types, texts that are not plain; `where` is a JSON
 /// pointer.
 [[nodiscard]] Result<Event> eventFrom(JsonView json);
 [[nodiscard]] Result<Event> eventFrom(const Json& json); ///< by its canonical form
 
+/// The same of the two members of an `asked` event that come from elsewhere.
+[[nodiscard]] Result<Statement> statementFrom(JsonView json);
+[[nodiscard]] Result<Jws> jwsFrom(JsonView json);
+
 [[nodiscard]] const char* toText(Outcome);
+[[nodiscard]] const char* toText(Statement::Kind);
 
 /// A place as a corner is stored, rounded to the centimetre.
 [[nodiscard]] Corner cornerAt(airframe::Place place);

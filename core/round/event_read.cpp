@@ -16,6 +16,7 @@ constexpr std::int64_t mostAreas = 1000;
 constexpr std::size_t fewestCorners = 3;
 constexpr std::size_t mostCorners = 20;
 constexpr std::size_t mostDecimals = 3;
+constexpr std::size_t idDigits = 32;
 
 std::vector<walk::Step> planFrom(Fields& fields) {
     std::vector<walk::Step> plan;
@@ -151,6 +152,48 @@ AreaMarked areaFrom(Fields& fields) {
     return marked;
 }
 
+Instant instantFrom(Fields& fields) {
+    if (const auto instant = parseInstant(fields.view("at"))) return *instant;
+    fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", "at");
+    return {};
+}
+
+std::string idFrom(Fields& fields, const char* name) {
+    std::string id = fields.text(name);
+    if (id.size() != idDigits || id.find_first_not_of("0123456789abcdef") != std::string::npos)
+        fields.fail("32 hex digits in lower case are expected here.", name);
+    return id;
+}
+
+Statement statementOf(Fields&& fields) {
+    Statement statement;
+    statement.round = idFrom(fields, "round");
+    statement.id = idFrom(fields, "id");
+    statement.kind =
+        static_cast<Statement::Kind>(fields.word("kind", {"look again", "question", "remark"}));
+    const bool lookAgain = statement.kind == Statement::Kind::lookAgain;
+    statement.point = lookAgain ? fields.text("point") : fields.textIfThere("point");
+    statement.words = lookAgain ? fields.textIfThere("words") : fields.text("words");
+    statement.at = instantFrom(fields);
+    statement.who = personFrom(fields.inner("who"));
+    fields.end();
+    return statement;
+}
+
+Jws jwsOf(Fields&& fields) {
+    Jws jws{fields.text("protected"), fields.text("signature")};
+    fields.end();
+    return jws;
+}
+
+Asked askedFrom(Fields& fields) {
+    Asked asked;
+    asked.ask = fields.integer("ask", 1, mostAsks);
+    asked.statement = statementOf(fields.inner("statement"));
+    asked.jws = jwsOf(fields.inner("jws"));
+    return asked;
+}
+
 std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "opened") return openedFrom(fields);
     if (kind == "planned") return Planned{fields.text("why"), planFrom(fields)};
@@ -173,6 +216,9 @@ std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "withdrawn") return Withdrawn{fields.text("why")};
     if (kind == "signed")
         return Signed{fields.hash("recordSha256"), fields.hash("certificateSha256"), fields.text("name")};
+    if (kind == "asked") return askedFrom(fields);
+    if (kind == "answered") return Answered{fields.integer("ask", 1, mostAsks), fields.text("words")};
+    if (kind == "declined") return Declined{fields.integer("ask", 1, mostAsks), fields.text("why")};
     return std::nullopt;
 }
 
@@ -185,16 +231,26 @@ Result<Event> eventFrom(const Json& json) {
     return eventFrom(*read);
 }
 
+Result<Statement> statementFrom(JsonView json) {
+    std::optional<Error> error;
+    Statement statement = statementOf(Fields(json, Where(""), error));
+    if (error) return tl::unexpected(*error);
+    return statement;
+}
+
+Result<Jws> jwsFrom(JsonView json) {
+    std::optional<Error> error;
+    Jws jws = jwsOf(Fields(json, Where(""), error));
+    if (error) return tl::unexpected(*error);
+    return jws;
+}
+
 Result<Event> eventFrom(JsonView json) {
     std::optional<Error> error;
     Fields fields(json, Where(""), error);
     Event event;
     event.seq = fields.integer("seq", 1, mostEvents);
-    const std::string_view at = fields.view("at");
-    if (const auto instant = parseInstant(at))
-        event.at = *instant;
-    else
-        fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", "at");
+    event.at = instantFrom(fields);
     const std::string_view kind = fields.view("kind");
     if (error) return tl::unexpected(*error);
     std::optional<What> what = whatFrom(kind, fields);

@@ -200,6 +200,16 @@ public:
     std::string operator()(const Reopened& what) const {
         return pointName(airframe, what.point) + " is to be settled again";
     }
+    std::string operator()(const Asked& what) const {
+        const Statement& said = what.statement;
+        if (said.kind != Statement::Kind::lookAgain) return {};
+        return "Asked by " + said.who.name + ": look again at " + pointName(airframe, said.point);
+    }
+    std::string operator()(const Declined& what) const {
+        const Ask* ask = state.ask(what.ask);
+        if (ask == nullptr || ask->what.kind != Statement::Kind::lookAgain) return {};
+        return "The second look at " + pointName(airframe, ask->what.point) + " is declined";
+    }
     std::string operator()(const Settled& what) const {
         return pointName(airframe, what.point) + " is " + toText(what.outcome);
     }

@@ -21,6 +21,14 @@ bool leavesOut(const State& state, const Airframe& airframe) {
     return settlings(remaining(state, airframe)) < unsettled;
 }
 
+/// In a pause a point can be asked for again; what is left is ordered when the round goes on.
+std::string askedMeanwhile(const State& before, const Airframe& airframe) {
+    for (auto ask = before.asks.rbegin(); ask != before.asks.rend(); ++ask)
+        if (ask->isOpen() && ask->what.kind == Statement::Kind::lookAgain)
+            return because(before, airframe, Asked{0, ask->what, {}}, true);
+    return {};
+}
+
 /// Goes where the plan says, or there is none left to depart from.
 bool isInTurn(const State& state, const Airframe& airframe, const StandReached& reached) {
     const auto next = nextStep(state, airframe);
@@ -62,6 +70,11 @@ Result<std::optional<Planned>> reordered(const State& state, const Airframe& air
 }
 
 std::string causeOf(const State& before, const Airframe& airframe, const What& what, bool resumed) {
+    if (std::holds_alternative<Resumed>(what)) return askedMeanwhile(before, airframe);
+    if (before.phase == Phase::paused) return {}; // nobody goes anywhere: ordered when the round goes on
+    const auto* asked = std::get_if<Asked>(&what);
+    const auto point = asked == nullptr ? before.points.end() : before.points.find(asked->statement.point);
+    if (point != before.points.end() && !point->second.settled) return {}; // still to come anyhow
     const auto* reached = std::get_if<StandReached>(&what);
     if (reached != nullptr && isInTurn(before, airframe, *reached)) return {};
     // What waited for a point that can't be reached may go on once that is said.

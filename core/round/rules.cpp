@@ -13,6 +13,7 @@ using airframe::Airframe;
 using airframe::Point;
 
 constexpr std::size_t mostMarked = 20; ///< areas at a time: each makes every way longer to find
+constexpr int mostOpenAsks = 20;       ///< at a time: nobody minds more
 
 bool contains(const std::vector<std::string>& list, const std::string& id) {
     return std::find(list.begin(), list.end(), id) != list.end();
@@ -278,6 +279,60 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Light& 
     return refuse(light.low ? "The light is low already." : "The light is good already.");
 }
 
+// --- what somebody who follows asks
+// -----------------------------------------------------------------------------------
+
+Result<void> may(const State& state, const Airframe& airframe, const Asked& asked) {
+    const Statement& said = asked.statement;
+    const auto next = static_cast<std::int64_t>(state.asks.size()) + 1;
+    if (asked.ask != next)
+        return refuse("What is asked next has number " + std::to_string(next) + '.',
+                      std::to_string(asked.ask));
+    if (asked.ask > mostAsks)
+        return refuse("More than " + std::to_string(mostAsks) + " things can't be asked in a round.");
+    if (said.round != state.id) return refuse("This was said of another round.", said.round);
+    const bool again = std::any_of(state.asks.begin(), state.asks.end(),
+                                   [&](const Ask& ask) { return ask.what.id == said.id; });
+    if (again) return refuse("This was said already.", said.id, "Say it anew if it is meant again.");
+    if (!said.point.empty())
+        if (const auto point = pointOf(state, airframe, said.point); !point)
+            return tl::unexpected(point.error());
+    if (said.kind == Statement::Kind::lookAgain) {
+        if (said.point.empty()) return refuse("A look again needs a point.", {}, "Say where.");
+    } else if (said.words.empty()) {
+        return refuse("This needs words.");
+    }
+    if (said.kind == Statement::Kind::remark || state.openAskCount() < mostOpenAsks) return {};
+    return refuse(std::to_string(mostOpenAsks) + " things are asked already that are still open.", {},
+                  "Wait until one is settled, answered or declined.");
+}
+
+Result<const Ask*> openAsk(const State& state, std::int64_t number) {
+    const Ask* ask = state.ask(number);
+    const std::string name = std::to_string(number);
+    if (ask == nullptr) return refuse("Nothing was asked with number " + name + '.', name);
+    if (ask->isOpen()) return ask;
+    return refuse(ask->became == Ask::Became::told ? "A remark needs no answer."
+                                                   : "What was asked with number " + name + " isn't open.",
+                  name);
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Answered& answered) {
+    const auto ask = openAsk(state, answered.ask);
+    if (!ask) return tl::unexpected(ask.error());
+    if (answered.words.empty()) return refuse("An answer needs words.", std::to_string(answered.ask));
+    if ((*ask)->what.kind == Statement::Kind::question) return {};
+    return refuse("To look again at " + nameOf(airframe, (*ask)->what.point) + " isn't answered with words.",
+                  std::to_string(answered.ask), "Settle the point again, or decline with a reason.");
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Declined& declined) {
+    if (const auto ask = openAsk(state, declined.ask); !ask) return tl::unexpected(ask.error());
+    if (declined.why.empty())
+        return refuse("Declining needs a reason.", std::to_string(declined.ask), "Say why.");
+    return {};
+}
+
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {
     const auto obstacles = against(state, airframe, concluded.fit);
     if (obstacles.empty()) return {};
@@ -286,7 +341,7 @@ Result<void> may(const State& state, const Airframe& airframe, const Concluded& 
                                  : "";
     return refuse(std::string("The round can't be concluded as ") + (concluded.fit ? "fit" : "not fit") +
                       ": " + toText(obstacles.front(), airframe) + more,
-                  obstacles.front().id, "Settle what is left, close what is open.");
+                  obstacles.front().id, "Settle what is left, close what is open, answer what is asked.");
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Withdrawn& withdrawn) {
@@ -310,10 +365,13 @@ Result<void> fitsPhase(Phase phase, const What& what) {
     case Phase::walking:
         return {};
     case Phase::paused:
-        if (is.template operator()<Resumed, Note>()) return {};
+        if (is.template operator()<Resumed, Note, Asked, Answered, Declined>()) return {};
         return refuse("The round is paused.", {}, "Resume it first.");
     case Phase::concluded:
         if (is.template operator()<Withdrawn, Signed>()) return {};
+        if (is.template operator()<Asked>())
+            return refuse("The round is concluded: nothing more can be asked in it.", {},
+                          "Ask for the conclusion to be taken back first.");
         return refuse("The round is concluded.", {}, "Withdraw the conclusion first.");
     case Phase::sealed:
         break;
@@ -356,19 +414,32 @@ std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool
         if (found == state.points.end()) continue;
         const auto outcome = found->second.outcome();
         if (!outcome) {
-            obstacles.push_back({Obstacle::Kind::unsettled, point.id});
+            const PointState& its = found->second;
+            const bool again = its.last() != nullptr && !its.asked.empty();
+            if (again)
+                obstacles.push_back({Obstacle::Kind::lookAgain, point.id,
+                                     state.ask(its.asked.front())->what.who.name, {}});
+            else
+                obstacles.push_back({Obstacle::Kind::unsettled, point.id, {}, {}});
             continue;
         }
         const Settled& last = found->second.last()->what;
         if (fit && *outcome == Outcome::finding && last.severity == Severity::grounds)
-            obstacles.push_back({Obstacle::Kind::grounding, point.id});
+            obstacles.push_back({Obstacle::Kind::grounding, point.id, {}, {}});
         if (fit && *outcome == Outcome::notInspected && last.basis.empty())
-            obstacles.push_back({Obstacle::Kind::noBasis, point.id});
+            obstacles.push_back({Obstacle::Kind::noBasis, point.id, {}, {}});
     }
     for (const airframe::Opening& opening : airframe.openings) {
         const auto found = state.openings.find(opening.id);
         if (found != state.openings.end() && found->second.owed)
-            obstacles.push_back({Obstacle::Kind::owed, opening.id});
+            obstacles.push_back({Obstacle::Kind::owed, opening.id, {}, {}});
+    }
+    std::int64_t number = 0;
+    for (const Ask& ask : state.asks) {
+        ++number;
+        if (ask.isOpen() && ask.what.kind == Statement::Kind::question)
+            obstacles.push_back(
+                {Obstacle::Kind::question, std::to_string(number), ask.what.who.name, ask.what.words});
     }
     return obstacles;
 }
@@ -388,6 +459,10 @@ std::string toText(const Obstacle& obstacle, const Airframe& airframe) {
     case Obstacle::Kind::noBasis:
         return nameOf(airframe, obstacle.id) +
                " is not inspected, and nothing is stated that allows flight without it.";
+    case Obstacle::Kind::lookAgain:
+        return nameOf(airframe, obstacle.id) + " is to be looked at again: asked by " + obstacle.by + '.';
+    case Obstacle::Kind::question:
+        return obstacle.by + " asks " + quoted(obstacle.words) + " and has no answer yet.";
     }
     return {};
 }

@@ -7,8 +7,8 @@ namespace ambit::round {
 
 /// May this happen now? The error (code refused) says why not and what to do. The rules:
 /// - events' numbers follow each other; time may run backwards (clocks are set), it is kept as told;
-/// - a sealed round takes nothing more; a concluded one only Withdrawn and Signed; a paused one only Resumed
-/// and Note;
+/// - a sealed round takes nothing more; a concluded one only Withdrawn and Signed; a paused one only Resumed,
+/// Note, and what is asked and said to that;
 /// - a stand exists; an `onlyFrom` stand is reached from one of those; a blocked one is not reached, and
 /// nothing is settled as sound or finding there and nothing set, also by who stands on it already;
 /// - a stand is blocked with a reason, once, and freed when it is blocked;
@@ -16,6 +16,10 @@ namespace ambit::round {
 /// the person is (the walk's start before any stand); twenty at a time at most; it is cleared when it is
 /// marked;
 /// - the light is said to be what it was not;
+/// - what is asked has the next number, is said of this round, at a point of this walk if at any, and for the
+/// first time (its id); twenty can be open at a time at most;
+/// - a question is answered with words; a look again or a question is declined with a reason; each once. A
+/// look again also ends when its point is settled;
 /// - a setting is changed at one of the change's stands, from the state it is in, its `needs` in this walk
 /// settled sound;
 /// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk
@@ -25,7 +29,7 @@ namespace ambit::round {
 /// be said anywhere;
 /// - an unsettled point can't be re-opened, a settled one must be re-opened before it is settled again;
 /// - an opening is made when it is not owed and closed when it is;
-/// - a conclusion needs every point of the walk settled and nothing owed; `fit` also no grounding finding and
+/// - a conclusion needs every point of the walk settled, nothing owed and nothing asked that is still open; `fit` also no grounding finding and
 /// no not-inspected
 ///   point without a stated basis;
 /// - a signature names the concluded round's signer.
@@ -37,12 +41,14 @@ namespace ambit::round {
 
 /// One thing that stands against a conclusion.
 struct Obstacle {
-    enum class Kind { unsettled, owed, grounding, noBasis };
+    enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question };
     Kind kind{};
-    std::string id; ///< of the point or opening
+    std::string id; ///< of the point or opening; a question's number
+    std::string by;    ///< who asked: of lookAgain (a point that was settled before) and question
+    std::string words; ///< of a question
 };
 
-/// Everything that stands against concluding `fit` (or not fit: unsettled and owed only), in listed order.
+/// Everything that stands against concluding `fit` (or not fit: unsettled, owed and asked only), in listed order.
 [[nodiscard]] std::vector<Obstacle> against(const State& state, const airframe::Airframe& airframe, bool fit);
 
 [[nodiscard]] std::string toText(const Obstacle& obstacle, const airframe::Airframe& airframe);

@@ -36,6 +36,16 @@ void close(OpeningState& opening, Instant at) {
     opening.closedAt = at;
 }
 
+Ask& askOf(State& state, std::int64_t number) {
+    return state.asks[static_cast<std::size_t>(number) - 1]; // the rules know it is there
+}
+
+void end(Ask& ask, Ask::Became became, Instant at, const std::string& words) {
+    ask.became = became;
+    ask.until = at;
+    ask.words = words;
+}
+
 void enact(State& /*state*/, const Airframe& /*airframe*/, const Opened& /*first*/, Instant /*at*/) {}
 
 void enact(State& state, const Airframe& /*airframe*/, const Planned& planned, Instant /*at*/) {
@@ -55,6 +65,10 @@ void enact(State& state, const Airframe& airframe, const Settled& settled, Insta
     PointState& point = state.points[settled.point];
     point.settlings.push_back({settled, at, state.stand.value_or(""), state.settings});
     point.settled = true;
+    point.reopened = false;
+    for (const std::int64_t number : point.asked) // whatever was seen, it was looked at again, or can't be
+        end(askOf(state, number), Ask::Became::settled, at, {});
+    point.asked.clear();
     const airframe::Point& described = *airframe.point(settled.point);
     // Looked at, it was opened, whatever was found; only sound puts something right.
     if (settled.outcome != Outcome::notInspected) {
@@ -70,7 +84,32 @@ void enact(State& state, const Airframe& airframe, const Settled& settled, Insta
 void enact(State& state, const Airframe& /*airframe*/, const Reopened& reopened, Instant /*at*/) {
     PointState& point = state.points[reopened.point];
     point.settled = false;
+    point.reopened = true;
     point.reopenedWhy = reopened.why;
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Asked& asked, Instant at) {
+    const Statement& said = asked.statement;
+    Ask& ask = state.asks.emplace_back(Ask{said, at, Ask::Became::open, {}, {}});
+    if (said.kind == Statement::Kind::remark) ask.became = Ask::Became::told;
+    if (said.kind != Statement::Kind::lookAgain) return;
+    PointState& point = state.points[said.point];
+    point.asked.push_back(asked.ask);
+    point.settled = false;
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Answered& answered, Instant at) {
+    end(askOf(state, answered.ask), Ask::Became::answered, at, answered.words);
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Declined& declined, Instant at) {
+    Ask& ask = askOf(state, declined.ask);
+    end(ask, Ask::Became::declined, at, declined.why);
+    if (ask.what.kind != Statement::Kind::lookAgain) return;
+    PointState& point = state.points[ask.what.point];
+    std::erase(point.asked, declined.ask);
+    // Nothing else asks for it: what it was settled as before counts again.
+    point.settled = point.asked.empty() && !point.reopened && !point.settlings.empty();
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const OpeningMade& made, Instant at) {
@@ -168,6 +207,16 @@ int State::findingCount() const {
     return static_cast<int>(std::count_if(points.begin(), points.end(), [](const auto& point) {
         return point.second.outcome() == Outcome::finding;
     }));
+}
+
+int State::openAskCount() const {
+    return static_cast<int>(
+        std::count_if(asks.begin(), asks.end(), [](const Ask& ask) { return ask.isOpen(); }));
+}
+
+const Ask* State::ask(std::int64_t number) const {
+    if (number < 1 || number > static_cast<std::int64_t>(asks.size())) return nullptr;
+    return &asks[static_cast<std::size_t>(number) - 1];
 }
 
 std::vector<std::string> State::owed() const {

@@ -17,8 +17,10 @@ struct PointState {
         airframe::Settings settings;
     };
     std::vector<Settling> settlings;
-    bool settled = false;
-    std::string reopenedWhy; ///< of the last re-opening
+    bool settled = false;             ///< and nothing has asked for it again since
+    bool reopened = false;            ///< by whoever walks, and not settled since
+    std::string reopenedWhy;          ///< of the last re-opening
+    std::vector<std::int64_t> asked;  ///< the open asks to look again here, by their numbers
 
     [[nodiscard]] const Settling* last() const { return settlings.empty() ? nullptr : &settlings.back(); }
     /// The outcome that counts; nullopt while to be settled.
@@ -45,6 +47,18 @@ struct MarkedArea {
     Instant since;
 };
 
+/// Something that was asked by somebody who follows, and what came of it.
+struct Ask {
+    enum class Became { open, settled, answered, declined, told }; ///< told: a remark needs nothing
+    Statement what;
+    Instant at; ///< when it came
+    Became became = Became::open;
+    std::optional<Instant> until; ///< when that was; none while open, and of a remark
+    std::string words;            ///< the answer, or why not
+
+    [[nodiscard]] bool isOpen() const { return became == Became::open; }
+};
+
 enum class Phase { walking, paused, concluded, sealed };
 
 struct State {
@@ -64,6 +78,7 @@ struct State {
     std::map<std::int64_t, MarkedArea> marked;   ///< by the area's number
     std::int64_t areasEver = 0;                  ///< marked in this round, those cleared again too
     bool lightLow = false;
+    std::vector<Ask> asks; ///< the first has number 1
     std::optional<Concluded> conclusion;
     std::optional<Signed> signature;
     std::int64_t pausedMs = 0; ///< time spent paused, of finished pauses
@@ -71,6 +86,9 @@ struct State {
 
     [[nodiscard]] int settledCount() const;
     [[nodiscard]] int findingCount() const;
+    [[nodiscard]] int openAskCount() const; ///< what must be settled, answered or declined
+    /// By its number; nullptr if there is none.
+    [[nodiscard]] const Ask* ask(std::int64_t number) const;
     [[nodiscard]] std::vector<std::string>
     owed() const; ///< openings, listed order of the airframe not kept: by id
 };

@@ -81,13 +81,13 @@ QString whereWords(const Context& context, const Finding& finding) {
 QString takenBackWords(const Context& context, const Finding& finding) {
     const auto& entries = finding.point.entries;
     QString why;
-    for (const Entry& entry : entries)
-        if (&entry > &finding.entry && !entry.settled) {
-            why = shown(entry.reopenedWhy);
-            break;
+    for (const Entry* entry = &finding.entry + 1; entry <= &entries.back() && !entry->settled; ++entry)
+        if (entry->kind != Entry::Kind::declined) {
+            why = againWords(*entry);
+            why.front() = why.front().toUpper();
         }
     const Entry& last = finding.point.counting();
-    return QStringLiteral("Re-opened: ") + why + QStringLiteral(" Settled again at ") +
+    return why + (why.endsWith(u'.') ? QStringLiteral(" Settled again at ") : QStringLiteral(". Settled again at ")) +
            context.clock.time(last.at) + QStringLiteral(": ") + outcomeWord(last.settled->outcome) + u'.';
 }
 

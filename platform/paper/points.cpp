@@ -36,7 +36,7 @@ void addHeader(Sheet& sheet) {
 /// One settling, said in a line under the one that counts.
 QString earlierWords(const Context& context, const PointView& point, const Entry& entry) {
     const QString at = context.clock.time(entry.at) + u' ';
-    if (!entry.settled) return at + QStringLiteral("re-opened: ") + shown(entry.reopenedWhy);
+    if (!entry.settled) return at + againWords(entry);
     const round::Settled& settled = *entry.settled;
     QString words = at + outcomeWord(settled.outcome);
     if (settled.value) words += QStringLiteral(", ") + valueWords(*point.point, settled);

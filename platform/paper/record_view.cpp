@@ -1,6 +1,7 @@
 #include "paper/record_view.hpp"
 
 #include "base/pointer.hpp"
+#include "record/asked.hpp"
 #include "record/record.hpp"
 
 #include <algorithm>
@@ -33,6 +34,11 @@ public:
 
     Result<void> next(const round::Event& event) {
         if (auto applied = round::apply(view.state, airframe, event); !applied) return applied;
+        if (const auto* asked = std::get_if<round::Asked>(&event.what)) {
+            const auto by = record::checkAsked(*asked);
+            if (!by) return tl::unexpected(by.error());
+            view.askKeys.push_back(by->sha256);
+        }
         std::visit([&](const auto& what) { note(what, event.at); }, event.what);
         noteOpenings(event.at, false);
         return {};
@@ -52,16 +58,34 @@ private:
     }
     void note(const round::Settled& what, Instant at) {
         PointView& point = view.points[index.at(what.point)];
-        point.entries.push_back({at, stand(), what, {}});
+        point.entries.push_back({Entry::Kind::settled, at, stand(), what, {}, {}});
         // One line tells a run of them.
         const auto& line = view.timeline;
         if (line.back().kind != Kind::settled) add(Kind::settled, at, {}, {});
         view.timeline.back().numbers.push_back(point.number);
     }
     void note(const round::Reopened& what, Instant at) {
-        view.points[index.at(what.point)].entries.push_back({at, stand(), std::nullopt, what.why});
+        tell(what.point, {Entry::Kind::reopened, at, stand(), std::nullopt, what.why, {}});
         add(Kind::reopened, at, what.point, what.why);
         ++view.reopenings;
+    }
+    void note(const round::Asked& what, Instant at) {
+        const round::Statement& said = what.statement;
+        add(Kind::asked, at, std::to_string(what.ask), said.words);
+        if (said.kind == round::Statement::Kind::lookAgain)
+            tell(said.point, {Entry::Kind::asked, at, stand(), std::nullopt, said.words, said.who.name});
+    }
+    void note(const round::Answered& what, Instant at) {
+        add(Kind::answered, at, std::to_string(what.ask), what.words);
+    }
+    void note(const round::Declined& what, Instant at) {
+        add(Kind::declined, at, std::to_string(what.ask), what.why);
+        const round::Statement& said = view.state.ask(what.ask)->what;
+        if (said.kind == round::Statement::Kind::lookAgain)
+            tell(said.point, {Entry::Kind::declined, at, stand(), std::nullopt, what.why, said.who.name});
+    }
+    void tell(const std::string& point, Entry entry) {
+        view.points[index.at(point)].entries.push_back(std::move(entry));
     }
     void note(const round::OpeningMade& /*what*/, Instant /*at*/) {}
     void note(const round::OpeningClosed& /*what*/, Instant /*at*/) {}
@@ -174,10 +198,10 @@ Result<void> checkKind(const Json& content) {
         const auto found = content.find(name);
         return found != content.end() && *found == value;
     };
-    if (content.is_object() && is("format", "ambit-record") && (is("version", 1) || is("version", 2)) &&
+    if (content.is_object() && is("format", "ambit-record") && (is("version", 1) || is("version", 2) || is("version", 3)) &&
         is("kind", "round"))
         return {};
-    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 or 2.", "/format",
+    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 3.", "/format",
                 "A newer Ambit may know this one.");
 }
 

@@ -10,12 +10,15 @@
 
 namespace ambit::paper {
 
-/// One time a point was settled, or re-opened.
+/// One time a point was settled, or re-opened, or asked for again, or that was declined.
 struct Entry {
+    enum class Kind { settled, reopened, asked, declined };
+    Kind kind = Kind::settled;
     Instant at;
     std::string stand; ///< id; empty: none reached yet
     std::optional<round::Settled> settled;
-    std::string reopenedWhy;
+    std::string words; ///< why it was re-opened or declined; what was asked
+    std::string by;    ///< who asked
 };
 
 struct PointView {
@@ -54,12 +57,15 @@ struct TimelineEntry {
         marked,
         cleared,
         light,
+        asked,
+        answered,
+        declined,
         withdrawn,
         concluded
     };
     Kind kind{};
     Instant at;
-    std::string id;           ///< of stand, setting, opening or point; number of a marked area
+    std::string id;           ///< of stand, setting, opening or point; number of a marked area or an ask
     std::string words;        ///< state id of a setting; else what was said
     std::vector<int> numbers; ///< settled points
     bool fit = false;         ///< as concluded
@@ -87,6 +93,7 @@ struct RecordView {
     std::vector<PointView> points; ///< listed order
     std::vector<OpeningView> openings;
     std::vector<DifferenceView> differences; ///< in the order told
+    std::vector<std::string> askKeys;        ///< of each of the state's asks: its key's fingerprint
     std::vector<TimelineEntry> timeline;
     int pauses = 0;
     int reopenings = 0;
@@ -97,8 +104,8 @@ struct RecordView {
     [[nodiscard]] bool hasFindings() const; ///< also those that no longer count
 };
 
-/// Errors as of round::eventFrom and round::fold, with the JSON pointer; refused if the round isn't
-/// concluded. The airframe must outlive the view.
+/// Errors as of round::eventFrom and round::fold, with the JSON pointer; signature: something wasn't asked by
+/// whom it says; refused if the round isn't concluded. The airframe must outlive the view.
 [[nodiscard]] Result<RecordView> viewOf(const Json& content, const airframe::Airframe& airframe);
 
 } // namespace ambit::paper

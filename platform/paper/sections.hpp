@@ -23,6 +23,10 @@ void addFindings(const Context& context);
 void addFigure(const Context& context);
 void addPoints(const Context& context);
 void addTimeline(const Context& context);
+void addAsks(const Context& context); ///< only where something was asked
+
+/// “look again at 12, Oil level”, “a question”: what an ask is.
+[[nodiscard]] QString askWords(const RecordView& view, const round::Ask& ask);
 
 /// A heading with what it is about; what follows begins on the same page.
 void addHeading(Sheet& sheet, const QString& words, const QString& about);

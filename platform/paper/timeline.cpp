@@ -43,6 +43,16 @@ QString areaWords(const std::string& number) {
     return QStringLiteral("area ") + shown(number);
 }
 
+const round::Ask& askOf(const RecordView& view, const TimelineEntry& entry) {
+    return *view.state.ask(std::stoll(entry.id)); // the fold has checked it
+}
+
+/// Whose ask it ends.
+QString toWhom(const RecordView& view, const TimelineEntry& entry) {
+    const round::Ask& ask = askOf(view, entry);
+    return shown(ask.what.who.name) + QStringLiteral(", ") + askWords(view, ask) + QStringLiteral(": ");
+}
+
 Line lineOf(const RecordView& view, const TimelineEntry& entry) {
     switch (entry.kind) {
     case Kind::opened:
@@ -82,6 +92,17 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
         return {QStringLiteral("Out of the way"), areaWords(entry.id)};
     case Kind::light:
         return {QStringLiteral("Light"), entry.low ? QStringLiteral("low") : QStringLiteral("good again")};
+    case Kind::asked: {
+        const round::Ask& ask = askOf(view, entry);
+        return {QStringLiteral("Asked"), shown(ask.what.who.name) + QStringLiteral(", ") +
+                                             askWords(view, ask) +
+                                             (entry.words.empty() ? QString() : QStringLiteral(": ")) +
+                                             shown(entry.words)};
+    }
+    case Kind::answered:
+        return {QStringLiteral("Answered"), toWhom(view, entry) + shown(entry.words)};
+    case Kind::declined:
+        return {QStringLiteral("Declined"), toWhom(view, entry) + shown(entry.words)};
     case Kind::withdrawn:
         return {QStringLiteral("Taken back"), QStringLiteral("the conclusion: ") + shown(entry.words), true};
     case Kind::concluded:
@@ -212,6 +233,7 @@ void addTimeline(const Context& context) {
                    QStringLiteral(". Numbers are those of the list of points."));
     for (const TimelineEntry& entry : context.view.timeline)
         addLine(context, entry);
+    addAsks(context);
     addDifferences(context);
     addOpenings(context);
     addCautions(context);

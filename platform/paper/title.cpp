@@ -112,6 +112,9 @@ void addCounts(const Context& context) {
     if (view.reopenings > 0)
         also << counted(view.reopenings, QStringLiteral("re-opened and settled again"),
                         QStringLiteral("re-opened and settled again"));
+    if (const auto asks = static_cast<int>(view.state.asks.size()); asks > 0)
+        also << counted(asks, QStringLiteral("thing asked by who followed"),
+                        QStringLiteral("things asked by those who followed"));
     sheet.text(Text(also.join(QStringLiteral("; ")) + u'.', style::quiet, area::width));
 }
 

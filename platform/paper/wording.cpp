@@ -94,6 +94,20 @@ QString outcomeWord(round::Outcome outcome) {
     return QString::fromUtf8(round::toText(outcome));
 }
 
+QString againWords(const Entry& entry) {
+    const QString words = entry.words.empty() ? QString() : QStringLiteral(": ") + shown(entry.words);
+    switch (entry.kind) {
+    case Entry::Kind::asked:
+        return QStringLiteral("asked by %1 to be looked at again").arg(shown(entry.by)) + words;
+    case Entry::Kind::declined:
+        return QStringLiteral("what %1 asked was declined").arg(shown(entry.by)) + words;
+    case Entry::Kind::reopened:
+    case Entry::Kind::settled:
+        break;
+    }
+    return QStringLiteral("re-opened") + words;
+}
+
 QString severityWords(airframe::Severity severity) {
     return severity == airframe::Severity::grounds ? QStringLiteral("Grounds the aircraft")
                                                    : QStringLiteral("For assessment");

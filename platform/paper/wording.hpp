@@ -36,6 +36,8 @@ private:
 
 [[nodiscard]] QString howWords(const airframe::Point& point);
 [[nodiscard]] QString outcomeWord(round::Outcome outcome);
+/// Why a point was to be settled again, or wasn't: “re-opened: …”, “asked by … to be looked at again: …”.
+[[nodiscard]] QString againWords(const Entry& entry);
 [[nodiscard]] QString severityWords(airframe::Severity severity);
 [[nodiscard]] QString standName(const RecordView& view, const std::string& id);
 [[nodiscard]] QString valueWords(const airframe::Point& point,

@@ -127,6 +127,11 @@ Result<void> Player::playSingle(const Action& action) {
     const auto mark = [&](const Mark& area) {
         return anew(round::AreaMarked{round->state().areasEver + 1, area.outline, area.why});
     };
+    const auto hear = [&](const Ask& ask) -> Result<void> {
+        auto asked = asker.say(ask, round->state(), at);
+        if (!asked) return tl::unexpected(asked.error());
+        return anew(std::move(*asked));
+    };
     const auto notHere = [](const auto&) -> Result<void> {
         return fail(ErrorCode::invalid, "This action has no place here.", "",
                     "A round is opened first and signed last.");
@@ -143,7 +148,7 @@ Result<void> Player::playSingle(const Action& action) {
                                       [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
                                       [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
                                       [&](const Pause&) { return act(round::Paused{}); },
-                                      [&](const Resume&) { return act(round::Resumed{}); },
+                                      [&](const Resume&) { return anew(round::Resumed{}); },
                                       [&](const Note& a) { return act(round::Note{a.words}); },
                                       [&](const Block& a) {
                                           return anew(round::StandBlocked{a.stand, a.why});
@@ -152,6 +157,9 @@ Result<void> Player::playSingle(const Action& action) {
                                       [&](const Mark& a) { return mark(a); },
                                       [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
                                       [&](const Lighting& a) { return anew(round::Light{a.low}); },
+                                      [&](const Ask& a) { return hear(a); },
+                                      [&](const Answer& a) { return act(round::Answered{a.ask, a.words}); },
+                                      [&](const Decline& a) { return anew(round::Declined{a.ask, a.why}); },
                                       [&](const Conclude& a) {
                                           return act(round::Concluded{a.fit, a.reasons});
                                       },
@@ -193,7 +201,11 @@ public:
     }
 
 private:
-    Result<void> compare(const round::Event& event) {
+    Result<void> compare(round::Event event) {
+        // The same words are signed otherwise each time; what is stored was checked when it was.
+        auto* asked = std::get_if<round::Asked>(&event.what);
+        const auto* known = std::get_if<round::Asked>(&stored[taken].what);
+        if (asked != nullptr && known != nullptr) asked->jws = known->jws;
         if (canonicalJson(toJson(stored[taken])) != canonicalJson(toJson(event)))
             return fail(ErrorCode::conflict, "The archive holds this round with another event here.",
                         "event " + std::to_string(event.seq),

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "archive/open_round.hpp"
-#include "script/script.hpp"
+#include "script/asker.hpp"
 
 #include <functional>
 
@@ -26,8 +26,9 @@ namespace ambit::script {
 /// Plays actions one by one on a round that is walked; `sign` is not its job.
 class Player {
 public:
-    Player(archive::OpenRound& onRound, std::filesystem::path photoFolder, Instant openedAt)
-        : round(&onRound), folder(std::move(photoFolder)), now(openedAt) {}
+    /// `folder`: where the paths of photos and keys start.
+    Player(archive::OpenRound& onRound, const std::filesystem::path& itsFolder, Instant openedAt)
+        : round(&onRound), folder(itsFolder), asker(itsFolder), now(openedAt) {}
 
     /// One line's events. The error's `where` names the line.
     [[nodiscard]] Result<void> play(const Action& action);
@@ -38,6 +39,7 @@ private:
 
     archive::OpenRound* round;
     std::filesystem::path folder;
+    Asker asker;
     Instant now;
 };
 
@@ -45,8 +47,8 @@ private:
 using Committed = std::function<void(const round::Event&)>;
 
 /// Walks the whole script but its `sign` on the archive. Where the archive holds a part of this very round
-/// already, each event is compared with the stored one (a difference is a conflict, naming its number) and
-/// the walk goes on where the log ends. The airframe and the archive must outlive the round given back.
+/// already, each event is compared with the stored one (a difference is a conflict, naming its number; an ask's
+/// signature, made anew, may differ) and the walk goes on where the log ends. The airframe and the archive must outlive the round given back.
 [[nodiscard]] Result<archive::OpenRound> walkScript(archive::Archive& archive,
                                                     const airframe::Airframe& airframe,
                                                     std::string_view airframeText, const Script& script,

@@ -106,6 +106,26 @@ Mark readMark(Fields& fields) {
     return mark;
 }
 
+std::string pathBeside(Fields& fields, const char* name) {
+    std::string path = fields.textIfThere(name);
+    if (!path.empty() && !isBeside(path)) fields.fail("A path beside the script is expected here.", name);
+    return path;
+}
+
+Ask readAsk(Fields& fields) {
+    Ask ask;
+    ask.kind = static_cast<round::Statement::Kind>(fields.word("kind", {"look again", "question", "remark"}));
+    const bool lookAgain = ask.kind == round::Statement::Kind::lookAgain;
+    ask.point = lookAgain ? fields.text("point") : fields.textIfThere("point");
+    ask.words = lookAgain ? fields.textIfThere("words") : fields.text("words");
+    ask.who = readPerson(fields.inner("who"));
+    ask.key = pathBeside(fields, "key");
+    if (!ask.key.empty() && !fields.has("passphrase")) fields.fail("This field is missing.", "passphrase");
+    ask.passphrase = pathBeside(fields, "passphrase");
+    if (ask.key.empty() && !ask.passphrase.empty()) fields.fail("There is no key to open with it.", "passphrase");
+    return ask;
+}
+
 Conclude readConclude(Fields& fields) {
     return {fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
 }
@@ -137,6 +157,9 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
     if (word == "marked") return readMark(fields);
     if (word == "cleared") return Clear{fields.integer("area", 1, 1000)};
     if (word == "light") return Lighting{fields.word("is", {"low", "good"}) == 0};
+    if (word == "asked") return readAsk(fields);
+    if (word == "answer") return Answer{fields.integer("ask", 1, round::mostAsks), fields.text("words")};
+    if (word == "decline") return Decline{fields.integer("ask", 1, round::mostAsks), fields.text("why")};
     if (word == "follow") return readFollow(fields);
     if (word == "conclude") return readConclude(fields);
     if (word == "sign") return Sign{};

@@ -67,6 +67,22 @@ struct Clear {
 struct Lighting {
     bool low = false;
 };
+struct Ask { ///< what somebody who follows says
+    round::Statement::Kind kind{};
+    std::string point;
+    std::string words;
+    round::Person who;
+    std::string key;        ///< path of who's key file beside the script; empty: one made for this walk
+    std::string passphrase; ///< path of a file with the key's passphrase in its first line
+};
+struct Answer {
+    std::int64_t ask = 0;
+    std::string words;
+};
+struct Decline {
+    std::int64_t ask = 0;
+    std::string why;
+};
 struct Follow {
     std::optional<std::string> until;
     std::map<std::string, std::string> values; ///< point → measured value
@@ -78,7 +94,7 @@ struct Conclude {
 struct Sign {};
 
 using Doing = std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note,
-                           Block, Free, Mark, Clear, Lighting, Follow, Conclude, Sign>;
+                           Block, Free, Mark, Clear, Lighting, Ask, Answer, Decline, Follow, Conclude, Sign>;
 
 struct Action {
     Doing what;

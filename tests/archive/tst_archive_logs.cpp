@@ -4,6 +4,7 @@
 #include "archive/verify.hpp"
 #include "archives.hpp"
 #include "raw.hpp"
+#include "record/asked.hpp"
 
 #include <QTest>
 #include <csignal>
@@ -82,6 +83,34 @@ private slots:
         };
         QVERIFY(isNamed(open));
         QVERIFY(!isNamed(sealed));
+    }
+
+    // Nobody is made to have said what they didn't: not through the round, and not past it.
+    void aForgedAskIsRefusedAndFound() {
+        auto here = house->open();
+        auto resumed = archive::OpenRound::resume(here, house->machine, open);
+        QVERIFY(resumed);
+        const round::Person ines{"Ines Example", "instructor", ""};
+        const auto key =
+            record::unlock(record::newKeyFile(ines.name, "long enough", {0}).value(), "long enough");
+        QVERIFY(key);
+        round::Asked asked{
+            1, {open, std::string(32, 'a'), round::Statement::Kind::remark, {}, "Well seen.", {5}, ines}, {}};
+        asked.jws = record::signStatement(asked.statement, *key).value();
+        round::Asked forged = asked;
+        forged.statement.words = "Never mind.";
+        const auto seq = resumed->state().lastSeq;
+        const auto done = resumed->act(forged, {9});
+        QVERIFY(!done);
+        QCOMPARE(done.error().code, ErrorCode::signature);
+        QCOMPARE(resumed->state().lastSeq, seq);
+        QCOMPARE(here.events(open)->size(), static_cast<std::size_t>(seq));
+        QVERIFY(resumed->act(asked, {9}));
+        QVERIFY(!isBroken(here));
+        forged.ask = 2;
+        forged.statement.id[0] = 'b';
+        QVERIFY(here.append(open, {seq + 2, {9}, forged}));
+        QVERIFY(isBroken(here));
     }
 
     void aLogGoesOnWhereTheOtherArchiveHasMore() {
@@ -164,6 +193,13 @@ private slots:
     }
 
 private:
+    /// Does `verify` say so of the open round?
+    [[nodiscard]] bool isBroken(const Archive& archive) const {
+        const auto checked = archive::verify(archive);
+        return checked && std::any_of(checked->broken.begin(), checked->broken.end(),
+                                      [&](const auto& one) { return one.sha256 == open; });
+    }
+
     std::unique_ptr<House> house;
     std::string open, sealed, record;
 };

@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/hash.hpp"
+#include "record/asked.hpp"
 #include "walk/plan.hpp"
 
 #include <QBuffer>
@@ -60,6 +61,7 @@ public:
                 act(settled(*out.airframe.point(settle->point)), 11000);
                 if (++count == points / 2 && wishes.interrupted) interrupt(settle->point);
                 if (count == points / 3 && wishes.differs) differ();
+                if (count == points / 4 && wishes.asked) ask(settle->point);
             }
         }
     }
@@ -85,6 +87,27 @@ private:
         act(round::AreaMarked{1, {{"30", "0"}, {"35", "0"}, {"35", "2.5"}, {"30", "2.5"}}, "Another machine"},
             5000);
         act(round::Light{true}, 1000);
+    }
+
+    /// Four times, by somebody with a key of their own.
+    void ask(const std::string& point) {
+        using Kind = round::Statement::Kind;
+        const round::Person ines{"Ines Example", "instructor", "DEMO-FI-0007"};
+        const auto file = record::newKeyFile(ines.name, "for this test", {at});
+        const auto key = record::unlock(*file, "for this test");
+        const auto say = [&](Kind kind, const std::string& where, const std::string& words) {
+            const auto number = static_cast<std::int64_t>(state.asks.size()) + 1;
+            const std::string id = sha256Hex(std::to_string(number)).substr(0, 32);
+            const round::Statement statement{state.id, id, kind, where, words, {at}, ines};
+            act(round::Asked{number, statement, record::signStatement(statement, *key).value()}, 2000);
+        };
+        say(Kind::lookAgain, point, "From below too, please.");
+        act(settled(*out.airframe.point(point)), 9000);
+        say(Kind::lookAgain, point, "");
+        act(round::Declined{2, "Seen twice by now: " + wishes.words}, 4000);
+        say(Kind::question, point, "What does the handbook say of it?");
+        act(round::Answered{3, "To look at both sides."}, 6000);
+        say(Kind::remark, "", "Take your time.");
     }
 
     void interrupt(const std::string& point) {

@@ -19,6 +19,7 @@ struct RoundWishes {
     bool fit = true;
     bool interrupted = true; ///< a pause, a note, a re-opened point
     bool differs = false;    ///< a stand blocked and freed, an area marked, low light
+    bool asked = false;      ///< a look again settled and one declined, a question, a remark
     int longWords = 0;       ///< times a finding's words are repeated
     std::string name = "Robin Example";
     std::string words =

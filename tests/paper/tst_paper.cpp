@@ -290,6 +290,36 @@ private slots:
         QVERIFY(usual && !textOf(usual->pages.pdf).contains("What could not be used"));
     }
 
+    void whatWasAskedIsTold() {
+        test::RoundWishes wishes;
+        wishes.asked = true;
+        wishes.words = "look.";
+        const auto round = test::walked(helicopter, wishes);
+        QCOMPARE(round.content["version"], Json(3));
+        const auto drawn = draw(round);
+        QVERIFY2(drawn, drawn ? "" : toText(drawn.error()).c_str());
+        const QString text = textOf(drawn->pages.pdf).simplified();
+        if (text.isEmpty()) QSKIP("no pdftotext");
+        QVERIFY(text.contains("What was asked, and what came of it"));
+        QVERIFY(text.contains("4 things asked by those who followed"));
+        QCOMPARE(text.count("From below too, please."), 3); // at its point, as it happened, and in the list
+        QVERIFY(text.contains("asked by Ines Example to be looked at again: From below too"));
+        QVERIFY(text.contains("Settled after it, "));
+        QCOMPARE(text.count("Seen twice by now: look."), 3);
+        QCOMPARE(text.count("To look at both sides."), 2);
+        QCOMPARE(text.count("Take your time."), 2);
+        QVERIFY(text.contains("Ines Example, instructor, DEMO-FI-0007"));
+        wishes.asked = false;
+        const auto usual = draw(test::walked(helicopter, wishes));
+        QVERIFY(usual && !textOf(usual->pages.pdf).contains("What was asked"));
+        // Not with words that nobody signed.
+        Json forged = round.content;
+        for (Json& event : forged["events"])
+            if (event["kind"] == "asked") event["statement"]["who"]["role"] = "owner";
+        const auto refused = paper::drawRecord(forged, &round.airframe, round.photos, signer());
+        QVERIFY(!refused && refused.error().code == ErrorCode::signature);
+    }
+
     void badContentIsAnError() {
         const auto round = test::walked(helicopter);
         const auto refused = [&](const Json& content) {

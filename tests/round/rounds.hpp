@@ -66,6 +66,16 @@ inline round::AreaMarked area(std::int64_t number, double left, double low, doub
     return marked;
 }
 
+/// As somebody who follows the round would say it; unsigned, since core/round doesn't look at that.
+inline round::Asked ask(std::int64_t number, const std::string& roundId, round::Statement::Kind kind,
+                        const std::string& point, const std::string& words) {
+    std::string id(32, 'a');
+    id.replace(0, std::to_string(number).size(), std::to_string(number));
+    return {number,
+            {roundId, id, kind, point, words, {1750000000500}, {"Ines Example", "instructor", "FI 7"}},
+            {"header", "signature"}};
+}
+
 /// A round in memory; time goes on by a second an event.
 class Round {
 public:
@@ -123,7 +133,8 @@ inline std::string described(const round::State& state) {
               {"plan", toJson(round::Event{1, {}, round::Planned{"", state.plan}})},
               {"paused", {state.pausedMs, state.pausedSince ? state.pausedSince->ms : -1}}};
     for (const auto& [id, point] : state.points) {
-        Json& its = json["points"][id] = {{"settled", point.settled}, {"why", point.reopenedWhy}};
+        Json& its = json["points"][id] = {{"settled", point.settled}, {"why", point.reopenedWhy},
+                                        {"again", point.reopened}, {"asked", point.asked}};
         for (const auto& one : point.settlings)
             its["settlings"].push_back({toJson(round::Event{1, one.at, one.what}), one.stand, one.settings});
     }
@@ -137,6 +148,9 @@ inline std::string described(const round::State& state) {
         for (const auto& corner : area.outline)
             its.push_back({round::cornerAt(corner).x, round::cornerAt(corner).y});
     }
+    for (const auto& one : state.asks)
+        json["asks"].push_back({toJson(one.what), one.at.ms, static_cast<int>(one.became),
+                                one.until ? one.until->ms : -1, one.words});
     json["differs"] = {state.areasEver, state.lightLow};
     if (state.conclusion) json["conclusion"] = toJson(round::Event{1, {}, *state.conclusion});
     if (state.signature) json["signature"] = toJson(round::Event{1, {}, *state.signature});

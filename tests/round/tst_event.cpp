@@ -46,7 +46,12 @@ std::vector<What> oneOfEach() {
             Concluded{true, ""},
             Concluded{false, "Crack at the hinge."},
             Withdrawn{"Forgot the oil."},
-            Signed{hash, hash, "Robin Example"}};
+            Signed{hash, hash, "Robin Example"},
+            test::ask(1, std::string(32, 'f'), Statement::Kind::lookAgain, "oil", ""),
+            test::ask(2, std::string(32, 'f'), Statement::Kind::question, "oil", "Which stick?"),
+            test::ask(3, std::string(32, 'f'), Statement::Kind::remark, "", "Well seen."),
+            Answered{2, "The yellow one."},
+            Declined{1, "Seen from the other side."}};
 }
 
 Json jsonOf(const What& what) {
@@ -104,6 +109,34 @@ private slots:
                  std::string(R"({"area":1,"at":"2025-06-15T15:06:40.123Z","kind":"area cleared","seq":7})"));
         QCOMPARE(canonicalJson(jsonOf(Light{true})),
                  std::string(R"({"at":"2025-06-15T15:06:40.123Z","is":"low","kind":"light","seq":7})"));
+        QCOMPARE(
+            canonicalJson(jsonOf(test::ask(1, std::string(32, 'f'), Statement::Kind::lookAgain, "oil", ""))),
+            std::string(
+                R"({"ask":1,"at":"2025-06-15T15:06:40.123Z","jws":{"protected":"header","signature":"signature"},)"
+                R"("kind":"asked","seq":7,"statement":{"at":"2025-06-15T15:06:40.500Z",)"
+                R"("id":"1aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa","kind":"look again","point":"oil",)"
+                R"("round":"ffffffffffffffffffffffffffffffff",)"
+                R"("who":{"certificate":"FI 7","name":"Ines Example","role":"instructor"}}})"));
+        QCOMPARE(canonicalJson(jsonOf(Answered{2, "Yes."})),
+                 std::string(
+                     R"({"ask":2,"at":"2025-06-15T15:06:40.123Z","kind":"answered","seq":7,"words":"Yes."})"));
+        QCOMPARE(canonicalJson(jsonOf(Declined{1, "No."})),
+                 std::string(
+                     R"({"ask":1,"at":"2025-06-15T15:06:40.123Z","kind":"declined","seq":7,"why":"No."})"));
+    }
+
+    // A statement is read by itself too, when it comes from another device.
+    void aStatementIsReadAsItIsSigned() {
+        for (const What& what : oneOfEach()) {
+            const auto* asked = std::get_if<Asked>(&what);
+            if (asked == nullptr) continue;
+            JsonTape tape;
+            const auto json = tape.write(toJson(asked->statement));
+            QVERIFY(json);
+            const auto again = statementFrom(*json);
+            QVERIFY(again);
+            QCOMPARE(canonicalJson(toJson(*again)), std::string(json->source()));
+        }
     }
 
     void everyFieldIsNeededAndNoOther() {
@@ -186,6 +219,20 @@ private slots:
         row(23, "/result", "\"airworthy\"");
         row(23, "/reasons", "\"\"");
         row(26, "/recordSha256", "\"x\"");
+        row(27, "/ask", "0");
+        row(27, "/ask", "1001");
+        row(27, "/ask", "\"1\"");
+        row(27, "/statement/round", "\"ffff\"");
+        row(27, "/statement/id", "\"1AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA\"");
+        row(27, "/statement/id", "\"\"");
+        row(27, "/statement/kind", "\"order\"");
+        row(27, "/statement/point", "\"\"");
+        row(27, "/statement/words", "\"\"");
+        row(27, "/statement/at", "\"yesterday\"");
+        row(27, "/statement/who/role", "\"king\"");
+        row(27, "/statement/ask", "1");
+        row(27, "/jws/protected", "\"\"");
+        row(27, "/jws/payload", "\"e30\"");
     }
     void refused() {
         QFETCH(int, kind);
@@ -220,6 +267,22 @@ private slots:
         for (const What& what : {What(StandBlocked{}), What(StandFree{}), What(AreaMarked{}),
                                  What(AreaCleared{}), What(Light{})})
             QCOMPARE(versionOf(what), 2);
+        for (const What& what : {What(Asked{}), What(Answered{}), What(Declined{})})
+            QCOMPARE(versionOf(what), 3);
+    }
+
+    void whatAStatementNeeds() {
+        const std::string round(32, 'f');
+        for (const auto& [kind, field] :
+             {std::pair{Statement::Kind::lookAgain, "point"}, std::pair{Statement::Kind::question, "words"},
+              std::pair{Statement::Kind::remark, "words"}}) {
+            Json json = jsonOf(test::ask(1, round, kind, "oil", "Words."));
+            QVERIFY(eventFrom(json));
+            json["statement"].erase(field);
+            const auto event = eventFrom(json);
+            QVERIFY2(!event, toText(kind));
+            QCOMPARE(event.error().where, std::string("/statement/") + field);
+        }
     }
 
     void notAnObject() {

@@ -1,5 +1,6 @@
 // Scripts: read, refused by line, played, and played again over what is there already.
 #include "../archive/archives.hpp"
+#include "record/asked.hpp"
 #include "script/player.hpp"
 
 #include <QFile>
@@ -43,6 +44,10 @@ std::vector<std::string> logOf(const archive::Archive& archive) {
     for (const auto& event : events)
         lines.push_back(canonicalJson(toJson(event)));
     return lines;
+}
+
+std::string name(const House& house, const char* point) {
+    return "“" + house.machine.point(point)->name + "”";
 }
 
 /// Plays the text in the house's archive; gives the log, or the error as text.
@@ -92,6 +97,14 @@ private slots:
         row(R"({"do":"marked","why":"Wall","outline":[["0","0"],["1","0"],["1"]]})");
         row(R"({"do":"cleared","area":"1"})");
         row(R"({"do":"light","is":"dim"})");
+        row(R"({"do":"asked","kind":"order","who":{"name":"A","role":"pilot","certificate":""}})");
+        row(R"({"do":"asked","kind":"remark","words":"Well."})");
+        row(R"({"do":"asked","kind":"remark","words":"Well.","who":{"name":"A","role":"pilot","certificate":""},"key":"a.pem"})");
+        row(R"({"do":"asked","kind":"remark","words":"Well.","who":{"name":"A","role":"pilot","certificate":""},"passphrase":"a.txt"})");
+        row(R"({"do":"asked","kind":"remark","words":"Well.","who":{"name":"A","role":"pilot","certificate":""},"key":"../a.pem","passphrase":"a.txt"})");
+        row(R"({"do":"asked","kind":"look again","who":{"name":"A","role":"pilot","certificate":""}})");
+        row(R"({"do":"answer","words":"Yes."})");
+        row(R"({"do":"decline","ask":1})");
         row(R"({"do":"follow","values":{"oil":4}})");
         row(open.c_str());
     }
@@ -117,6 +130,8 @@ private slots:
         QTest::addColumn<QByteArray>("line");
         const auto row = [](const char* line) { QTest::newRow(line) << QByteArray(line); };
         row(R"({"do":"go","stand":"roof"})");
+        row(R"({"do":"answer","ask":1,"words":"Nothing was asked."})");
+        row(R"({"do":"decline","ask":1,"why":"Nothing was asked."})");
         row(R"({"do":"zone","zone":"roof"})");
         row(R"({"do":"set","setting":"rotor","to":"b-aft"})");
         row(R"({"do":"sound","point":"oil","value":"5"})");
@@ -211,6 +226,77 @@ private slots:
         QVERIFY(has("“Right side” can be used again: "));
         QVERIFY(has("\"kind\":\"area cleared\""));
         QVERIFY(has("\"is\":\"low\""));
+    }
+
+    void whatIsAskedIsAnsweredDeclinedAndSettledAgain() {
+        const House house;
+        const std::string who = R"("who":{"name":"Ines Example","role":"instructor","certificate":"FI 7"})";
+        const std::string text = open + R"(
+{"do":"follow","until":"blade.b"}
+{"do":"asked","kind":"look again","point":"blade.a","words":"Feel it.",)" + who + R"(}
+{"do":"asked","kind":"question","words":"Which fuel?",)" + who + R"(}
+{"do":"asked","kind":"remark","words":"Take your time.",)" + who + R"(}
+{"do":"asked","kind":"look again","point":"oil",)" + who + R"(}
+{"do":"answer","ask":2,"words":"100LL."}
+{"do":"decline","ask":4,"why":"Measured twice."}
+{"do":"pause"}
+{"do":"asked","kind":"look again","point":"arc-clear",)" + who + R"(}
+{"do":"resume"}
+{"do":"follow","values":{"oil":"5"}}
+{"do":"conclude","result":"fit"})";
+        const std::string withOil = std::string(text).replace(text.find("\"until\":\"blade.b\""), 17,
+                                                              R"("until":"blade.b","values":{"oil":"5"})");
+        const auto log = play(house, withOil);
+        QVERIFY2(log, log ? "" : toText(log.error()).c_str());
+        const auto has = [&](const std::string& part) {
+            return std::any_of(log->begin(), log->end(), [&](const std::string& line) {
+                return line.find(part) != std::string::npos;
+            });
+        };
+        QVERIFY(has("\"kind\":\"answered\""));
+        QVERIFY(has("\"kind\":\"declined\""));
+        QVERIFY(has("\"why\":\"Asked by Ines Example: look again at " + name(house, "blade.a")));
+        QVERIFY(has("\"why\":\"Asked by Ines Example: look again at " + name(house, "arc-clear")));
+        // Played again it is the same round: signed otherwise, but said the same.
+        const auto again = play(house, withOil);
+        QVERIFY2(again, again ? "" : toText(again.error()).c_str());
+        QVERIFY(*again == *log);
+        // Other words are another round's.
+        std::string other = withOil;
+        other.replace(other.find("Feel it."), 8, "Look up.");
+        QCOMPARE(play(house, other).error().code, ErrorCode::conflict);
+    }
+
+    void whoAsksSignsWithTheirKey() {
+        QTemporaryDir folder;
+        const auto write = [&](const char* name, const std::string& words) {
+            QFile file(folder.filePath(name));
+            return file.open(QFile::WriteOnly) && file.write(words.c_str()) > 0;
+        };
+        const auto key = record::newKeyFile("Ines Example", "long enough", {1750000000000});
+        QVERIFY(key && write("ines.pem", *key) && write("ines.txt", "long enough\n") &&
+                write("other.txt", "quite another\n"));
+        const auto asked = [&](const std::string& name, const std::string& passphrase) -> Result<bool> {
+            const Json line{{"do", "asked"},
+                            {"kind", "remark"},
+                            {"words", "Well seen."},
+                            {"who", {{"name", name}, {"role", "instructor"}, {"certificate", ""}}},
+                            {"key", "ines.pem"},
+                            {"passphrase", passphrase}};
+            const auto script = readScript(open + line.dump(), folder.path().toStdString());
+            if (!script) return tl::unexpected(script.error());
+            const House fresh;
+            auto archive = fresh.open();
+            const auto round = walkScript(archive, fresh.machine, test::machineText(), *script, {});
+            if (!round) return tl::unexpected(round.error());
+            const auto& event = std::get<round::Asked>(round->events().back().what);
+            const auto by = record::checkAsked(event);
+            return by && by->sha256 == record::certificateOf(*key)->sha256;
+        };
+        QVERIFY(asked("Ines Example", "ines.txt").value());
+        QCOMPARE(asked("Ines Example", "other.txt").error().code, ErrorCode::passphrase);
+        QCOMPARE(asked("Ines Other", "ines.txt").error().code, ErrorCode::signature);
+        QCOMPARE(asked("Ines Example", "nowhere.txt").error().code, ErrorCode::notFound);
     }
 
     void anotherScriptOverTheSameRoundIsAConflict() {
