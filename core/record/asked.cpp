@@ -36,14 +36,20 @@ Result<round::Jws> signStatement(const round::Statement& statement, const Signer
     return round::Jws{(*entry)["protected"].get<std::string>(), (*entry)["signature"].get<std::string>()};
 }
 
+Result<Said> said(const round::Statement& statement, const Signer& signer) {
+    const auto jws = signStatement(statement, signer);
+    if (!jws) return tl::unexpected(jws.error());
+    return Said{payloadOf(statement),
+                canonicalJson({{"protected", jws->header}, {"signature", jws->signature}})};
+}
+
 Result<Certificate> checkAsked(const round::Asked& asked) {
     JsonTape tape;
     const auto entry = tape.write({{"protected", asked.jws.header}, {"signature", asked.jws.signature}});
     if (!entry) return tl::unexpected(entry.error());
     auto report = verifyJws(*entry, payloadOf(asked.statement), {}, "/jws");
     if (!report) return tl::unexpected(report.error());
-    if (!report->lowS)
-        return refuse("The signature of what was asked must declare low S.", "/jws/protected");
+    if (!report->lowS) return refuse("The signature of what was asked must declare low S.", "/jws/protected");
     const std::string& name = asked.statement.who.name;
     if (name == report->certificate.name) return std::move(report->certificate);
     return refuse("What was asked is said to be by " + name + ", but the key is " + report->certificate.name +

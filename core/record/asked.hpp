@@ -9,6 +9,14 @@ namespace ambit::record {
 /// On the device of whoever says it. Refused unless the key is that of `statement.who`.
 [[nodiscard]] Result<round::Jws> signStatement(const round::Statement& statement, const Signer& signer);
 
+/// What goes to the walker's device: both in canonical JSON.
+struct Said {
+    std::string statement;
+    std::string jws;
+};
+/// The statement as it is sent. Errors: those of signStatement.
+[[nodiscard]] Result<Said> said(const round::Statement& statement, const Signer& signer);
+
 /// Does it hold: by a key whose certificate bears the name that the statement gives? Gives the certificate;
 /// whose key it is, people settle. Error signature, `where`: the member's pointer in the event.
 [[nodiscard]] Result<Certificate> checkAsked(const round::Asked& asked);

@@ -80,6 +80,10 @@ CLI::App* addRound(CLI::App& app, RoundOptions& options) {
     command->add_option("--known", serving.known, "file of those who may watch (DIR/watchers.json)")
         ->needs(serve);
     command->add_option("--await", serving.await, "begin when so many watch")->needs(serve);
+    command
+        ->add_option("--decline", serving.decline,
+                     "decline whatever is asked with these words (else what is asked stays open)")
+        ->needs(serve);
     command->add_option("--pace", serving.paceMs, "milliseconds after each event (0 if not given)")
         ->needs(serve);
     command
@@ -102,15 +106,17 @@ CLI::App* addWatch(CLI::App& app, WatchOptions& options) {
                         "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
     command->add_option("--data", options.data, "folder for what is watched, and who is known")->required();
     auto* archive = command->add_option("--archive", options.archive, "keep the round's record there, too");
-    auto* sign =
-        command->add_flag("--sign", options.sign, "countersign the record when it comes")->needs(archive);
-    command->add_option("--role", options.role, "the countersigner's: pilot, instructor, owner or mechanic")
-        ->needs(sign)
+    command->add_flag("--sign", options.sign, "countersign the record when it comes")->needs(archive);
+    command->add_option("--role", options.role, "the watcher's: pilot, instructor, owner or mechanic")
         ->check(CLI::IsMember({"pilot", "instructor", "owner", "mechanic"}));
     command->add_option("--certificate", options.certificate,
                         "the countersigner's certificate or licence number, if they have one");
     command->add_option("--out", options.out, "folder to leave the record in")->needs(archive);
-    command->footer("Ends when the walker's device stops sharing.");
+    command->footer(
+        "On stdin, one JSON object a line, things may be said that become events of the round, signed:\n"
+        "{\"say\": \"look again\", \"point\": ID, \"words\"?}, {\"say\": \"question\" or \"remark\", "
+        "\"point\"?, "
+        "\"words\"}\n(with --role). Ends when the walker's device stops sharing.");
     return command;
 }
 

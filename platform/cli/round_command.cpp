@@ -93,11 +93,15 @@ int round(const RoundOptions& options) {
     const auto committed = [&](const round::Event& event) {
         // One write, flushed: the line is the promise that the event is on disk.
         if (options.json) std::cout << canonicalJson(toJson(event)) + "\n" << std::flush;
-        if (!serving) return;
-        serving->committed(event);
-        serving->rest();
+        if (serving) serving->committed(event);
     };
-    auto round = script::walkScript(*archive, *airframe, *text, *script, committed);
+    // What is asked meanwhile becomes events, too.
+    const auto between = [&](archive::OpenRound& walked) -> Result<void> {
+        if (!serving) return {};
+        serving->rest();
+        return serving->hear(walked, committed);
+    };
+    auto round = script::walkScript(*archive, *airframe, *text, *script, committed, between);
     if (!round) return complain(round.error());
     int code = Exit::done;
     if (sign != nullptr)

@@ -1,5 +1,6 @@
 #include "cli/serving.hpp"
 
+#include "archive/hearing.hpp"
 #include "archive/import.hpp"
 #include "base/files.hpp"
 #include "cli/talk.hpp"
@@ -58,6 +59,10 @@ void Serving::listen() {
     connect(link.get(), &link::WalkerLink::refused, this, [](const QString& who, const Error& why) {
         std::cerr << "ambit: not let in: " << who.toStdString() << ": " << toText(why) << std::endl;
     });
+    connect(link.get(), &link::WalkerLink::said, this,
+            [this](std::uint64_t connection, const watch::Say& what, const record::Certificate& by) {
+                said.push_back({connection, what, by});
+            });
     connect(link.get(), &link::WalkerLink::offered, this,
             [this](std::uint64_t connection, const std::string& id, const std::string& record,
                    const std::vector<std::string>& files) {
@@ -87,6 +92,31 @@ void Serving::rest() {
         spin(options.paceMs);
     else
         QCoreApplication::processEvents();
+}
+
+Result<void> Serving::hear(archive::OpenRound& round, const std::function<void(const round::Event&)>& told) {
+    const auto tellSince = [&](std::size_t from) {
+        for (std::size_t i = from; i < round.events().size(); ++i)
+            told(round.events()[i]);
+    };
+    for (const Said& one : std::exchange(said, {})) {
+        const std::size_t before = round.events().size();
+        const auto heard =
+            archive::hear(round, one.by, one.what.statement, one.what.jws, round.state().lastAt);
+        tellSince(before);
+        link->heard(one.connection, one.what.id, heard ? std::string() : toText(heard.error()));
+        if (!heard && heard.error().code == ErrorCode::storage) return heard;
+    }
+    if (options.decline.empty()) return {};
+    for (std::size_t i = 0; i < round.state().asks.size(); ++i) {
+        if (!round.state().asks[i].isOpen()) continue;
+        const std::size_t before = round.events().size();
+        auto done = round.actAndReplan(round::Declined{static_cast<std::int64_t>(i) + 1, options.decline},
+                                       round.state().lastAt);
+        tellSince(before);
+        if (!done) return done;
+    }
+    return {};
 }
 
 void Serving::keepOffered(archive::Archive& archive) {

@@ -21,6 +21,7 @@ struct ServeOptions {
     std::string invitation;     ///< file to write the QR code's text into; empty: none
     std::string known;          ///< file of those who may watch; empty: watchers.json in the round's folder
     int await = 0;              ///< begin when so many watch
+    std::string decline;        ///< words with which whatever is asked is declined; empty: it stays open
     int paceMs = 0;             ///< real time after each event
     int lingerSeconds = 10;     ///< at the end, until everything has been taken, at most
 };
@@ -35,8 +36,11 @@ public:
     void awaitWatchers();
     /// An event is on disk.
     void committed(const round::Event& event);
-    /// Real time passes, and what came from outside is seen to.
+    /// Real time passes.
     void rest();
+    /// What watchers have said goes into the log; `committed` is told of each event.
+    [[nodiscard]] Result<void> hear(archive::OpenRound& round,
+                                    const std::function<void(const round::Event&)>& committed);
     /// The script's end: stays until all who watch have everything, and their signatures are here.
     void linger(archive::Archive& archive);
 
@@ -57,6 +61,12 @@ private:
     std::vector<link::Watcher> watching;
     std::map<std::string, std::int64_t> kept; ///< events, by certificate, of all who watched
     QElapsedTimer quiet;                      ///< since something was last taken
+    struct Said {
+        std::uint64_t connection;
+        watch::Say what;
+        record::Certificate by;
+    };
+    std::vector<Said> said;
     std::vector<Offered> offers;
     std::int64_t events = 0;
     std::string recordSha256; ///< of the sealed round

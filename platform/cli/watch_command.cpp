@@ -6,13 +6,16 @@
 #include "cli/commands.hpp"
 #include "cli/talk.hpp"
 #include "link/watcher_link.hpp"
+#include "record/asked.hpp"
 
 #include <QCoreApplication>
+#include <QSocketNotifier>
 #include <algorithm>
 #include <array>
 #include <iostream>
 #include <nlohmann/json.hpp>
 #include <openssl/rand.h>
+#include <unistd.h>
 
 namespace ambit::cli {
 
@@ -62,6 +65,11 @@ public:
     }
     [[nodiscard]] int code() const { return exit; }
 
+    /// A line of stdin.
+    void say(const std::string& line) {
+        if (auto done = trySay(line); !done) complain(done.error());
+    }
+
 private:
     void print(const std::string& roundId, const std::vector<round::Event>& events) {
         for (const round::Event& event : events) {
@@ -98,6 +106,32 @@ private:
             done = archive::exportRecord(*archive, record.sha256, options.out).map([](const auto&) {});
         if (!done) complain(done.error());
     }
+    Result<void> trySay(const std::string& line) {
+        const auto json = parseJson(line, {.bytes = 65536, .depth = 2});
+        if (!json) return tl::unexpected(json.error());
+        if (printed.first.empty())
+            return fail(ErrorCode::refused, "There is no round to say something to yet.", "",
+                        "Wait for one.");
+        // As the log would have it: the one reader of such statements says what is wrong.
+        Json what{{"round", printed.first},
+                  {"id", newId()},
+                  {"at", toText(now().at)},
+                  {"who",
+                   {{"name", me.certificate().name},
+                    {"role", options.role.empty() ? "instructor" : options.role},
+                    {"certificate", options.certificate}}}};
+        for (const auto& [name, value] : json->items())
+            what[name == "say" ? "kind" : name] = value;
+        JsonTape tape;
+        const auto view = tape.write(what);
+        if (!view) return tl::unexpected(view.error());
+        const auto statement = round::statementFrom(*view);
+        if (!statement) return tl::unexpected(statement.error());
+        const auto said = record::said(*statement, me);
+        if (!said) return tl::unexpected(said.error());
+        link.say(walker, {statement->id, said->statement, said->jws});
+        return {};
+    }
     Result<void> keepIn(const link::RecordHere& record) {
         Result<void> kept;
         std::vector<std::string> files{record.json};
@@ -129,9 +163,33 @@ private:
     const record::Signer& me;
     link::WatcherLink& link;
     std::optional<archive::Archive>& archive;
+    std::uint64_t walker = 1;                     ///< the only one
     std::pair<std::string, std::int64_t> printed; ///< the round and its last event that was
     bool hasSigned = false;
     int exit = Exit::done;
+};
+
+/// Stdin, line by line, as it comes.
+class Lines {
+public:
+    explicit Lines(std::function<void(const std::string&)> take)
+        : notifier(STDIN_FILENO, QSocketNotifier::Read) {
+        QObject::connect(&notifier, &QSocketNotifier::activated, &notifier, [this, take = std::move(take)] {
+            std::array<char, 4096> bytes{};
+            const auto size = ::read(STDIN_FILENO, bytes.data(), bytes.size());
+            if (size <= 0) return notifier.setEnabled(false);
+            held.append(bytes.data(), static_cast<std::size_t>(size));
+            for (auto end = held.find('\n'); end != std::string::npos; end = held.find('\n')) {
+                if (end > 0) take(held.substr(0, end));
+                held.erase(0, end + 1);
+            }
+            if (held.size() > 65536) held.clear(); // no line is so long
+        });
+    }
+
+private:
+    QSocketNotifier notifier;
+    std::string held;
 };
 
 Result<link::Walker> knownWalker(const std::string& name, const std::filesystem::path& file) {
@@ -165,7 +223,8 @@ int watch(const WatchOptions& options) {
     const auto link =
         link::WatcherLink::open({data / "watched.sqlite", data / "walkers.json"}, *me, now().at);
     if (!link) return complain(link.error());
-    const Watch watching(options, *me, **link, records);
+    Watch watching(options, *me, **link, records);
+    const Lines lines([&](const std::string& line) { watching.say(line); });
     if (options.known.empty()) {
         const auto invitation = watch::readInvitation(options.code);
         if (!invitation) return complain(invitation.error());

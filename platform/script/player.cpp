@@ -158,8 +158,12 @@ Result<void> Player::playSingle(const Action& action) {
                                       [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
                                       [&](const Lighting& a) { return anew(round::Light{a.low}); },
                                       [&](const Ask& a) { return hear(a); },
-                                      [&](const Answer& a) { return act(round::Answered{a.ask, a.words}); },
-                                      [&](const Decline& a) { return anew(round::Declined{a.ask, a.why}); },
+                                      [&](const Answer& a) {
+                                          return act(round::Answered{a.ask, a.words});
+                                      },
+                                      [&](const Decline& a) {
+                                          return anew(round::Declined{a.ask, a.why});
+                                      },
                                       [&](const Conclude& a) {
                                           return act(round::Concluded{a.fit, a.reasons});
                                       },
@@ -181,7 +185,8 @@ public:
              std::vector<round::Event> alreadyThere)
         : memory(&from), archive(&to), airframe(&description), stored(std::move(alreadyThere)) {}
 
-    [[nodiscard]] Result<void> take(const round::Event& event, const Committed& committed) {
+    [[nodiscard]] Result<void> take(const round::Event& event, const Committed& committed,
+                                    const Between& between) {
         if (taken < stored.size()) return compare(event);
         if (auto ready = ensureRound(event); !ready) return ready;
         if (taken > 0) {
@@ -191,7 +196,7 @@ public:
         }
         ++taken;
         if (committed) committed(real->events().back());
-        return {};
+        return between ? between(*real) : Result<void>();
     }
 
     /// The round as it stands in the archive, once all is taken.
@@ -246,7 +251,7 @@ private:
 
 Result<archive::OpenRound> walkScript(archive::Archive& archive, const airframe::Airframe& airframe,
                                       std::string_view airframeText, const Script& script,
-                                      const Committed& committed) {
+                                      const Committed& committed, const Between& between) {
     const archive::Aircraft aircraft{script.open.registration, script.open.serial, airframe.sha256,
                                      airframe.name};
     auto memory = archive::Archive::open(":memory:");
@@ -273,7 +278,8 @@ Result<archive::OpenRound> walkScript(archive::Archive& archive, const airframe:
     std::size_t handed = 0;
     const auto handOver = [&]() -> Result<void> {
         for (; handed < rehearsal->events().size(); ++handed)
-            if (auto done = handover.take(rehearsal->events()[handed], committed); !done) return done;
+            if (auto done = handover.take(rehearsal->events()[handed], committed, between); !done)
+                return done;
         return {};
     };
     if (auto done = handOver(); !done) return tl::unexpected(done.error());
