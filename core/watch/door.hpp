@@ -45,9 +45,9 @@ using Answer = std::variant<Admitted, Refused>;
 
 class Door {
 public:
-    static constexpr std::int64_t wordLivesMs = 5 * 60 * 1000;
-    static constexpr int mostWrong = 5;               ///< wrong words; then the word is dead
-    static constexpr std::int64_t firstWaitMs = 1000; ///< for the first wrong word's answer; then doubled
+    static constexpr std::int64_t wordLivesMs = 300'000; ///< five minutes
+    static constexpr int mostWrong = 5;                  ///< wrong words; then the word is dead
+    static constexpr std::int64_t firstWaitMs = 1000;    ///< for the first wrong word's answer; then doubled
     static constexpr std::int64_t longestWaitMs = 60'000;
     static constexpr std::size_t mostPeers = 256;
     static constexpr std::size_t wordBytes = 5; ///< random bytes in a word: 40 bits

@@ -52,6 +52,7 @@ public:
     }
     void reseal(const std::string& round, const std::vector<std::string>& bytes) {
         std::vector<watch::File> record;
+        record.reserve(bytes.size());
         for (const std::string& one : bytes)
             record.push_back({record.empty() ? watch::FileKind::json : watch::FileKind::pdf, keep(one),
                               std::int64_t(one.size())});

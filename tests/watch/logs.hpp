@@ -21,6 +21,7 @@ inline std::string bytesOf(const round::Event& event) {
 
 inline std::vector<std::string> logOf(const std::vector<round::Event>& events) {
     std::vector<std::string> lines;
+    lines.reserve(events.size());
     for (const round::Event& event : events)
         lines.push_back(bytesOf(event));
     return lines;
