@@ -174,22 +174,22 @@ class TestWatchNetwork : public QObject {
 private slots:
     void randomRuns_data() {
         QTest::addColumn<unsigned>("first");
-        for (unsigned portion = 0; portion < 6; ++portion)
-            QTest::addRow("from seed %u", portion * 500) << portion * 500;
+        for (unsigned portion = 0; portion < 12; ++portion)
+            QTest::addRow("from seed %u", portion * 250) << portion * 250;
     }
     void randomRuns() {
         QFETCH(unsigned, first);
         std::size_t cuts = 0;
         std::size_t events = 0;
-        for (unsigned seed = first; seed < first + 500; ++seed) {
+        for (unsigned seed = first; seed < first + 250; ++seed) {
             Run run(seed);
             const std::string wrong = run.go();
             QVERIFY2(wrong.empty(), ("seed " + std::to_string(seed) + ": " + wrong).c_str());
             cuts += run.cuts;
             events += run.events;
         }
-        QVERIFY(cuts > 2000); // the network was as bad as it is meant to be
-        QVERIFY(events > 20000);
+        QVERIFY(cuts > 1000); // the network was as bad as it is meant to be
+        QVERIFY(events > 10000);
     }
 };
 
