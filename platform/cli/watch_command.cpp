@@ -129,7 +129,7 @@ private:
         if (!statement) return tl::unexpected(statement.error());
         const auto said = record::said(*statement, me);
         if (!said) return tl::unexpected(said.error());
-        link.say(walker, {statement->id, said->statement, said->jws});
+        link.say(followed, {statement->id, said->statement, said->jws});
         return {};
     }
     Result<void> keepIn(const link::RecordHere& record) {

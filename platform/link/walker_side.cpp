@@ -102,7 +102,7 @@ void WalkerSide::sealed(const std::string& recordSha256) {
     const auto pdf = archive->recordPdf(recordSha256);
     if (pdf && !pdf->empty() && pdf->size() <= static_cast<std::size_t>(watch::largestPdf))
         list.push_back({watch::FileKind::pdf, sha256Hex(*pdf), static_cast<std::int64_t>(pdf->size())});
-    inHand.seal(recordSha256, std::move(list));
+    inHand.seal({inHand.round(), recordSha256, std::move(list)});
     pumpAll();
 }
 
