@@ -42,8 +42,7 @@ Result<Certificate> checkAsked(const round::Asked& asked) {
     if (!entry) return tl::unexpected(entry.error());
     auto report = verifyJws(*entry, payloadOf(asked.statement), {}, "/jws");
     if (!report) return tl::unexpected(report.error());
-    if (!report->lowS)
-        return refuse("The signature of what was asked must declare low S.", "/jws/protected");
+    if (!report->lowS) return refuse("The signature of what was asked must declare low S.", "/jws/protected");
     const std::string& name = asked.statement.who.name;
     if (name == report->certificate.name) return std::move(report->certificate);
     return refuse("What was asked is said to be by " + name + ", but the key is " + report->certificate.name +

@@ -240,9 +240,9 @@ private slots:
                 content["events"][i]["seq"] = i + 1;
             return whereOf(content);
         };
-        QVERIFY(without(4) != "accepted");                                     // the first ask
-        QCOMPARE(without(7), std::string("/events event 23"));                 // the answer: still open
-        QCOMPARE(without(9), std::string("/events event 23"));                 // the declining
+        QVERIFY(without(4) != "accepted");                     // the first ask
+        QCOMPARE(without(7), std::string("/events event 23")); // the answer: still open
+        QCOMPARE(without(9), std::string("/events event 23")); // the declining
         Json twice = contentOf(everything());
         twice["events"][8]["statement"]["id"] = twice["events"][4]["statement"]["id"];
         QCOMPARE(whereOf(twice), std::string("/events event 9"));
@@ -294,9 +294,8 @@ private slots:
         const round::Asked said = asked(1, Kind::remark, "", "Words.");
         const auto whereWrong = [&](const Json& statement, const Json& jws) {
             JsonTape one, two;
-            const auto event =
-                record::askedBy(instructorsKey().certificate(), one.write(statement).value(),
-                                two.write(jws).value(), *state, test::recordedMachine());
+            const auto event = record::askedBy(instructorsKey().certificate(), one.write(statement).value(),
+                                               two.write(jws).value(), *state, test::recordedMachine());
             return event ? std::string("accepted") : event.error().where;
         };
         const Json statement = toJson(said.statement);
