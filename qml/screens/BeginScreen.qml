@@ -68,14 +68,6 @@ Page {
                     onClicked: screen.walk = modelData.id
                 }
             }
-            Choice {
-                objectName: "beginAlone"
-                width: parent.width
-                text: qsTr("Walk it on your own")
-                about: qsTr("What others found today is not shown, so that two rounds can be laid side by side")
-                chosen: screen.alone
-                onClicked: screen.alone = !screen.alone
-            }
             ComparedWalk {
                 width: parent.width
                 comparison: screen.app.comparison
@@ -106,6 +98,14 @@ Page {
                 width: parent.width
                 label: qsTr("Certificate or licence number")
                 text: screen.app.personCertificate
+            }
+            Choice {
+                objectName: "beginAlone"
+                width: parent.width
+                text: qsTr("Walk it on your own")
+                about: qsTr("What others found today is not shown, so that two rounds can be laid side by side")
+                chosen: screen.alone
+                onClicked: screen.alone = !screen.alone
             }
             Label {
                 topPadding: 8

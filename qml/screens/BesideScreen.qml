@@ -114,6 +114,12 @@ Page {
                 text: screen.its.kappaText
                 font.pixelSize: Theme.large
             }
+            Label {
+                width: parent.width
+                text: qsTr("Kappa is agreement beyond chance: 1 is full, 0 no better than chance. Where both say sound nearly throughout, it tells little. Nobody is right by it.")
+                color: Theme.soft
+                font.pixelSize: Theme.small
+            }
         }
         Grid {
             id: sides

@@ -12,6 +12,7 @@ ScreenCase {
     function begun(width, height) {
         open(width, height);
         beginRound("OX-DEMO", "daily");
+        waitForRendering(main.contentItem);
         touch("keyHere");
         return Stage.app.round;
     }
