@@ -37,7 +37,11 @@ set(AMBIT_QML_FILES
     figure/geometry.js
     screens/AddAircraftSheet.qml
     screens/AircraftScreen.qml
+    screens/AnswerSheet.qml
+    screens/AskedSheet.qml
+    screens/AskedStrip.qml
     screens/BeginScreen.qml
+    screens/BesideScreen.qml
     screens/BlockedSheet.qml
     screens/CameraPlace.qml
     screens/CameraSession.qml

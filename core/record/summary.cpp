@@ -238,7 +238,7 @@ private:
     std::int64_t lastSeq = 0;
     std::unordered_map<std::string_view, std::size_t> places; ///< of points
     std::unordered_set<std::string_view> seen;                ///< photos
-    std::unordered_set<std::string_view> statements;               ///< ids of what was asked
+    std::unordered_set<std::string_view> statements;          ///< ids of what was asked
     std::map<std::string, std::size_t> lasting;               ///< what differs still: its place among them
 };
 

@@ -12,7 +12,8 @@ namespace ambit::record {
 class Summary {
 public:
     /// Refused (`where`: the event) unless the log is whole: numbered without a gap, from opened to
-    /// concluded, settled and re-opened by turns, what differs begun and ended by turns, what was asked ended once.
+    /// concluded, settled and re-opened by turns, what differs begun and ended by turns, what was asked ended
+    /// once.
     [[nodiscard]] static Result<Summary> of(const std::vector<round::Event>& events);
 
     /// The fields of a content that come from events, without what only the airframe knows (names, units,

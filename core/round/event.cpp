@@ -104,6 +104,8 @@ void write(Json& json, const OpeningClosed& closed) {
 void write(Json& /*json*/, const Paused& /*nothing more*/) {}
 void write(Json& /*json*/, const Resumed& /*nothing more*/) {}
 
+void write(Json& /*json*/, const Alone& /*nothing more*/) {}
+
 void write(Json& json, const Note& note) {
     json["words"] = note.words;
 }
@@ -191,6 +193,7 @@ const char* kindOf(const What& what) {
                           [](const Asked&) { return "asked"; },
                           [](const Answered&) { return "answered"; },
                           [](const Declined&) { return "declined"; },
+                          [](const Alone&) { return "alone"; },
                       },
                       what);
 }
@@ -205,6 +208,7 @@ int versionOf(const What& what) {
                           [](const Asked&) { return 3; },
                           [](const Answered&) { return 3; },
                           [](const Declined&) { return 3; },
+                          [](const Alone&) { return 3; },
                           [](const auto&) { return 1; },
                       },
                       what);

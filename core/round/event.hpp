@@ -179,6 +179,9 @@ struct Declined { ///< "declined": a look again or a question is not taken up
     std::string why;
 };
 
+struct Alone {
+}; ///< "alone": walked without being shown what others found that day, to be compared with theirs
+
 struct Signed {                    ///< "signed": the round is sealed
     std::string recordSha256;      ///< of the record's canonical content
     std::string certificateSha256; ///< of the signer's DER certificate
@@ -187,7 +190,7 @@ struct Signed {                    ///< "signed": the round is sealed
 
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
                           OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
-                          AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined>;
+                          AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined, Alone>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap

@@ -169,8 +169,7 @@ Statement statementOf(Fields&& fields) {
     Statement statement;
     statement.round = idFrom(fields, "round");
     statement.id = idFrom(fields, "id");
-    statement.kind =
-        static_cast<Statement::Kind>(fields.word("kind", {"look again", "question", "remark"}));
+    statement.kind = static_cast<Statement::Kind>(fields.word("kind", {"look again", "question", "remark"}));
     const bool lookAgain = statement.kind == Statement::Kind::lookAgain;
     statement.point = lookAgain ? fields.text("point") : fields.textIfThere("point");
     statement.words = lookAgain ? fields.textIfThere("words") : fields.text("words");
@@ -217,6 +216,7 @@ std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "signed")
         return Signed{fields.hash("recordSha256"), fields.hash("certificateSha256"), fields.text("name")};
     if (kind == "asked") return askedFrom(fields);
+    if (kind == "alone") return Alone{};
     if (kind == "answered") return Answered{fields.integer("ask", 1, mostAsks), fields.text("words")};
     if (kind == "declined") return Declined{fields.integer("ask", 1, mostAsks), fields.text("why")};
     return std::nullopt;

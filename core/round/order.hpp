@@ -22,10 +22,10 @@ namespace ambit::round {
                                                        const std::string& cause);
 
 /// Why the rest may have to be ordered anew after `what`, for `reordered`: a stand reached out of turn (or
-/// after a pause, elsewhere), blocked or freed, an area marked or cleared, the light, a point re-opened, asked
-/// for again (in a pause: with Resumed) or that declined, or said as not inspected where the plan leaves
-/// something out. "" where the order stays as it is. `before`:
-/// the state that `what` met; `resumed`: the round was resumed just before it.
+/// after a pause, elsewhere), blocked or freed, an area marked or cleared, the light, a point re-opened,
+/// asked for again (in a pause: with Resumed) or that declined, or said as not inspected where the plan
+/// leaves something out. "" where the order stays as it is. `before`: the state that `what` met; `resumed`:
+/// the round was resumed just before it.
 [[nodiscard]] std::string causeOf(const State& before, const airframe::Airframe& airframe, const What& what,
                                   bool resumed);
 

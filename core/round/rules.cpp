@@ -333,6 +333,12 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Decline
     return {};
 }
 
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Alone& /*what*/) {
+    if (state.lastSeq == 1) return {};
+    return refuse("A round is walked on one's own from its beginning.", {},
+                  "Open a new round to walk it on your own.");
+}
+
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {
     const auto obstacles = against(state, airframe, concluded.fit);
     if (obstacles.empty()) return {};
@@ -405,66 +411,6 @@ Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
 Result<void> allowed(const State& state, const Airframe& airframe, const What& what) {
     if (auto fits = fitsPhase(state.phase, what); !fits) return fits;
     return std::visit([&](const auto& one) { return may(state, airframe, one); }, what);
-}
-
-std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool fit) {
-    std::vector<Obstacle> obstacles;
-    for (const Point& point : airframe.points) {
-        const auto found = state.points.find(point.id);
-        if (found == state.points.end()) continue;
-        const auto outcome = found->second.outcome();
-        if (!outcome) {
-            const PointState& its = found->second;
-            const bool again = its.last() != nullptr && !its.asked.empty();
-            if (again)
-                obstacles.push_back({Obstacle::Kind::lookAgain, point.id,
-                                     state.ask(its.asked.front())->what.who.name, {}});
-            else
-                obstacles.push_back({Obstacle::Kind::unsettled, point.id, {}, {}});
-            continue;
-        }
-        const Settled& last = found->second.last()->what;
-        if (fit && *outcome == Outcome::finding && last.severity == Severity::grounds)
-            obstacles.push_back({Obstacle::Kind::grounding, point.id, {}, {}});
-        if (fit && *outcome == Outcome::notInspected && last.basis.empty())
-            obstacles.push_back({Obstacle::Kind::noBasis, point.id, {}, {}});
-    }
-    for (const airframe::Opening& opening : airframe.openings) {
-        const auto found = state.openings.find(opening.id);
-        if (found != state.openings.end() && found->second.owed)
-            obstacles.push_back({Obstacle::Kind::owed, opening.id, {}, {}});
-    }
-    std::int64_t number = 0;
-    for (const Ask& ask : state.asks) {
-        ++number;
-        if (ask.isOpen() && ask.what.kind == Statement::Kind::question)
-            obstacles.push_back(
-                {Obstacle::Kind::question, std::to_string(number), ask.what.who.name, ask.what.words});
-    }
-    return obstacles;
-}
-
-std::string toText(const Obstacle& obstacle, const Airframe& airframe) {
-    switch (obstacle.kind) {
-    case Obstacle::Kind::unsettled:
-        return nameOf(airframe, obstacle.id) + " is not settled.";
-    case Obstacle::Kind::owed: {
-        const airframe::Opening* opening = airframe.opening(obstacle.id);
-        if (opening == nullptr) return quoted(obstacle.id) + " is still open.";
-        return quoted(opening->name) + " is still owed: " + opening->owed +
-               (opening->owed.ends_with('.') ? "" : ".");
-    }
-    case Obstacle::Kind::grounding:
-        return "The finding at " + nameOf(airframe, obstacle.id) + " grounds the aircraft.";
-    case Obstacle::Kind::noBasis:
-        return nameOf(airframe, obstacle.id) +
-               " is not inspected, and nothing is stated that allows flight without it.";
-    case Obstacle::Kind::lookAgain:
-        return nameOf(airframe, obstacle.id) + " is to be looked at again: asked by " + obstacle.by + '.';
-    case Obstacle::Kind::question:
-        return obstacle.by + " asks " + quoted(obstacle.words) + " and has no answer yet.";
-    }
-    return {};
 }
 
 } // namespace ambit::round

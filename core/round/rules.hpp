@@ -16,6 +16,7 @@ namespace ambit::round {
 /// the person is (the walk's start before any stand); twenty at a time at most; it is cleared when it is
 /// marked;
 /// - the light is said to be what it was not;
+/// - a round is walked on one's own from its second event on or not at all: nothing was shown before;
 /// - what is asked has the next number, is said of this round, at a point of this walk if at any, and for the
 /// first time (its id); twenty can be open at a time at most;
 /// - a question is answered with words; a look again or a question is declined with a reason; each once. A
@@ -29,8 +30,8 @@ namespace ambit::round {
 /// be said anywhere;
 /// - an unsettled point can't be re-opened, a settled one must be re-opened before it is settled again;
 /// - an opening is made when it is not owed and closed when it is;
-/// - a conclusion needs every point of the walk settled, nothing owed and nothing asked that is still open; `fit` also no grounding finding and
-/// no not-inspected
+/// - a conclusion needs every point of the walk settled, nothing owed and nothing asked that is still open;
+/// `fit` also no grounding finding and no not-inspected
 ///   point without a stated basis;
 /// - a signature names the concluded round's signer.
 [[nodiscard]] Result<void> allowed(const State& state, const airframe::Airframe& airframe, const What& what);
@@ -43,12 +44,13 @@ namespace ambit::round {
 struct Obstacle {
     enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question };
     Kind kind{};
-    std::string id; ///< of the point or opening; a question's number
+    std::string id;    ///< of the point or opening; a question's number
     std::string by;    ///< who asked: of lookAgain (a point that was settled before) and question
     std::string words; ///< of a question
 };
 
-/// Everything that stands against concluding `fit` (or not fit: unsettled, owed and asked only), in listed order.
+/// Everything that stands against concluding `fit` (or not fit: unsettled, owed and asked only), in listed
+/// order.
 [[nodiscard]] std::vector<Obstacle> against(const State& state, const airframe::Airframe& airframe, bool fit);
 
 [[nodiscard]] std::string toText(const Obstacle& obstacle, const airframe::Airframe& airframe);

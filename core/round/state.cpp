@@ -155,6 +155,10 @@ void enact(State& state, const Airframe& /*airframe*/, const Light& light, Insta
     state.lightLow = light.low;
 }
 
+void enact(State& state, const Airframe& /*airframe*/, const Alone& /*what*/, Instant /*at*/) {
+    state.alone = true;
+}
+
 void enact(State& state, const Airframe& /*airframe*/, const Concluded& concluded, Instant /*at*/) {
     state.phase = Phase::concluded;
     state.conclusion = concluded;

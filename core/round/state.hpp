@@ -17,10 +17,10 @@ struct PointState {
         airframe::Settings settings;
     };
     std::vector<Settling> settlings;
-    bool settled = false;             ///< and nothing has asked for it again since
-    bool reopened = false;            ///< by whoever walks, and not settled since
-    std::string reopenedWhy;          ///< of the last re-opening
-    std::vector<std::int64_t> asked;  ///< the open asks to look again here, by their numbers
+    bool settled = false;            ///< and nothing has asked for it again since
+    bool reopened = false;           ///< by whoever walks, and not settled since
+    std::string reopenedWhy;         ///< of the last re-opening
+    std::vector<std::int64_t> asked; ///< the open asks to look again here, by their numbers
 
     [[nodiscard]] const Settling* last() const { return settlings.empty() ? nullptr : &settlings.back(); }
     /// The outcome that counts; nullopt while to be settled.
@@ -78,6 +78,7 @@ struct State {
     std::map<std::int64_t, MarkedArea> marked;   ///< by the area's number
     std::int64_t areasEver = 0;                  ///< marked in this round, those cleared again too
     bool lightLow = false;
+    bool alone = false;    ///< what others found that day is not shown
     std::vector<Ask> asks; ///< the first has number 1
     std::optional<Concluded> conclusion;
     std::optional<Signed> signature;

@@ -135,6 +135,11 @@ struct EntryOptions {
     bool anyway = false;
     bool json = false;
 };
+struct BesideOptions {
+    std::string first; ///< record.json, or a log in JSON Lines
+    std::string second;
+    bool json = false;
+};
 struct FleetOptions {
     std::string archive;
     std::vector<std::string> airframes;
@@ -154,6 +159,7 @@ struct FleetOptions {
 [[nodiscard]] int keyShow(const KeyOptions& options);
 [[nodiscard]] int round(const RoundOptions& options);
 [[nodiscard]] int watch(const WatchOptions& options);
+[[nodiscard]] int beside(const BesideOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

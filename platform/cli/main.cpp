@@ -148,6 +148,18 @@ CLI::App* addVerify(CLI::App& app, VerifyOptions& options) {
     return command;
 }
 
+CLI::App* addBeside(CLI::App& app, BesideOptions& options) {
+    auto* command = app.add_subcommand(
+        "beside", "Lay two rounds of the same walk side by side: who saw what, and how far they agree");
+    command->add_option("first", options.first, "record.json, or a log as round --json prints it")
+        ->required();
+    command->add_option("second", options.second, "the other's")->required();
+    command->add_flag("--json", options.json, "for programs: every point, the table, kappa and its interval");
+    command->footer("Cohen's kappa over the points that both settled; core/round/agreement.hpp has the "
+                    "formulas. A record's signatures must hold; a log is taken as it is.");
+    return command;
+}
+
 CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
     auto* command = app.add_subcommand(
         "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
@@ -185,6 +197,7 @@ int main(int argc, char** argv) {
     SignOptions signOptions;
     VerifyOptions verifyOptions;
     FleetOptions fleetOptions;
+    BesideOptions besideOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -193,6 +206,7 @@ int main(int argc, char** argv) {
     addWatch(app, watchOptions)->callback([&] { chosen = [&] { return watch(watchOptions); }; });
     addSign(app, signOptions)->callback([&] { chosen = [&] { return sign(signOptions); }; });
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
+    addBeside(app, besideOptions)->callback([&] { chosen = [&] { return beside(besideOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);
     addFleet(app, fleetOptions)->callback([&] { chosen = [&] { return fleet(fleetOptions); }; });

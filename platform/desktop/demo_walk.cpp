@@ -25,8 +25,8 @@ QString words(const std::string& utf8) {
 
 DemoWalk::DemoWalk(view::App& ofApp, QQuickWindow& onWindow, ScriptClock& byClock, script::Script recorded,
                    std::filesystem::path outFolder)
-    : app(&ofApp), window(&onWindow), clock(&byClock), script(std::move(recorded)), out(std::move(outFolder)),
-      hand(onWindow), shots(ofApp, onWindow, out / "screens") {}
+    : app(&ofApp), window(&onWindow), clock(&byClock), script(std::move(recorded)), asker(script.folder),
+      out(std::move(outFolder)), hand(onWindow), shots(ofApp, onWindow, out / "screens") {}
 
 Result<void> DemoWalk::run() {
     std::error_code failed;
@@ -272,6 +272,33 @@ Result<void> DemoWalk::act(const script::Lighting& what) {
     if (round().lightLow() == what.low)
         return fail(ErrorCode::refused, "The light is said to be so already.");
     return touchMore(QStringLiteral("lightKey"));
+}
+
+/// Chosen before the round begins, with what `open` says.
+Result<void> DemoWalk::act(const script::Alone&) {
+    return fail(ErrorCode::refused, "The recorded demo doesn't walk on one's own.");
+}
+
+/// It comes from another device: nothing is touched here for it.
+Result<void> DemoWalk::act(const script::Ask& what) {
+    auto asked = asker.say(what, round().openRound().state(), clock->now.at);
+    if (!asked) return tl::unexpected(asked.error());
+    AMBIT_TRY(round().hear(std::move(*asked)));
+    return shots.take(QStringLiteral("walk-asked"));
+}
+
+Result<void> DemoWalk::act(const script::Answer& what) {
+    AMBIT_TRY(hand.touch(QStringLiteral("askedStrip")));
+    AMBIT_TRY(shots.take(QStringLiteral("asked")));
+    AMBIT_TRY(hand.touch(named("askAnswer", std::to_string(what.ask))));
+    AMBIT_TRY(hand.type(QStringLiteral("answerWords"), words(what.words)));
+    return hand.touch(QStringLiteral("answerDone"));
+}
+
+Result<void> DemoWalk::act(const script::Decline& what) {
+    AMBIT_TRY(touch({QStringLiteral("askedStrip"), named("askDecline", std::to_string(what.ask))}));
+    AMBIT_TRY(hand.type(QStringLiteral("declineWhy"), words(what.why)));
+    return hand.touch(QStringLiteral("declineDone"));
 }
 
 Result<void> DemoWalk::act(const script::Conclude& what) {

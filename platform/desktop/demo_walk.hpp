@@ -3,6 +3,7 @@
 #pragma once
 
 #include "desktop/shots.hpp"
+#include "script/asker.hpp"
 #include "script/player.hpp"
 
 namespace ambit::desktop {
@@ -45,6 +46,10 @@ private:
     [[nodiscard]] Result<void> act(const script::Mark& what);
     [[nodiscard]] Result<void> act(const script::Clear& what);
     [[nodiscard]] Result<void> act(const script::Lighting& what);
+    [[nodiscard]] Result<void> act(const script::Alone& what);
+    [[nodiscard]] Result<void> act(const script::Ask& what);
+    [[nodiscard]] Result<void> act(const script::Answer& what);
+    [[nodiscard]] Result<void> act(const script::Decline& what);
     [[nodiscard]] Result<void> act(const script::Follow& what);
     [[nodiscard]] Result<void> act(const script::Conclude& what);
     [[nodiscard]] Result<void> act(const script::Sign& what);
@@ -67,6 +72,7 @@ private:
     QQuickWindow* window;
     ScriptClock* clock;
     script::Script script;
+    script::Asker asker;
     std::filesystem::path out;
     Hand hand;
     Shots shots;

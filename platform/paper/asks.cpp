@@ -65,12 +65,11 @@ void addAsk(const Context& context, const round::Ask& ask, const std::string& ke
 } // namespace
 
 QString askWords(const RecordView& view, const round::Ask& ask) {
-    const auto point = std::find_if(view.points.begin(), view.points.end(), [&](const PointView& one) {
-        return one.point->id == ask.what.point;
-    });
-    const QString name = point == view.points.end()
-                             ? QString()
-                             : QString::number(point->number) + QStringLiteral(", ") + shown(point->point->name);
+    const auto point = std::find_if(view.points.begin(), view.points.end(),
+                                    [&](const PointView& one) { return one.point->id == ask.what.point; });
+    const QString name = point == view.points.end() ? QString()
+                                                    : QString::number(point->number) + QStringLiteral(", ") +
+                                                          shown(point->point->name);
     const auto at = [&](const QString& words) {
         return name.isEmpty() ? words : words + QStringLiteral(" at ") + name;
     };

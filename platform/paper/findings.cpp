@@ -87,7 +87,9 @@ QString takenBackWords(const Context& context, const Finding& finding) {
             why.front() = why.front().toUpper();
         }
     const Entry& last = finding.point.counting();
-    return why + (why.endsWith(u'.') ? QStringLiteral(" Settled again at ") : QStringLiteral(". Settled again at ")) +
+    return why +
+           (why.endsWith(u'.') ? QStringLiteral(" Settled again at ")
+                               : QStringLiteral(". Settled again at ")) +
            context.clock.time(last.at) + QStringLiteral(": ") + outcomeWord(last.settled->outcome) + u'.';
 }
 

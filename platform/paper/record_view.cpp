@@ -69,6 +69,7 @@ private:
         add(Kind::reopened, at, what.point, what.why);
         ++view.reopenings;
     }
+    void note(const round::Alone& /*what*/, Instant at) { add(Kind::alone, at, {}, {}); }
     void note(const round::Asked& what, Instant at) {
         const round::Statement& said = what.statement;
         add(Kind::asked, at, std::to_string(what.ask), said.words);
@@ -198,8 +199,8 @@ Result<void> checkKind(const Json& content) {
         const auto found = content.find(name);
         return found != content.end() && *found == value;
     };
-    if (content.is_object() && is("format", "ambit-record") && (is("version", 1) || is("version", 2) || is("version", 3)) &&
-        is("kind", "round"))
+    if (content.is_object() && is("format", "ambit-record") &&
+        (is("version", 1) || is("version", 2) || is("version", 3)) && is("kind", "round"))
         return {};
     return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 3.", "/format",
                 "A newer Ambit may know this one.");

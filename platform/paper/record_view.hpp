@@ -57,6 +57,7 @@ struct TimelineEntry {
         marked,
         cleared,
         light,
+        alone,
         asked,
         answered,
         declined,

@@ -92,12 +92,13 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
         return {QStringLiteral("Out of the way"), areaWords(entry.id)};
     case Kind::light:
         return {QStringLiteral("Light"), entry.low ? QStringLiteral("low") : QStringLiteral("good again")};
+    case Kind::alone:
+        return {QStringLiteral("On one's own"), QStringLiteral("what others found that day was not shown")};
     case Kind::asked: {
         const round::Ask& ask = askOf(view, entry);
-        return {QStringLiteral("Asked"), shown(ask.what.who.name) + QStringLiteral(", ") +
-                                             askWords(view, ask) +
-                                             (entry.words.empty() ? QString() : QStringLiteral(": ")) +
-                                             shown(entry.words)};
+        return {QStringLiteral("Asked"),
+                shown(ask.what.who.name) + QStringLiteral(", ") + askWords(view, ask) +
+                    (entry.words.empty() ? QString() : QStringLiteral(": ")) + shown(entry.words)};
     }
     case Kind::answered:
         return {QStringLiteral("Answered"), toWhom(view, entry) + shown(entry.words)};

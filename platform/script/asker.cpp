@@ -33,7 +33,8 @@ Result<record::Signer> madeFor(const std::string& name, Instant at) {
 Result<const record::Signer*> Asker::keyOf(const Ask& ask, Instant at) {
     const std::string name = ask.key.empty() ? "/" + ask.who.name : ask.key;
     if (const auto known = keys.find(name); known != keys.end()) return &known->second;
-    auto key = ask.key.empty() ? madeFor(ask.who.name, at) : opened(beside / ask.key, beside / ask.passphrase);
+    auto key =
+        ask.key.empty() ? madeFor(ask.who.name, at) : opened(beside / ask.key, beside / ask.passphrase);
     if (!key) return tl::unexpected(key.error());
     return &keys.emplace(name, std::move(*key)).first->second;
 }

@@ -157,6 +157,7 @@ Result<void> Player::playSingle(const Action& action) {
                                       [&](const Mark& a) { return mark(a); },
                                       [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
                                       [&](const Lighting& a) { return anew(round::Light{a.low}); },
+                                      [&](const Alone&) { return act(round::Alone{}); },
                                       [&](const Ask& a) { return hear(a); },
                                       [&](const Answer& a) {
                                           return act(round::Answered{a.ask, a.words});

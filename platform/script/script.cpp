@@ -122,7 +122,8 @@ Ask readAsk(Fields& fields) {
     ask.key = pathBeside(fields, "key");
     if (!ask.key.empty() && !fields.has("passphrase")) fields.fail("This field is missing.", "passphrase");
     ask.passphrase = pathBeside(fields, "passphrase");
-    if (ask.key.empty() && !ask.passphrase.empty()) fields.fail("There is no key to open with it.", "passphrase");
+    if (ask.key.empty() && !ask.passphrase.empty())
+        fields.fail("There is no key to open with it.", "passphrase");
     return ask;
 }
 
@@ -157,6 +158,7 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
     if (word == "marked") return readMark(fields);
     if (word == "cleared") return Clear{fields.integer("area", 1, 1000)};
     if (word == "light") return Lighting{fields.word("is", {"low", "good"}) == 0};
+    if (word == "alone") return Alone{};
     if (word == "asked") return readAsk(fields);
     if (word == "answer") return Answer{fields.integer("ask", 1, round::mostAsks), fields.text("words")};
     if (word == "decline") return Decline{fields.integer("ask", 1, round::mostAsks), fields.text("why")};

@@ -75,6 +75,7 @@ struct Ask { ///< what somebody who follows says
     std::string key;        ///< path of who's key file beside the script; empty: one made for this walk
     std::string passphrase; ///< path of a file with the key's passphrase in its first line
 };
+struct Alone {};
 struct Answer {
     std::int64_t ask = 0;
     std::string words;
@@ -93,8 +94,9 @@ struct Conclude {
 };
 struct Sign {};
 
-using Doing = std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note,
-                           Block, Free, Mark, Clear, Lighting, Ask, Answer, Decline, Follow, Conclude, Sign>;
+using Doing =
+    std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note, Block, Free,
+                 Mark, Clear, Lighting, Alone, Ask, Answer, Decline, Follow, Conclude, Sign>;
 
 struct Action {
     Doing what;

@@ -43,8 +43,9 @@ App::App(Services handedIn, QObject* parent)
     : QObject(parent), services(std::move(handedIn)), background(services.archiveFile),
       aircraftRows(services, reporter(), this), fileView(services, reporter(), this),
       stateView(services, background, this), findingsView(services, stateView, this),
-      searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
-      verificationView(background, reporter(), this), retentionView(services, background, reporter(), this),
+      besideView(services, reporter(), this), searchView(services, background, reporter(), this),
+      historyView(services, background, reporter(), this), verificationView(background, reporter(), this),
+      retentionView(services, background, reporter(), this),
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this) {
     who.role = "pilot";
@@ -98,7 +99,7 @@ void App::recordsWent() {
 void App::tellCarried() {
     const auto reading = stateView.lastReading();
     if (current && reading && current->registration() == stateView.registration())
-        current->setCarried(Carried(reading->file));
+        current->setCarried(Carried(reading->file, Unshown::of(current->openRound().state())));
 }
 
 Report App::reporter() {
@@ -245,7 +246,7 @@ bool App::addAircraft(const QUrl& airframeFile, const QString& registration, con
 // --- rounds -----------------------------------------------------------------------------------------------
 
 bool App::begin(const QString& registration, const QString& walkId, const QString& name, const QString& role,
-                const QString& certificate, const QVariantMap& counters) {
+                const QString& certificate, const QVariantMap& counters, bool alone) {
     const round::Person person{name.trimmed().toStdString(), role.toStdString(),
                                certificate.trimmed().toStdString()};
     const auto begun = [&]() -> Result<void> {
@@ -270,6 +271,8 @@ bool App::begin(const QString& registration, const QString& walkId, const QStrin
                              compared.steps((*airframe)->sha256, walkId.toStdString())};
         auto round = archive::OpenRound::begin(services.archive, **airframe, std::move(opened), now.at);
         if (!round) return tl::unexpected(round.error());
+        if (alone)
+            if (auto said = round->act(round::Alone{}, now.at); !said) return said;
         take(std::move(*airframe), std::move(*round));
         return {};
     }();

@@ -3,6 +3,7 @@
 
 #include "model/aircraft_file_view.hpp"
 #include "model/aircraft_model.hpp"
+#include "model/beside_view.hpp"
 #include "model/entry_view.hpp"
 #include "model/export_view.hpp"
 #include "model/file_view.hpp"
@@ -34,6 +35,8 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::RetentionView* retention READ retention CONSTANT)
     Q_PROPERTY(ambit::view::ExportView* exporting READ exporting CONSTANT)
     Q_PROPERTY(ambit::view::ZoneFindings* zoneFindings READ zoneFindings CONSTANT)
+    /// Two rounds of the same walk.
+    Q_PROPERTY(ambit::view::BesideView* beside READ beside CONSTANT)
     /// Signs what is said between rounds.
     Q_PROPERTY(ambit::view::EntryView* entries READ entries CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
@@ -62,9 +65,11 @@ public:
     Q_INVOKABLE [[nodiscard]] QString notice(const QString& registration);
     /// This way round against as listed: fills `comparison`, now or a little later. "": no walk.
     Q_INVOKABLE void compareWalk(const QString& registration, const QString& walkId);
-    /// Starts a round; `round` is it then. `counters`: id → decimal string; empty ones are left out.
+    /// Starts a round; `round` is it then. `counters`: id → decimal string; empty ones are left out. `alone`:
+    /// what others found today is not shown in it.
     Q_INVOKABLE bool begin(const QString& registration, const QString& walkId, const QString& name,
-                           const QString& role, const QString& certificate, const QVariantMap& counters);
+                           const QString& role, const QString& certificate, const QVariantMap& counters,
+                           bool alone = false);
     /// Goes on exactly where the round was left.
     Q_INVOKABLE bool resume(const QString& roundId);
     /// `round` is null then; what was walked stays.
@@ -83,6 +88,7 @@ public:
     [[nodiscard]] RetentionView* retention() { return &retentionView; }
     [[nodiscard]] ExportView* exporting() { return &exportView; }
     [[nodiscard]] ZoneFindings* zoneFindings() { return &findingsView; }
+    [[nodiscard]] BesideView* beside() { return &besideView; }
     [[nodiscard]] EntryView* entries() { return &entryView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
     [[nodiscard]] QString problem() const { return trouble; }
@@ -126,6 +132,7 @@ private:
     FileView fileView;
     AircraftFileView stateView;
     ZoneFindings findingsView;
+    BesideView besideView;
     SearchView searchView;
     PointHistoryView historyView;
     VerificationView verificationView;

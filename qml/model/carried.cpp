@@ -24,9 +24,10 @@ QString deferredText(const file::Discrepancy& one, Instant now) {
 
 } // namespace
 
-Carried::Carried(const file::AircraftFile& file) {
+Carried::Carried(const file::AircraftFile& file, const std::optional<Unshown>& unshown) {
     for (const file::Discrepancy& one : file.discrepancies) {
         if (one.state == State::closed) continue;
+        if (unshown && unshown->hides(one.found.by, one.found.at)) continue;
         points.insert_or_assign(one.id.point, one);
         mark += one.id.record + one.id.point + file::toText(one.state);
         if (one.assessed) mark += one.assessed->record;

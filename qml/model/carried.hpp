@@ -3,6 +3,7 @@
 #pragma once
 
 #include "file/file.hpp"
+#include "model/unshown.hpp"
 
 #include <QString>
 #include <map>
@@ -12,7 +13,7 @@ namespace ambit::view {
 class Carried {
 public:
     Carried() = default;
-    explicit Carried(const file::AircraftFile& file);
+    explicit Carried(const file::AircraftFile& file, const std::optional<Unshown>& unshown = {});
 
     /// "Found 3 days ago: …", below it "Deferred 2 days ago on 14 CFR 91.213(d), placard …: has it grown?";
     /// "" where nothing is.

@@ -1,6 +1,7 @@
 #include "model/last_time.hpp"
 
 #include "model/story.hpp"
+#include "model/unshown.hpp"
 #include "model/words.hpp"
 
 #include <QCoreApplication>
@@ -39,8 +40,10 @@ Result<LastTime> LastTime::before(const archive::Archive& archive, const airfram
     LastTime last;
     const auto records = archive.records(state.opened.registration);
     if (!records) return tl::unexpected(records.error());
+    const auto unshown = Unshown::of(state);
     const auto newest = std::find_if(records->begin(), records->end(), [&](const auto& record) {
-        return record.kind == "round" && record.concludedAt.ms < state.openedAt.ms;
+        return record.kind == "round" && record.concludedAt.ms < state.openedAt.ms &&
+               !(unshown && unshown->hides(record.signer, record.concludedAt));
     });
     if (newest == records->end()) return last;
     const auto text = archive.recordJson(newest->sha256);

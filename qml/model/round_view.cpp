@@ -154,8 +154,11 @@ bool RoundView::pause() {
 }
 
 bool RoundView::resume() {
+    // Asked for in the pause, a point is ordered in now, and that is the reason.
+    const std::string asked = round::causeOf(state(), *airframe, round::Resumed{}, false);
     auto done = act(round::Resumed{});
-    if (done && !round::holdsStill(state(), *airframe)) done = round.replan("The round goes on", now());
+    if (done && (!asked.empty() || !round::holdsStill(state(), *airframe)))
+        done = round.replan(asked.empty() ? "The round goes on" : asked, now());
     return committed(done);
 }
 
@@ -231,7 +234,7 @@ void RoundView::announce() {
 void RoundView::tell() {
     announcing = false;
     const Told before = told;
-    told = {state().phase, state().stand, plannedAt, orderWords, differsSeq};
+    told = {state().phase, state().stand, plannedAt, orderWords, differsSeq, asks()};
     emit progressChanged();
     emit cardChanged();
     emit minutesChanged();
@@ -240,6 +243,7 @@ void RoundView::tell() {
     if (before.phase != told.phase) emit phaseChanged();
     if (before.order != told.order) emit orderChanged();
     if (before.differsSeq != told.differsSeq) emit differsChanged();
+    if (before.asks != told.asks) emit asksChanged();
 }
 
 /// Number of the event that made the plan.

@@ -8,8 +8,10 @@
 #include "model/last_time.hpp"
 #include "model/round_models.hpp"
 #include "model/services.hpp"
+#include "record/key.hpp"
 
 #include <QTimer>
+#include <set>
 
 namespace ambit::view {
 
@@ -28,6 +30,8 @@ class RoundView : public QObject {
     /// Who walks.
     Q_PROPERTY(QString person READ person CONSTANT)
     Q_PROPERTY(int pointCount READ pointCount CONSTANT)
+    /// Walked on one's own: what others found that day is not shown.
+    Q_PROPERTY(bool alone READ alone CONSTANT)
 
     Q_PROPERTY(int settledCount READ settledCount NOTIFY progressChanged)
     Q_PROPERTY(int findingCount READ findingCount NOTIFY progressChanged)
@@ -108,6 +112,13 @@ class RoundView : public QObject {
     Q_PROPERTY(QVariantList markedAreas READ markedAreas NOTIFY differsChanged)
     Q_PROPERTY(bool lightLow READ lightLow NOTIFY differsChanged)
 
+    // What somebody who follows asks.
+    /// {ask, kind "lookAgain" "question" "remark", title, words, who, sinceText}: what is open, and remarks
+    /// not read yet; in the order it came. answer(ask, …), decline(ask, …), readRemark(ask).
+    Q_PROPERTY(QVariantList asks READ asks NOTIFY asksChanged)
+    /// Who asks to look again at the card's point, and their words; "" if nobody.
+    Q_PROPERTY(QString askedText READ askedText NOTIFY cardChanged)
+
     Q_PROPERTY(ambit::view::StandPointsModel* here READ here CONSTANT)
     Q_PROPERTY(ambit::view::FigureModel* figure READ figure CONSTANT)
     Q_PROPERTY(ambit::view::OwedModel* owed READ owed CONSTANT)
@@ -144,6 +155,10 @@ public:
     Q_INVOKABLE bool markArea(const QVariantList& corners, const QString& reason);
     Q_INVOKABLE bool clearArea(int area);
     Q_INVOKABLE bool tellLight(bool low);
+    Q_INVOKABLE bool answer(int ask, const QString& words);
+    Q_INVOKABLE bool decline(int ask, const QString& reason);
+    /// Not shown any more, as long as the program runs: the log knows only that it was told.
+    Q_INVOKABLE void readRemark(int ask);
     Q_INVOKABLE bool made(const QString& openingId);
     Q_INVOKABLE bool closed(const QString& openingId);
     Q_INVOKABLE bool pause();
@@ -166,6 +181,7 @@ public:
     [[nodiscard]] QStringList generalCautions() const;
     [[nodiscard]] QString person() const;
     [[nodiscard]] int pointCount() const;
+    [[nodiscard]] bool alone() const { return state().alone; }
     [[nodiscard]] int settledCount() const { return settled; }
     [[nodiscard]] int findingCount() const { return findings; }
     [[nodiscard]] int owedCount() const { return owedRows.count(); }
@@ -216,6 +232,13 @@ public:
     [[nodiscard]] ReviewModel* review() { return &reviewRows; }
     [[nodiscard]] QVariantList openable() const;
     [[nodiscard]] QVariantList settledPoints() const;
+    [[nodiscard]] QVariantList asks() const;
+    [[nodiscard]] QString askedText() const;
+
+    /// What came from another device, by a connection with this certificate: committed and shown, or refused
+    /// in words for whoever sent it; the one who walks sees nothing of a refusal.
+    [[nodiscard]] Result<void> hear(JsonView statement, JsonView jws, const record::Certificate& peer);
+    [[nodiscard]] Result<void> hear(round::Asked asked); ///< signed already
 
     /// From the aircraft's file, once that has been read.
     void setCarried(Carried carried);
@@ -231,6 +254,7 @@ signals:
     void planChanged();
     void orderChanged();
     void differsChanged();
+    void asksChanged();
     void minutesChanged();
     void phaseChanged();
     void cardChanged();
@@ -242,6 +266,8 @@ private:
     [[nodiscard]] bool settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos = {});
     [[nodiscard]] Result<void> reach(const std::string& stand);
     [[nodiscard]] bool differ(round::What what);
+    [[nodiscard]] bool isShown(std::int64_t number, const round::Ask& ask) const;
+    [[nodiscard]] QString askTitle(const round::Ask& ask) const;
     void tellOrder();
     void announce();
     void tell();
@@ -270,6 +296,7 @@ private:
         std::int64_t planSeq = 0;
         QString order;
         std::int64_t differsSeq = 0;
+        QVariantList asks;
     } told;
     bool announcing = false;
     std::int64_t plannedAt = 0; ///< number of the event that made the plan
@@ -278,6 +305,7 @@ private:
     std::int64_t keptAt = 0;     ///< number of the event that might have changed the order and didn't
     QString keptWords;           ///< its words
     std::int64_t differsSeq = 0; ///< of the last event by which reality differs
+    std::set<std::int64_t> remarksRead;
     FigureModel* figureModel;
     StandPointsModel hereRows;
     OwedModel owedRows;

@@ -18,7 +18,8 @@ bool isDifference(const round::What& what) {
 /// Nobody goes anywhere by it: what was told last still holds.
 bool isAside(const round::What& what) {
     return std::holds_alternative<round::Note>(what) || std::holds_alternative<round::Paused>(what) ||
-           std::holds_alternative<round::Resumed>(what);
+           std::holds_alternative<round::Resumed>(what) || std::holds_alternative<round::Asked>(what) ||
+           std::holds_alternative<round::Answered>(what) || std::holds_alternative<round::Declined>(what);
 }
 
 } // namespace

@@ -69,6 +69,33 @@ public:
     QString operator()(const round::Light& what) const {
         return what.low ? Words::tr("The light is low") : Words::tr("The light is good again");
     }
+    QString operator()(const round::Alone&) const {
+        return Words::tr("Walked on one's own: what others found that day was not shown");
+    }
+    QString operator()(const round::Asked& what) const {
+        const auto& said = what.statement;
+        QString words;
+        switch (said.kind) {
+        case round::Statement::Kind::lookAgain:
+            words = Words::tr("%1 asked to look again at %2 (%3)")
+                        .arg(text(said.who.name), pointName(said.point))
+                        .arg(what.ask);
+            break;
+        case round::Statement::Kind::question:
+            words = Words::tr("%1 asked (%2)").arg(text(said.who.name)).arg(what.ask);
+            break;
+        case round::Statement::Kind::remark:
+            words = Words::tr("%1 remarked (%2)").arg(text(said.who.name)).arg(what.ask);
+            break;
+        }
+        return said.words.empty() ? words : words + QStringLiteral(": ") + text(said.words);
+    }
+    QString operator()(const round::Answered& what) const {
+        return Words::tr("Answer to %1: %2").arg(what.ask).arg(text(what.words));
+    }
+    QString operator()(const round::Declined& what) const {
+        return Words::tr("Declined %1: %2").arg(what.ask).arg(text(what.why));
+    }
     QString operator()(const round::Concluded& what) const { return conclusionText(what.fit); }
     QString operator()(const round::Withdrawn& what) const {
         return Words::tr("Conclusion withdrawn: %1").arg(text(what.why));

@@ -16,6 +16,7 @@ Page {
     property string walk: walks.length === 1 ? walks[0].id : ""
     property string role: app.personRole !== "" ? app.personRole : "pilot"
     property var counters: ({})
+    property bool alone: false
 
     onWalkChanged: app.compareWalk(registration, walk)
     Component.onCompleted: {
@@ -35,7 +36,7 @@ Page {
         broad: true
         look: "solid"
         text: qsTr("Begin")
-        onClicked: screen.app.begin(screen.registration, screen.walk, name.text, screen.role, certificate.text, screen.counters)
+        onClicked: screen.app.begin(screen.registration, screen.walk, name.text, screen.role, certificate.text, screen.counters, screen.alone)
     }
 
     Item {
@@ -47,7 +48,7 @@ Page {
             spacing: 12
             CarriedList {
                 width: parent.width
-                shown: !screen.twoColumns
+                shown: !screen.twoColumns && !screen.alone
                 its: screen.app.aircraftFile
             }
             Label {
@@ -98,6 +99,14 @@ Page {
                 label: qsTr("Certificate or licence number")
                 text: screen.app.personCertificate
             }
+            Choice {
+                objectName: "beginAlone"
+                width: parent.width
+                text: qsTr("Walk it on your own")
+                about: qsTr("What others found today is not shown, so that two rounds can be laid side by side")
+                chosen: screen.alone
+                onClicked: screen.alone = !screen.alone
+            }
             Label {
                 topPadding: 8
                 visible: screen.readings.length > 0
@@ -130,7 +139,7 @@ Page {
             spacing: 12
             CarriedList {
                 width: parent.width
-                shown: screen.twoColumns
+                shown: screen.twoColumns && !screen.alone
                 its: screen.app.aircraftFile
             }
             Label {

@@ -56,6 +56,27 @@ Column {
             text: words.round.carriedText
         }
     }
+    Rectangle {
+        // Somebody who follows asks to look here again.
+        objectName: "askedText"
+        width: parent.width
+        height: asked.height + 16
+        visible: words.settle && words.round.askedText !== "" && !words.brief
+        color: Theme.wash
+        Rectangle {
+            width: 8
+            height: parent.height
+            color: Theme.ink
+        }
+        Label {
+            id: asked
+            x: 24
+            y: 8
+            width: parent.width - x - 8
+            text: words.round.askedText
+            strong: true
+        }
+    }
     Label {
         width: parent.width
         visible: text !== "" && !words.brief

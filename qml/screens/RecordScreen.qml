@@ -118,6 +118,17 @@ Page {
             onClicked: screen.stepAsked("Countersign", {})
         }
         Key {
+            objectName: "recordBeside"
+            width: signing.cell
+            broad: true
+            visible: screen.isRound
+            text: qsTr("Side by side")
+            about: qsTr("Laid beside another round of the same walk: who saw what")
+            onClicked: screen.stepAsked("Beside", {
+                recordId: screen.record.recordId
+            })
+        }
+        Key {
             objectName: "recordKeys"
             width: signing.cell
             broad: true

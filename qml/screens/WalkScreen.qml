@@ -18,6 +18,8 @@ FocusScope {
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
+    /// While figures are typed the keys' pad stands there.
+    readonly property real stripHeight: strip.visible ? strip.height : 0
     readonly property bool listBeside: !wide && width > Theme.mm(100)
     readonly property bool sheetOpen: sheet.status !== Loader.Null
 
@@ -56,7 +58,7 @@ FocusScope {
         Item {
             id: figurePane
             width: screen.wide ? screen.width - screen.cardWidth : screen.width
-            height: screen.wide ? screen.height - screen.barHeight : screen.height - screen.cardHeight - screen.barHeight
+            height: (screen.wide ? screen.height : screen.height - screen.cardHeight) - screen.barHeight - screen.stripHeight
             clip: true
 
             FigureView {
@@ -130,10 +132,18 @@ FocusScope {
                 Accessible.ignored: true
             }
         }
+        AskedStrip {
+            id: strip
+            y: figurePane.height
+            width: figurePane.width
+            visible: first !== null && !card.measuring
+            round: screen.round
+            onClicked: screen.openSheet("AskedSheet.qml", {})
+        }
         WalkCard {
             id: card
             x: screen.wide ? screen.width - width : 0
-            y: screen.wide ? 0 : figurePane.height
+            y: screen.wide ? 0 : figurePane.height + screen.stripHeight
             width: screen.cardWidth
             height: screen.cardHeight
             focus: true
@@ -174,7 +184,7 @@ FocusScope {
         Rectangle {
             // The card's edge.
             x: screen.wide ? figurePane.width : 0
-            y: screen.wide ? 0 : figurePane.height
+            y: screen.wide ? 0 : card.y
             width: screen.wide ? 2 : parent.width
             height: screen.wide ? parent.height : 2
             color: Theme.line

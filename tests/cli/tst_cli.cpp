@@ -22,8 +22,8 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "archive",
-                                 "reading", "rectify", "defer", "questions", "fleet"})
+        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "beside",
+                                 "archive", "reading", "rectify", "defer", "questions", "fleet"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
@@ -308,6 +308,63 @@ private slots:
         QCOMPARE(ran.code, 1);
         QVERIFY2(ran.err.contains("changed.json"), ran.err.constData());
         QVERIFY2(ran.out.contains("first/record.json"), "the good file is still reported");
+    }
+
+    // An instructor walks the same aircraft the same morning, on their own, and asks something on the way.
+    void twoRoundsAreLaidSideBySide() {
+        const QByteArray values = R"("values":{"oil-level":"5.2","belt-play":"9","skid-shoe.left":"5.6",)"
+                                  R"("skid-shoe.right":"5.1","tail-play":"2.4"})";
+        QByteArray open = read(demo("helicopter/round.jsonl")).split('\n').first();
+        open.replace("Robin Example", "Ines Example").replace("T07:30", "T08:40");
+        const QByteArray script =
+            open + "\n{\"do\":\"alone\"}\n{\"do\":\"follow\",\"until\":\"fairing.left\"," + values + "}\n" +
+            R"({"do":"finding","point":"fairing.left","words":"Two loose rivets.","class":"grounds"})" +
+            "\n{\"do\":\"follow\"," + values + "}\n" +
+            R"({"do":"asked","kind":"question","words":"Which rivets?","who":{"name":"Sam Sample","role":"mechanic","certificate":""}})" +
+            "\n" + R"({"do":"answer","ask":1,"words":"The upper row."})" + "\n" +
+            R"({"do":"conclude","result":"not fit","reasons":"Rivets."})" + "\n";
+        const Ran walked =
+            runAmbit({"round", "--airframe", demo("helicopter/airframe.json"), "--script",
+                      write("ines.jsonl", script), "--out", folder.filePath("ines"), "--json"});
+        QVERIFY2(walked.code == 0, walked.err.constData());
+        const QString log = write("ines.log", walked.out);
+        const QString record = folder.filePath("first/record.json");
+        const Ran both = runAmbit({"beside", record, log, "--json"});
+        QVERIFY2(both.code == 0, both.err.constData());
+        const QJsonObject json = QJsonDocument::fromJson(both.out).object();
+        QCOMPARE(json["second"].toObject()["alone"].toBool(), true);
+        QCOMPARE(json["first"].toObject()["alone"].toBool(true), false);
+        const QJsonObject agreement = json["agreement"].toObject();
+        const QJsonArray table = agreement["table"].toArray();
+        int sum = 0;
+        for (const QJsonValue row : table)
+            for (const QJsonValue count : row.toArray())
+                sum += count.toInt();
+        QCOMPARE(sum, json["points"].toArray().size());
+        QCOMPARE(agreement["points"].toInt(), sum);
+        QCOMPARE(table[1].toArray()[1].toInt(), 1);  // both found the fairing
+        QVERIFY(table[1].toArray()[0].toInt() >= 1); // one finding of the first's the second didn't see
+        QCOMPARE(table[2].toArray()[0].toInt(), 1);  // the lamps
+        QVERIFY(agreement["kappa"].toDouble() > 0.3 && agreement["kappa"].toDouble() < 0.9);
+        QVERIFY(agreement["low"].toDouble() < agreement["kappa"].toDouble());
+        for (const QJsonValue one : json["points"].toArray())
+            if (one.toObject()["id"] == "fairing.left") {
+                QVERIFY(one.toObject()["differs"].toBool()); // of another class
+                QCOMPARE(one.toObject()["second"].toObject()["words"].toString(),
+                         QString("Two loose rivets."));
+                QVERIFY(!one.toObject()["name"].toString().isEmpty());
+            }
+        const Ran words = runAmbit({"beside", record, log});
+        QCOMPARE(words.code, 0);
+        QVERIFY2(words.out.contains("Seen differently") && words.out.contains("Cohen's kappa") &&
+                     words.out.contains("on their own"),
+                 words.out.constData());
+        // What doesn't belong together, or doesn't hold.
+        QCOMPARE(runAmbit({"beside", record, record}).code, 1);
+        QCOMPARE(runAmbit({"beside", record, demo("helicopter/round.jsonl")}).code, 1);
+        QCOMPARE(runAmbit({"beside", record, folder.filePath("nowhere.json")}).code, 3);
+        const QString changed = write("changed.json", read(record).replace("Black powder", "White powder"));
+        QCOMPARE(runAmbit({"beside", changed, log}).code, 1);
     }
 
     void aWrongLineIsRefusedByNumber_data() {

@@ -133,8 +133,10 @@ inline std::string described(const round::State& state) {
               {"plan", toJson(round::Event{1, {}, round::Planned{"", state.plan}})},
               {"paused", {state.pausedMs, state.pausedSince ? state.pausedSince->ms : -1}}};
     for (const auto& [id, point] : state.points) {
-        Json& its = json["points"][id] = {{"settled", point.settled}, {"why", point.reopenedWhy},
-                                        {"again", point.reopened}, {"asked", point.asked}};
+        Json& its = json["points"][id] = {{"settled", point.settled},
+                                          {"why", point.reopenedWhy},
+                                          {"again", point.reopened},
+                                          {"asked", point.asked}};
         for (const auto& one : point.settlings)
             its["settlings"].push_back({toJson(round::Event{1, one.at, one.what}), one.stand, one.settings});
     }

@@ -215,6 +215,19 @@ private slots:
         QCOMPARE(round.state.phase, Phase::paused);
     }
 
+    // --- on one's own
+
+    void onOnesOwnFromTheBeginningOrNotAtAll() {
+        Round round(machine);
+        QVERIFY(!round.state.alone);
+        QVERIFY(round.act(Alone{}));
+        QVERIFY(round.state.alone);
+        refused(round, Alone{});
+        Round later(machine);
+        QVERIFY(later.act(Note{"Begun."}));
+        refused(later, Alone{});
+    }
+
     // --- the order of what is left
 
     void itIsOrderedInAndSaysWhy() {

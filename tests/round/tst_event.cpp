@@ -50,6 +50,7 @@ std::vector<What> oneOfEach() {
             test::ask(1, std::string(32, 'f'), Statement::Kind::lookAgain, "oil", ""),
             test::ask(2, std::string(32, 'f'), Statement::Kind::question, "oil", "Which stick?"),
             test::ask(3, std::string(32, 'f'), Statement::Kind::remark, "", "Well seen."),
+            Alone{},
             Answered{2, "The yellow one."},
             Declined{1, "Seen from the other side."}};
 }
@@ -117,9 +118,10 @@ private slots:
                 R"("id":"1aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa","kind":"look again","point":"oil",)"
                 R"("round":"ffffffffffffffffffffffffffffffff",)"
                 R"("who":{"certificate":"FI 7","name":"Ines Example","role":"instructor"}}})"));
-        QCOMPARE(canonicalJson(jsonOf(Answered{2, "Yes."})),
-                 std::string(
-                     R"({"ask":2,"at":"2025-06-15T15:06:40.123Z","kind":"answered","seq":7,"words":"Yes."})"));
+        QCOMPARE(
+            canonicalJson(jsonOf(Answered{2, "Yes."})),
+            std::string(
+                R"({"ask":2,"at":"2025-06-15T15:06:40.123Z","kind":"answered","seq":7,"words":"Yes."})"));
         QCOMPARE(canonicalJson(jsonOf(Declined{1, "No."})),
                  std::string(
                      R"({"ask":1,"at":"2025-06-15T15:06:40.123Z","kind":"declined","seq":7,"why":"No."})"));
@@ -267,7 +269,7 @@ private slots:
         for (const What& what : {What(StandBlocked{}), What(StandFree{}), What(AreaMarked{}),
                                  What(AreaCleared{}), What(Light{})})
             QCOMPARE(versionOf(what), 2);
-        for (const What& what : {What(Asked{}), What(Answered{}), What(Declined{})})
+        for (const What& what : {What(Asked{}), What(Answered{}), What(Declined{}), What(Alone{})})
             QCOMPARE(versionOf(what), 3);
     }
 

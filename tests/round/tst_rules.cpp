@@ -529,7 +529,7 @@ private:
         QStringList all;
         for (const Obstacle& one : against(round.state, machine, fit)) {
             static const char* const names[] = {"unsettled", "owed",      "grounding",
-                                                  "noBasis",   "lookAgain", "question"};
+                                                "noBasis",   "lookAgain", "question"};
             all << QString("%1:%2").arg(names[static_cast<int>(one.kind)], one.id.c_str());
         }
         return all.join(' ');

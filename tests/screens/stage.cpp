@@ -51,6 +51,23 @@ bool Stage::walkTo(const QString& pointId) {
     return pointId.isEmpty();
 }
 
+QString Stage::ask(const QString& kind, const QString& point, const QString& words, const QString& who) {
+    using Kind = round::Statement::Kind;
+    view::RoundView* round = current->round();
+    if (round == nullptr) return QStringLiteral("no round");
+    script::Ask ask;
+    ask.kind = kind == QStringLiteral("lookAgain")  ? Kind::lookAgain
+               : kind == QStringLiteral("question") ? Kind::question
+                                                    : Kind::remark;
+    ask.point = point.toStdString();
+    ask.words = words.toStdString();
+    ask.who = {who.toStdString(), "instructor", ""};
+    auto asked = asker.say(ask, round->openRound().state(), clock.at);
+    if (!asked) return QString::fromStdString(toText(asked.error()));
+    const auto heard = round->hear(std::move(*asked));
+    return heard ? QString() : QString::fromStdString(toText(heard.error()));
+}
+
 QUrl Stage::photo(const QString& name) const {
     return QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + name);
 }

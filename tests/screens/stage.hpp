@@ -4,6 +4,8 @@
 
 #include "model/app.hpp"
 
+#include "script/asker.hpp"
+
 #include <QTemporaryDir>
 #include <memory>
 
@@ -29,6 +31,10 @@ public:
     /// Does what the card says, settling sound, until this point is on the card; "" until all is settled. To
     /// get somewhere quickly, not to test the way.
     Q_INVOKABLE bool walkTo(const QString& pointId);
+    /// Somebody who follows says it, signed with their own key: kind "lookAgain" "question" "remark". "" or
+    /// why it was refused.
+    Q_INVOKABLE QString ask(const QString& kind, const QString& point, const QString& words,
+                            const QString& who = QStringLiteral("Ines Example"));
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
@@ -46,6 +52,7 @@ private:
     std::unique_ptr<QTemporaryDir> folder;
     std::unique_ptr<archive::Archive> archive;
     std::unique_ptr<view::App> current;
+    script::Asker asker{{}}; ///< keys are made once: that takes a while
 };
 
 } // namespace ambit::test

@@ -233,14 +233,19 @@ private slots:
         const std::string who = R"("who":{"name":"Ines Example","role":"instructor","certificate":"FI 7"})";
         const std::string text = open + R"(
 {"do":"follow","until":"blade.b"}
-{"do":"asked","kind":"look again","point":"blade.a","words":"Feel it.",)" + who + R"(}
-{"do":"asked","kind":"question","words":"Which fuel?",)" + who + R"(}
-{"do":"asked","kind":"remark","words":"Take your time.",)" + who + R"(}
-{"do":"asked","kind":"look again","point":"oil",)" + who + R"(}
+{"do":"asked","kind":"look again","point":"blade.a","words":"Feel it.",)" +
+                                 who + R"(}
+{"do":"asked","kind":"question","words":"Which fuel?",)" +
+                                 who + R"(}
+{"do":"asked","kind":"remark","words":"Take your time.",)" +
+                                 who + R"(}
+{"do":"asked","kind":"look again","point":"oil",)" +
+                                 who + R"(}
 {"do":"answer","ask":2,"words":"100LL."}
 {"do":"decline","ask":4,"why":"Measured twice."}
 {"do":"pause"}
-{"do":"asked","kind":"look again","point":"arc-clear",)" + who + R"(}
+{"do":"asked","kind":"look again","point":"arc-clear",)" +
+                                 who + R"(}
 {"do":"resume"}
 {"do":"follow","values":{"oil":"5"}}
 {"do":"conclude","result":"fit"})";
@@ -249,9 +254,8 @@ private slots:
         const auto log = play(house, withOil);
         QVERIFY2(log, log ? "" : toText(log.error()).c_str());
         const auto has = [&](const std::string& part) {
-            return std::any_of(log->begin(), log->end(), [&](const std::string& line) {
-                return line.find(part) != std::string::npos;
-            });
+            return std::any_of(log->begin(), log->end(),
+                               [&](const std::string& line) { return line.find(part) != std::string::npos; });
         };
         QVERIFY(has("\"kind\":\"answered\""));
         QVERIFY(has("\"kind\":\"declined\""));

@@ -1,0 +1,103 @@
+// What somebody who follows asks: it comes in, is shown, and is answered, declined or settled.
+#include "model/round_view.hpp"
+#include "model/words.hpp"
+#include "record/asked.hpp"
+#include "round/order.hpp"
+
+namespace ambit::view {
+
+using Kind = round::Statement::Kind;
+
+namespace {
+
+QString kindName(Kind kind) {
+    switch (kind) {
+    case Kind::lookAgain:
+        return QStringLiteral("lookAgain");
+    case Kind::question:
+        return QStringLiteral("question");
+    case Kind::remark:
+        break;
+    }
+    return QStringLiteral("remark");
+}
+
+} // namespace
+
+Result<void> RoundView::hear(JsonView statement, JsonView jws, const record::Certificate& peer) {
+    auto asked = record::askedBy(peer, statement, jws, state(), *airframe);
+    if (!asked) return tl::unexpected(asked.error());
+    return hear(std::move(*asked));
+}
+
+/// Nobody looked away from the card for it: a point in hand stays there, so that a touch that is on its way
+/// already settles what was read.
+Result<void> RoundView::hear(round::Asked asked) {
+    const auto* inHand = card.point;
+    const auto before = state().lastSeq;
+    auto done = round.actAndReplan(std::move(asked), now());
+    if (state().lastSeq > before && inHand != nullptr) chosen = inHand;
+    refresh();
+    return done;
+}
+
+bool RoundView::answer(int ask, const QString& words) {
+    return committed(act(round::Answered{ask, words.trimmed().toStdString()}));
+}
+
+bool RoundView::decline(int ask, const QString& reason) {
+    return committed(round.actAndReplan(round::Declined{ask, reason.trimmed().toStdString()}, now()));
+}
+
+void RoundView::readRemark(int ask) {
+    remarksRead.insert(ask);
+    refresh();
+}
+
+bool RoundView::isShown(std::int64_t number, const round::Ask& ask) const {
+    if (ask.what.kind == Kind::remark) return !remarksRead.contains(number);
+    return ask.isOpen();
+}
+
+QString RoundView::askTitle(const round::Ask& ask) const {
+    const auto* point = airframe->point(ask.what.point);
+    const QString name = point == nullptr ? QString() : quoted(text(point->name));
+    switch (ask.what.kind) {
+    case Kind::lookAgain:
+        return tr("Look again at %1").arg(name);
+    case Kind::question:
+        return name.isEmpty() ? tr("A question") : tr("A question on %1").arg(name);
+    case Kind::remark:
+        break;
+    }
+    return name.isEmpty() ? tr("A remark") : tr("A remark on %1").arg(name);
+}
+
+QVariantList RoundView::asks() const {
+    QVariantList list;
+    std::int64_t number = 0;
+    for (const round::Ask& ask : state().asks)
+        if (isShown(++number, ask))
+            list << QVariantMap{
+                {QStringLiteral("ask"), static_cast<int>(number)},
+                {QStringLiteral("kind"), kindName(ask.what.kind)},
+                {QStringLiteral("title"), askTitle(ask)},
+                {QStringLiteral("words"), text(ask.what.words)},
+                {QStringLiteral("who"), text(ask.what.who.name)},
+                {QStringLiteral("sinceText"), clockText(ask.at, state().opened.offsetMinutes)}};
+    return list;
+}
+
+QString RoundView::askedText() const {
+    if (card.point == nullptr) return {};
+    QStringList lines;
+    for (const std::int64_t number : state().points.at(card.point->id).asked) {
+        const round::Statement& said = state().ask(number)->what;
+        const QString by = tr("%1 asks to look again").arg(text(said.who.name));
+        lines << (said.words.empty() ? by + QStringLiteral(".")
+                                     : by + QStringLiteral(": ") + text(said.words));
+    }
+    return lines.join(QStringLiteral("\n"));
+}
+
+} // namespace ambit::view
