@@ -159,11 +159,10 @@ void Following::dropChannel() {
         channel.release()->deleteLater(); // NOLINT(bugprone-unused-return-value)
     }
     receiver.reset();
-    // Held again by the next connection from what is on disk.
-    if (!awaitsAirframe) {
-        unsaved.clear();
-        unsavedBytes = 0;
-    }
+    // The next connection begins from what is on disk: the rest comes again.
+    unsaved.clear();
+    unsavedBytes = 0;
+    awaitsAirframe = false;
 }
 
 void Following::maybeAt(const watch::Address& address, std::uint16_t port) {
@@ -215,6 +214,8 @@ void Following::act(watch::FromWalker&& news) {
             resumed.reset();
             awaitsAirframe = false;
             unsaved.clear();
+            // What an earlier run has stored may lack its photos.
+            if (const auto kept = shared.archive.events(its->round)) wantPhotos(*kept);
         }
         round = its->round;
         emit shared.link.roundChanged(number, round, its->events);
@@ -281,21 +282,27 @@ void Following::store() {
     }
     if (auto done = shared.archive.appendLog(round, unsaved, archive::Photos::mayFollow); !done)
         return over(done.error());
-    for (const round::Event& event : unsaved)
-        if (const auto* settled = std::get_if<round::Settled>(&event.what))
-            for (const round::Photo& photo : settled->photos)
-                if (seen.insert(photo.sha256).second && !shared.archive.photo(photo.sha256))
-                    want({Wanted::What::photo, photo.sha256, photo.bytes});
+    wantPhotos(unsaved);
     const std::vector<round::Event> stored = std::exchange(unsaved, {});
     unsavedBytes = 0;
     emit shared.link.logged(number, round, stored);
     fetchNext();
 }
 
+void Following::wantPhotos(const std::vector<round::Event>& events) {
+    for (const round::Event& event : events)
+        if (const auto* settled = std::get_if<round::Settled>(&event.what))
+            for (const round::Photo& photo : settled->photos)
+                if (seen.insert(photo.sha256).second && !shared.archive.photo(photo.sha256))
+                    want({Wanted::What::photo, photo.sha256, photo.bytes});
+}
+
 /// The archive must know the machine before it takes a round of it.
 Result<void> Following::knowAircraft(const round::Event& event) {
     const auto& opened = std::get<round::Opened>(event.what);
-    const auto text = shared.archive.airframeText(opened.airframeSha256);
+    const auto text = airframe.first == opened.airframeSha256
+                          ? Result<std::string>(airframe.second)
+                          : shared.archive.airframeText(opened.airframeSha256);
     if (!text) {
         awaitsAirframe = true;
         want({Wanted::What::airframe, opened.airframeSha256, watch::largestAirframe});
@@ -344,15 +351,11 @@ void Following::takePart(watch::Part&& part) {
 
 Result<void> Following::takeFile(const Wanted& one, std::string&& bytes) {
     switch (one.what) {
-    case Wanted::What::airframe: {
-        if (unsaved.empty()) return {};
-        if (auto added = addAircraft(shared.archive, std::get<round::Opened>(unsaved.front().what), bytes);
-            !added)
-            return added;
+    case Wanted::What::airframe:
+        airframe = {one.sha256, std::move(bytes)};
         awaitsAirframe = false;
         store();
         return {};
-    }
     case Wanted::What::photo: {
         Result<void> kept;
         std::optional<Result<archive::Offered>> next = archive::Offered{one.sha256, std::move(bytes)};

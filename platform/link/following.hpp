@@ -58,6 +58,7 @@ private:
     void store();
     [[nodiscard]] Result<void> knowAircraft(const round::Event& opened);
     void want(Wanted one);
+    void wantPhotos(const std::vector<round::Event>& events);
     void fetchNext();
     void takePart(watch::Part&& part);
     [[nodiscard]] Result<void> takeFile(const Wanted& one, std::string&& bytes);
@@ -81,6 +82,7 @@ private:
     std::size_t unsavedBytes = 0;
     bool isStoring = false; ///< asked for
     bool awaitsAirframe = false;
+    std::pair<std::string, std::string> airframe; ///< hash and text of the last one that came
 
     std::deque<Wanted> wanted; ///< the first is being fetched
     bool isFetching = false;
