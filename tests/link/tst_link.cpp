@@ -31,9 +31,9 @@ public:
             auto passed = std::make_shared<qint64>(0);
             connect(near, &QTcpSocket::readyRead, far, [near, far] { far->write(near->readAll()); });
             connect(far, &QTcpSocket::readyRead, near, [this, near, far, passed] {
-                const QByteArray bytes = far->readAll();
-                near->write(bytes);
-                *passed += bytes.size();
+                const QByteArray part = far->readAll();
+                near->write(part);
+                *passed += part.size();
                 if (most == 0 || *passed < most) return;
                 near->flush();
                 far->abort();
@@ -79,7 +79,7 @@ private slots:
     /// the end, from where they stood.
     void cutAgainAndAgain_data() {
         QTest::addColumn<qint64>("bytes");
-        for (const qint64 bytes : {qint64{0}, qint64{5'000}, qint64{20'000}, qint64{30'000}, qint64{45'000}})
+        for (const qint64 bytes : {qint64{0}, qint64{5'000}, qint64{12'000}, qint64{20'000}})
             QTest::addRow("%lld", bytes) << bytes;
     }
     void cutAgainAndAgain() {
