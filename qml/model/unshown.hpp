@@ -15,7 +15,7 @@ struct Unshown {
     [[nodiscard]] static std::optional<Unshown> of(const round::State& state) {
         if (!state.alone) return std::nullopt;
         constexpr std::int64_t minute = 60'000;
-        constexpr std::int64_t day = 24 * 60 * minute;
+        constexpr std::int64_t day = 1440 * minute;
         const std::int64_t offset = state.opened.offsetMinutes * minute;
         const std::int64_t local = state.openedAt.ms + offset;
         return Unshown{state.opened.who.name, {local - (local % day + day) % day - offset}};

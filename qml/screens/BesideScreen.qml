@@ -11,6 +11,8 @@ Page {
     required property string recordId
     readonly property BesideView its: app.beside
     readonly property var others: its.others(recordId)
+    readonly property var first: its.first
+    readonly property var second: its.second
 
     component Side: Column {
         id: side
@@ -55,13 +57,13 @@ Page {
             width: parent.width
             look: point.modelData.firstLook
             text: point.modelData.firstText
-            about: screen.its.first.who
+            about: screen.first.who
         }
         RecordRow {
             width: parent.width
             look: point.modelData.secondLook
             text: point.modelData.secondText
-            about: screen.its.second.who
+            about: screen.second.who
         }
         Rectangle {
             width: parent.width
@@ -130,12 +132,12 @@ Page {
             Side {
                 width: sides.cell
                 head: qsTr("First")
-                who: screen.its.first
+                who: screen.first
             }
             Side {
                 width: sides.cell
                 head: qsTr("Second")
-                who: screen.its.second
+                who: screen.second
             }
         }
         Heading {
