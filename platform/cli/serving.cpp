@@ -101,8 +101,7 @@ Result<void> Serving::hear(archive::OpenRound& round, const std::function<void(c
     };
     for (const Said& one : std::exchange(said, {})) {
         const std::size_t before = round.events().size();
-        const auto heard =
-            archive::hear(round, one.by, one.what.statement, one.what.jws, round.state().lastAt);
+        auto heard = archive::hear(round, one.by, one.what.statement, one.what.jws, round.state().lastAt);
         tellSince(before);
         link->heard(one.connection, one.what.id, heard ? std::string() : toText(heard.error()));
         if (!heard && heard.error().code == ErrorCode::storage) return heard;

@@ -16,7 +16,7 @@ namespace ambit::link {
 class Channel : public QObject {
     Q_OBJECT
 public:
-    static constexpr qint64 mostWaiting = 256 * 1024; ///< bytes handed over and not gone out yet
+    static constexpr qint64 mostWaiting = qint64{256} * 1024; ///< bytes handed over and not gone out yet
     static constexpr int pingMs = 5000;
     static constexpr int silentMs = 15000; ///< nothing heard, no pong either: the connection is dead
 

@@ -369,16 +369,13 @@ Result<void> Following::takeFile(const Wanted& one, std::string&& bytes) {
         return {};
     }
     case Wanted::What::json:
-        sealedJson = std::move(bytes);
-        break;
     case Wanted::What::pdf:
         break;
     }
     const bool isLast = sealed && !sealed->files.empty() && sealed->files.back().sha256 == one.sha256;
-    if (isLast)
-        emit shared.link.recordHere(number,
-                                    {sealed->recordSha256, sealedJson,
-                                     one.what == Wanted::What::pdf ? std::move(bytes) : std::string()});
+    std::string pdf;
+    (one.what == Wanted::What::json ? sealedJson : pdf) = std::move(bytes);
+    if (isLast) emit shared.link.recordHere(number, {sealed->recordSha256, sealedJson, std::move(pdf)});
     return {};
 }
 

@@ -27,7 +27,7 @@ QString addressText(const QHostAddress& address, quint16 port) {
 } // namespace
 
 WalkerSide::WalkerSide(WalkerLink& outside, WalkerSettings itsSettings, record::Certificate its,
-                       QSslConfiguration itsTls)
+                       const QSslConfiguration& itsTls)
     : link(outside), settings(std::move(itsSettings)), me(std::move(its)),
       files([this](const std::string& sha256) { return fileBytes(sha256); }), tcp(this),
       upgrades(QStringLiteral("Ambit"), QWebSocketServer::NonSecureMode, this), progress(this) {
@@ -367,6 +367,7 @@ void WalkerSide::tellWatching() {
                 {number, one->certificate.name, one->certificate.sha256, one->sender->kept(), one->served});
     std::sort(list.begin(), list.end(),
               [](const Watcher& a, const Watcher& b) { return a.connection < b.connection; });
+    names.reserve(list.size());
     for (const Watcher& one : list)
         names.push_back(one.name);
     if (names != inHand.watching()) {

@@ -21,7 +21,7 @@ class WalkerSide : public QObject {
 public:
     /// Made, used and destroyed in the link's thread.
     WalkerSide(WalkerLink& outside, WalkerSettings itsSettings, record::Certificate its,
-               QSslConfiguration itsTls);
+               const QSslConfiguration& itsTls);
     ~WalkerSide() override;
 
     Result<std::uint16_t> listen();

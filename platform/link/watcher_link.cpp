@@ -5,9 +5,8 @@
 namespace ambit::link {
 
 WatcherSide::WatcherSide(WatcherLink& outside, WatcherSettings itsSettings, std::string itsName,
-                         QSslConfiguration its)
-    : link(outside), settings(std::move(itsSettings)), name(std::move(itsName)), tls(std::move(its)),
-      ear(this) {
+                         const QSslConfiguration& its)
+    : link(outside), settings(std::move(itsSettings)), name(std::move(itsName)), tls(its), ear(this) {
     connect(&ear, &BeaconEar::heard, this,
             [this](const std::string& certificate, const watch::Address& address, std::uint16_t port) {
                 for (const auto& [number, one] : followed)
