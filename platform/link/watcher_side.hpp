@@ -11,7 +11,7 @@ namespace ambit::link {
 class WatcherSide : public QObject {
 public:
     WatcherSide(WatcherLink& outside, WatcherSettings itsSettings, std::string itsName,
-                QSslConfiguration its);
+                const QSslConfiguration& its);
 
     Result<void> open();
     void join(std::uint64_t number, const watch::Invitation& invitation);
