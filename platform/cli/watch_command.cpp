@@ -163,7 +163,7 @@ private:
     const record::Signer& me;
     link::WatcherLink& link;
     std::optional<archive::Archive>& archive;
-    std::uint64_t followed = 1; ///< the only one here
+    std::uint64_t followed = 1;                   ///< the only one here
     std::pair<std::string, std::int64_t> printed; ///< the round and its last event that was
     bool hasSigned = false;
     int exit = Exit::done;
