@@ -237,6 +237,19 @@ Result<Imported> importRecord(Archive& archive, std::string_view recordJson) {
     return outcome;
 }
 
+Result<void> takeRecord(Archive& archive, const std::string& sha256, const std::vector<std::string>& files) {
+    std::vector<Incoming> records;
+    for (const std::string& bytes : files) {
+        auto one = verified(bytes);
+        if (!one) return tl::unexpected(one.error());
+        if (one->told.sha256 != sha256)
+            return fail(ErrorCode::conflict, "This is another record than was announced.", one->told.sha256,
+                        "Nothing of it was kept.");
+        records.push_back(std::move(*one));
+    }
+    return archive.keep(records).map([](const std::vector<Kept>&) {});
+}
+
 Result<void> importAll(Archive& archive, const Next& next, const Told& told, bool anyPhoto) {
     Crew crew;
     crew.begin(takeStretch(next));

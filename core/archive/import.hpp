@@ -29,6 +29,11 @@ struct Imported {
 /// Errors: those of record::verifyRecord and verifyPdf.
 [[nodiscard]] Result<Incoming> verified(std::string_view bytes);
 
+/// One record as another device has it: its JSON and, perhaps, its PDF, all of this identity and everything
+/// holding, or nothing is kept. Errors: those of `verified`; conflict: another record's.
+[[nodiscard]] Result<void> takeRecord(Archive& archive, const std::string& sha256,
+                                      const std::vector<std::string>& files);
+
 /// What became of one thing offered: an error sets it aside, and the others go in.
 using Told = std::function<void(const std::string& name, const Result<Imported>& outcome)>;
 /// The next thing; nullopt: no more. An error names something that could not be read, and is told like one

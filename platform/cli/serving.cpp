@@ -83,7 +83,6 @@ void Serving::awaitWatchers() {
 
 void Serving::committed(const round::Event& event) {
     events = event.seq;
-    if (const auto* its = std::get_if<round::Signed>(&event.what)) recordSha256 = its->recordSha256;
     link->committed(event);
 }
 
@@ -119,22 +118,9 @@ Result<void> Serving::hear(archive::OpenRound& round, const std::function<void(c
 }
 
 void Serving::keepOffered(archive::Archive& archive) {
-    for (Offered& one : std::exchange(offers, {})) {
-        std::string why;
-        std::size_t next = 0;
-        const auto done = archive::importAll(
-            archive,
-            [&]() -> std::optional<Result<archive::Offered>> {
-                if (next == one.files.size()) return std::nullopt;
-                return archive::Offered{"what was offered", std::move(one.files[next++])};
-            },
-            [&](const std::string&, const Result<archive::Imported>& outcome) {
-                if (!outcome)
-                    why = toText(outcome.error());
-                else if (outcome->sha256 != one.recordSha256)
-                    why = "This is another record.";
-            });
-        if (!done) why = toText(done.error());
+    for (const Offered& one : std::exchange(offers, {})) {
+        const auto taken = archive::takeRecord(archive, one.recordSha256, one.files);
+        const std::string why = taken ? std::string() : toText(taken.error());
         link->heard(one.connection, one.id, why);
         if (why.empty()) link->sealed(one.recordSha256);
         std::cerr << (why.empty() ? "The record was countersigned." : "Not kept: " + why) << std::endl;

@@ -69,7 +69,6 @@ private:
     std::vector<Said> said;
     std::vector<Offered> offers;
     std::int64_t events = 0;
-    std::string recordSha256; ///< of the sealed round
 };
 
 } // namespace ambit::cli

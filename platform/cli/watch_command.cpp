@@ -46,9 +46,7 @@ public:
                     print(roundId, events);
                 });
         connect(&link, &link::WatcherLink::roundChanged, this,
-                [this](std::uint64_t, const std::string& roundId, std::int64_t events) {
-                    printStored(roundId, events);
-                });
+                [this](std::uint64_t, const std::string& roundId, std::int64_t) { printStored(roundId); });
         connect(&link, &link::WatcherLink::stateChanged, this,
                 [this](std::uint64_t, link::LinkState state, const Error& why) { tell(state, why); });
         connect(&link, &link::WatcherLink::known, this, [](std::uint64_t, const watch::Peer& who) {
@@ -80,7 +78,7 @@ private:
         std::cout << std::flush;
     }
     /// What an earlier run has kept of it.
-    void printStored(const std::string& roundId, std::int64_t /*walked*/) {
+    void printStored(const std::string& roundId) {
         auto watched = archive::Archive::open(std::filesystem::path(options.data) / "watched.sqlite");
         if (!watched) return;
         if (const auto events = watched->events(roundId)) print(roundId, *events);
@@ -100,7 +98,9 @@ private:
 
     void keep(std::uint64_t walker, const link::RecordHere& record) {
         if (!archive) return;
-        auto done = keepIn(record);
+        std::vector<std::string> files{record.json};
+        if (!record.pdf.empty()) files.push_back(record.pdf);
+        auto done = archive::takeRecord(*archive, record.sha256, files);
         if (done && options.sign && !hasSigned) done = countersign(walker, record.sha256);
         if (done && !options.out.empty())
             done = archive::exportRecord(*archive, record.sha256, options.out).map([](const auto&) {});
@@ -131,22 +131,6 @@ private:
         if (!said) return tl::unexpected(said.error());
         link.say(followed, {statement->id, said->statement, said->jws});
         return {};
-    }
-    Result<void> keepIn(const link::RecordHere& record) {
-        Result<void> kept;
-        std::vector<std::string> files{record.json};
-        if (!record.pdf.empty()) files.push_back(record.pdf);
-        std::size_t next = 0;
-        auto done = archive::importAll(
-            *archive,
-            [&]() -> std::optional<Result<archive::Offered>> {
-                if (next == files.size()) return std::nullopt;
-                return archive::Offered{"the walker's record", std::move(files[next++])};
-            },
-            [&](const std::string&, const Result<archive::Imported>& outcome) {
-                if (!outcome) kept = tl::unexpected(outcome.error());
-            });
-        return done ? kept : done;
     }
     Result<void> countersign(std::uint64_t walker, const std::string& sha256) {
         hasSigned = true;

@@ -309,6 +309,7 @@ void WalkerSide::fetchOffered() {
     const watch::File& file = offered.what.files[offered.files.size()];
     offered.files.emplace_back();
     offered.isFetching = next->sender->fetch(watch::Fetching::ofSize(file.sha256, file.size)).has_value();
+    if (!offered.isFetching) next->offered.reset();
     next->channel->pump();
 }
 

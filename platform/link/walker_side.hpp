@@ -78,9 +78,10 @@ private:
     watch::InHand inHand;
     std::deque<std::string> recent; ///< canonical bytes of the round in hand's last events
     FilesServed files;
+    /// By the peer's address and port. Before the servers: sockets that go with them take themselves out.
+    std::map<std::pair<QString, quint16>, record::Certificate> upgrading;
     QSslServer tcp;
     QWebSocketServer upgrades;
-    std::map<std::pair<QString, quint16>, record::Certificate> upgrading; ///< by the peer's address and port
     std::unordered_map<std::uint64_t, std::unique_ptr<Connection>> connections;
     std::uint64_t lastNumber = 0;
     std::unique_ptr<Beacon> beacon;

@@ -237,7 +237,8 @@ public:
 
     /// What came from another device, by a connection with this certificate: committed and shown, or refused
     /// in words for whoever sent it; the one who walks sees nothing of a refusal.
-    [[nodiscard]] Result<void> hear(JsonView statement, JsonView jws, const record::Certificate& peer);
+    [[nodiscard]] Result<void> hear(std::string_view statement, std::string_view jws,
+                                    const record::Certificate& peer);
     [[nodiscard]] Result<void> hear(round::Asked asked); ///< signed already
 
     /// From the aircraft's file, once that has been read.
@@ -261,6 +262,7 @@ signals:
     void standChanged();
 
 private:
+    [[nodiscard]] Result<void> heard(const std::function<Result<void>()>& take);
     [[nodiscard]] Result<void> act(round::What what, const std::vector<archive::PhotoBytes>& photos = {});
     [[nodiscard]] bool committed(const Result<void>& result); ///< shows the new state, or reports the error
     [[nodiscard]] bool settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos = {});

@@ -1,7 +1,7 @@
 // What somebody who follows asks: it comes in, is shown, and is answered, declined or settled.
+#include "archive/hearing.hpp"
 #include "model/round_view.hpp"
 #include "model/words.hpp"
-#include "record/asked.hpp"
 #include "round/order.hpp"
 
 namespace ambit::view {
@@ -24,18 +24,21 @@ QString kindName(Kind kind) {
 
 } // namespace
 
-Result<void> RoundView::hear(JsonView statement, JsonView jws, const record::Certificate& peer) {
-    auto asked = record::askedBy(peer, statement, jws, state(), *airframe);
-    if (!asked) return tl::unexpected(asked.error());
-    return hear(std::move(*asked));
+Result<void> RoundView::hear(std::string_view statement, std::string_view jws,
+                             const record::Certificate& peer) {
+    return heard([&] { return archive::hear(round, peer, statement, jws, now()); });
+}
+
+Result<void> RoundView::hear(round::Asked asked) {
+    return heard([&] { return round.actAndReplan(std::move(asked), now()); });
 }
 
 /// Nobody looked away from the card for it: a point in hand stays there, so that a touch that is on its way
 /// already settles what was read.
-Result<void> RoundView::hear(round::Asked asked) {
+Result<void> RoundView::heard(const std::function<Result<void>()>& take) {
     const auto* inHand = card.point;
     const auto before = state().lastSeq;
-    auto done = round.actAndReplan(std::move(asked), now());
+    auto done = take();
     if (state().lastSeq > before && inHand != nullptr) chosen = inHand;
     refresh();
     return done;

@@ -115,6 +115,21 @@ class TestArchiveMerge : public QObject {
     Q_OBJECT
 
 private slots:
+    /// What comes over a link: that very record, or nothing.
+    void theRecordThatWasAnnounced() {
+        const std::string one = test::photographed(0, {}), other = test::photographed(1, {});
+        const std::string name = sure(archive::verified(one)).told.sha256;
+        House empty;
+        auto archive = empty.open();
+        const auto refused = archive::takeRecord(archive, name, {one, other});
+        QVERIFY(!refused);
+        QCOMPARE(refused.error().code, ErrorCode::conflict);
+        QVERIFY(!archive::takeRecord(archive, name, {one, one + ' '}));
+        QVERIFY(sure(archive.files()).empty());
+        sure(archive::takeRecord(archive, name, {one}));
+        QCOMPARE(sure(archive.recordJson(name)), one);
+    }
+
     void initTestCase() {
         QVERIFY(folder.isValid());
         for (const char* name : {"Kim Example", "Robin Example", "Sascha Example"})
