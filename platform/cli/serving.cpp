@@ -50,9 +50,9 @@ Result<std::unique_ptr<Serving>> Serving::open(const ServeOptions& options, cons
 void Serving::listen() {
     // The link's thread speaks; this one listens when it rests.
     connect(link.get(), &link::WalkerLink::watchingChanged, this,
-            [this](const std::vector<link::Watcher>& now) {
+            [this](const std::vector<watch::Watcher>& now) {
                 watching = now;
-                for (const link::Watcher& one : now)
+                for (const watch::Watcher& one : now)
                     kept[one.certificateSha256] = std::max(kept[one.certificateSha256], one.kept);
                 quiet.start();
             });

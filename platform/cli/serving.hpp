@@ -58,7 +58,7 @@ private:
 
     const ServeOptions& options;
     std::unique_ptr<link::WalkerLink> link;
-    std::vector<link::Watcher> watching;
+    std::vector<watch::Watcher> watching;
     std::map<std::string, std::int64_t> kept; ///< events, by certificate, of all who watched
     QElapsedTimer quiet;                      ///< since something was last taken
     struct Said {

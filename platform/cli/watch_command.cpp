@@ -48,12 +48,12 @@ public:
         connect(&link, &link::WatcherLink::roundChanged, this,
                 [this](std::uint64_t, const std::string& roundId, std::int64_t) { printStored(roundId); });
         connect(&link, &link::WatcherLink::stateChanged, this,
-                [this](std::uint64_t, link::LinkState state, const Error& why) { tell(state, why); });
+                [this](std::uint64_t, watch::LinkState state, const Error& why) { tell(state, why); });
         connect(&link, &link::WatcherLink::known, this, [](std::uint64_t, const watch::Peer& who) {
             std::cerr << "Following " << who.name << ", key " << who.certificateSha256 << std::endl;
         });
         connect(&link, &link::WatcherLink::recordHere, this,
-                [this](std::uint64_t walker, const link::RecordHere& record) { keep(walker, record); });
+                [this](std::uint64_t walker, const watch::RecordHere& record) { keep(walker, record); });
         connect(&link, &link::WatcherLink::heard, this,
                 [](std::uint64_t, const std::string&, const std::string& why) {
                     std::cerr << (why.empty() ? "It is kept on the walker's device."
@@ -83,12 +83,12 @@ private:
         if (!watched) return;
         if (const auto events = watched->events(roundId)) print(roundId, *events);
     }
-    void tell(link::LinkState state, const Error& why) {
-        if (state == link::LinkState::in) std::cerr << "Watching." << std::endl;
-        if (state == link::LinkState::lost) std::cerr << "The connection is lost; trying again." << std::endl;
-        if (state == link::LinkState::connecting && !why.what.empty())
+    void tell(watch::LinkState state, const Error& why) {
+        if (state == watch::LinkState::in) std::cerr << "Watching." << std::endl;
+        if (state == watch::LinkState::lost) std::cerr << "The connection is lost; trying again." << std::endl;
+        if (state == watch::LinkState::connecting && !why.what.empty())
             std::cerr << "Not there yet: " << toText(why) << std::endl;
-        if (state != link::LinkState::over) return;
+        if (state != watch::LinkState::over) return;
         const bool stopped = why.code == ErrorCode::refused && wasIn(); // the walker's device has ended it
         exit = stopped ? Exit::done : exitCodeOf(why);
         if (!why.what.empty()) std::cerr << (stopped ? "" : "ambit: ") << toText(why) << std::endl;
@@ -96,7 +96,7 @@ private:
     }
     [[nodiscard]] bool wasIn() const { return printed.second > 0; }
 
-    void keep(std::uint64_t walker, const link::RecordHere& record) {
+    void keep(std::uint64_t walker, const watch::RecordHere& record) {
         if (!archive) return;
         std::vector<std::string> files{record.json};
         if (!record.pdf.empty()) files.push_back(record.pdf);
@@ -176,10 +176,10 @@ private:
     std::string held;
 };
 
-Result<link::Walker> knownWalker(const std::string& name, const std::filesystem::path& file) {
+Result<watch::Walker> knownWalker(const std::string& name, const std::filesystem::path& file) {
     const auto walkers = link::readWalkers(file);
     if (!walkers) return tl::unexpected(walkers.error());
-    for (const link::Walker& one : *walkers)
+    for (const watch::Walker& one : *walkers)
         if (one.who.name == name || one.who.certificateSha256 == name) return one;
     return fail(ErrorCode::notFound, "No such walker is known here.", name,
                 "Give the code that the walker's device shows.");

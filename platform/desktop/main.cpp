@@ -3,6 +3,7 @@
 #include "desktop/demo.hpp"
 #include "desktop/demo_walk.hpp"
 #include "desktop/fonts.hpp"
+#include "desktop/links.hpp"
 #include "desktop/position.hpp"
 #include "model/photos.hpp"
 #include "model/screens.hpp"
@@ -123,9 +124,14 @@ int runForPerson(const Options& options) {
             return complain(added.error());
     QSettings settings(data.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
     const auto positioning = positioningFor(options);
-    view::App app({*archive, file, systemTime,
-                   [&] { return positioning ? positioning->last() : std::nullopt; }, view::readPhoto,
-                   data.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord, &settings});
+    view::Services services{
+        *archive,         file,
+        systemTime,       [&] { return positioning ? positioning->last() : std::nullopt; },
+        view::readPhoto,  data.filePath(QStringLiteral("keys")).toStdString(),
+        paper::drawRecord};
+    services.settings = &settings;
+    addLinks(services, data.path().toStdString());
+    view::App app(std::move(services));
     if (options.night) app.setNight(true);
     QQmlApplicationEngine engine;
     QQuickWindow* window = show(engine, app, *archive);

@@ -46,7 +46,7 @@ Following::~Following() {
 // ------------------------------------------------------------------------------------------------------
 
 void Following::tryNext() {
-    if (state == LinkState::over || where.addresses.empty()) return;
+    if (state == watch::LinkState::over || where.addresses.empty()) return;
     dropChannel();
     const watch::Address& address = where.addresses[nextAddress++ % where.addresses.size()];
     auto socket = std::make_unique<QWebSocket>();
@@ -116,19 +116,20 @@ void Following::connected() {
 }
 
 void Following::lost(const QString& why) {
-    if (state == LinkState::over) return;
+    if (state == watch::LinkState::over) return;
     if (receiver && receiver->isOver()) return over({}); // it was said why
     if (receiver && isFetching) resumed = receiver->letGo();
     isFetching = false;
     dropChannel();
-    setState(state == LinkState::in || state == LinkState::lost ? LinkState::lost : LinkState::connecting,
+    setState(state == watch::LinkState::in || state == watch::LinkState::lost ? watch::LinkState::lost
+                                                                              : watch::LinkState::connecting,
              {ErrorCode::notFound, why.toStdString(), "", ""});
     again.start(std::min(longestAgainMs, firstAgainMs << std::min(tries, 10)));
     ++tries;
 }
 
 void Following::over(const Error& why) {
-    if (state == LinkState::over) return;
+    if (state == watch::LinkState::over) return;
     again.stop();
     if (channel && receiver) {
         if (!receiver->isOver()) receiver->end(watch::byeFor(why));
@@ -137,7 +138,7 @@ void Following::over(const Error& why) {
         dropChannel();
     }
     patience.stop();
-    setState(LinkState::over, why);
+    setState(watch::LinkState::over, why);
 }
 
 void Following::leave() {
@@ -146,7 +147,7 @@ void Following::leave() {
         channel->pump();
         channel->webSocket().flush();
     }
-    state = LinkState::over;
+    state = watch::LinkState::over;
 }
 
 void Following::dropChannel() {
@@ -167,7 +168,7 @@ void Following::dropChannel() {
 
 void Following::maybeAt(const watch::Address& address, std::uint16_t port) {
     const bool isNew = where.port != port || where.addresses.empty() || !(where.addresses.front() == address);
-    if (!isNew || state == LinkState::in || state == LinkState::over || channel) return;
+    if (!isNew || state == watch::LinkState::in || state == watch::LinkState::over || channel) return;
     std::erase(where.addresses, address);
     where.addresses.insert(where.addresses.begin(), address);
     if (where.addresses.size() > watch::mostAddresses) where.addresses.pop_back();
@@ -177,8 +178,8 @@ void Following::maybeAt(const watch::Address& address, std::uint16_t port) {
     tryNext();
 }
 
-void Following::setState(LinkState its, const Error& why) {
-    if (state == its && its != LinkState::over) return;
+void Following::setState(watch::LinkState its, const Error& why) {
+    if (state == its && its != watch::LinkState::over) return;
     state = its;
     emit shared.link.stateChanged(number, state, why);
 }
@@ -204,7 +205,7 @@ void Following::act(watch::FromWalker&& news) {
         where.word.clear(); // used; from now on the certificate lets this device in
         shared.remember(
             {{where.fingerprint, std::get<watch::Welcome>(news).name}, where.addresses, where.port});
-        setState(LinkState::in);
+        setState(watch::LinkState::in);
         sendWaiting();
     } else if (const auto* its = std::get_if<watch::Round>(&news)) {
         if (its->round != round) {
@@ -387,7 +388,7 @@ void Following::say(const watch::Say& what) {
     sendWaiting();
 }
 
-void Following::offer(const std::string& id, const RecordHere& record) {
+void Following::offer(const std::string& id, const watch::RecordHere& record) {
     watch::Offer what{id, record.sha256, {}};
     what.files.push_back(
         {watch::FileKind::json, sha256Hex(record.json), static_cast<std::int64_t>(record.json.size())});

@@ -19,7 +19,7 @@ struct Shared {
     archive::Archive& archive;
     QSslConfiguration tls;
     std::string name; ///< mine
-    std::function<void(Walker)> remember;
+    std::function<void(watch::Walker)> remember;
 };
 
 class Following : public QObject {
@@ -30,7 +30,7 @@ public:
     void begin() { tryNext(); }
     void leave();
     void say(const watch::Say& what);
-    void offer(const std::string& id, const RecordHere& record);
+    void offer(const std::string& id, const watch::RecordHere& record);
     /// It may be reached there.
     void maybeAt(const watch::Address& address, std::uint16_t port);
     [[nodiscard]] bool isAnnouncedBy(const std::string& certificateSha256) const {
@@ -50,7 +50,7 @@ private:
     void lost(const QString& why);
     void over(const Error& why);
     void dropChannel();
-    void setState(LinkState state, const Error& why = {});
+    void setState(watch::LinkState state, const Error& why = {});
 
     void take(const std::string& text);
     void act(watch::FromWalker&& news);
@@ -72,7 +72,7 @@ private:
     watch::Invitation where; ///< the fingerprint whole, once the certificate was seen
     std::size_t nextAddress = 0;
     int tries = 0; ///< since it was in last
-    LinkState state = LinkState::connecting;
+    watch::LinkState state = watch::LinkState::connecting;
     QTimer again, patience;
     std::unique_ptr<Channel> channel;
     std::optional<watch::Receiver> receiver;
@@ -95,7 +95,7 @@ private:
     std::deque<watch::Say> toSay; ///< the first may be said already
     struct Offering {
         watch::Offer what;
-        RecordHere record;
+        watch::RecordHere record;
     };
     std::optional<Offering> offering;
 };

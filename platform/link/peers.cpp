@@ -70,10 +70,10 @@ Result<void> writeWatchers(const std::filesystem::path& file, const std::vector<
     return writeList(file, std::move(list));
 }
 
-Result<std::vector<Walker>> readWalkers(const std::filesystem::path& file) {
-    std::vector<Walker> list;
+Result<std::vector<watch::Walker>> readWalkers(const std::filesystem::path& file) {
+    std::vector<watch::Walker> list;
     auto read = readList(file, mostWalkers, [&](Fields& fields) {
-        Walker walker;
+        watch::Walker walker;
         walker.who = peerFrom(fields);
         // As an invitation writes them: one way to write an address in all.
         const auto where = watch::readInvitation(fields.text("where"));
@@ -87,9 +87,9 @@ Result<std::vector<Walker>> readWalkers(const std::filesystem::path& file) {
     return list;
 }
 
-Result<void> writeWalkers(const std::filesystem::path& file, const std::vector<Walker>& walkers) {
+Result<void> writeWalkers(const std::filesystem::path& file, const std::vector<watch::Walker>& walkers) {
     Json list = Json::array();
-    for (const Walker& one : walkers) {
+    for (const watch::Walker& one : walkers) {
         const auto where =
             watch::qrText({one.addresses, one.port, one.who.certificateSha256, std::string(8, '0')});
         if (!where) return tl::unexpected(where.error());
@@ -100,8 +100,8 @@ Result<void> writeWalkers(const std::filesystem::path& file, const std::vector<W
     return writeList(file, std::move(list));
 }
 
-void remember(std::vector<Walker>& walkers, Walker walker) {
-    std::erase_if(walkers, [&](const Walker& one) {
+void remember(std::vector<watch::Walker>& walkers, watch::Walker walker) {
+    std::erase_if(walkers, [&](const watch::Walker& one) {
         return one.who.certificateSha256 == walker.who.certificateSha256;
     });
     walkers.insert(walkers.begin(), std::move(walker));

@@ -19,6 +19,7 @@ Result<std::unique_ptr<WalkerLink>> WalkerLink::open(const WalkerSettings& setti
         [&] {
             link->side = std::make_unique<WalkerSide>(*link, settings, me.certificate(), *tls);
             port = link->side->listen();
+            link->known = link->side->known();
         },
         Qt::BlockingQueuedConnection);
     context.release()->deleteLater(); // NOLINT(bugprone-unused-return-value): the thread's

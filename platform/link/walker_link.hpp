@@ -5,12 +5,9 @@
 
 #include "archive/archive.hpp"
 #include "link/tls.hpp"
-#include "watch/door.hpp"
-#include "watch/frames.hpp"
-#include "watch/invitation.hpp"
+#include "model/links.hpp"
 
 #include <QHostAddress>
-#include <QObject>
 #include <QThread>
 #include <filesystem>
 #include <memory>
@@ -25,19 +22,9 @@ struct WalkerSettings {
     std::vector<watch::Address> shown;     ///< in invitations; empty: this machine's own
 };
 
-/// One who watches now.
-struct Watcher {
-    std::uint64_t connection = 0;
-    std::string name; ///< as on the certificate
-    std::string certificateSha256;
-    std::int64_t kept = 0;   ///< events of the round in hand that the other device has stored
-    std::int64_t served = 0; ///< bytes of files, by this connection
-    friend bool operator==(const Watcher&, const Watcher&) = default;
-};
-
 class WalkerSide;
 
-class WalkerLink : public QObject {
+class WalkerLink : public view::LinkToWatchers {
     Q_OBJECT
 public:
     /// Listens from now on. `me` signs once, for the connections' certificate. Errors: storage (the port is
@@ -48,36 +35,14 @@ public:
 
     [[nodiscard]] std::uint16_t port() const { return ownPort; }
 
-    /// A round that is taken up again is the one in hand.
-    void goOn(const std::string& roundId);
-    /// An event is on disk; `opened` begins another round.
-    void committed(const round::Event& event);
-    /// The round in hand has its record, or one more signature under it.
-    void sealed(const std::string& recordSha256);
-
-    /// Lets one new device in within five minutes; the invitation before it is dead. Waits for the link's
-    /// thread.
-    [[nodiscard]] Result<watch::Invitation> invite();
-    void closeInvitation();
-    /// It is unknown from now on, and its connection ends.
-    void takeBack(const std::string& certificateSha256);
-
-    /// What became of something that was `said` or `offered`. `why` empty: it is in the log, or kept.
-    void heard(std::uint64_t connection, const std::string& id, const std::string& why = {});
-
-signals: // from the link's own thread
-    void watchingChanged(const std::vector<ambit::link::Watcher>& watching);
-    /// To be put into the log, if it is what its signer may say; then `heard`.
-    void said(std::uint64_t connection, const ambit::watch::Say& what, const ambit::record::Certificate& by);
-    /// The record in hand with another signature: JSON and, perhaps, PDF; then `heard`.
-    void offered(std::uint64_t connection, const std::string& id, const std::string& recordSha256,
-                 const std::vector<std::string>& files);
-    /// Somebody was not let in, or broke a rule and is gone.
-    void refused(const QString& who, const ambit::Error& why);
-    /// Those who may watch have changed.
-    void knownChanged(const std::vector<ambit::watch::Peer>& known);
-    /// The invitation was used, has run out, or was guessed at too often.
-    void invitationEnded();
+    [[nodiscard]] std::vector<watch::Peer> knownAtFirst() const override { return known; }
+    void goOn(const std::string& roundId) override;
+    void committed(const round::Event& event) override;
+    void sealed(const std::string& recordSha256) override;
+    [[nodiscard]] Result<watch::Invitation> invite() override;
+    void closeInvitation() override;
+    void takeBack(const std::string& certificateSha256) override;
+    void heard(std::uint64_t connection, const std::string& id, const std::string& why) override;
 
 private:
     WalkerLink() = default;
@@ -86,6 +51,7 @@ private:
     QThread thread;
     std::unique_ptr<WalkerSide> side; ///< lives in the thread
     std::uint16_t ownPort = 0;
+    std::vector<watch::Peer> known; ///< when it was opened
 };
 
 } // namespace ambit::link

@@ -360,16 +360,16 @@ void WalkerSide::pumpAll() {
 }
 
 void WalkerSide::tellWatching() {
-    std::vector<Watcher> list;
+    std::vector<watch::Watcher> list;
     std::vector<std::string> names;
     for (const auto& [number, one] : connections)
         if (one->sender->isIn())
             list.push_back(
                 {number, one->certificate.name, one->certificate.sha256, one->sender->kept(), one->served});
     std::sort(list.begin(), list.end(),
-              [](const Watcher& a, const Watcher& b) { return a.connection < b.connection; });
+              [](const watch::Watcher& a, const watch::Watcher& b) { return a.connection < b.connection; });
     names.reserve(list.size());
-    for (const Watcher& one : list)
+    for (const watch::Watcher& one : list)
         names.push_back(one.name);
     if (names != inHand.watching()) {
         inHand.watch(std::move(names));

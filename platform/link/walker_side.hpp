@@ -25,6 +25,7 @@ public:
     ~WalkerSide() override;
 
     Result<std::uint16_t> listen();
+    [[nodiscard]] const std::vector<watch::Peer>& known() const { return door.known(); }
     void goOn(const std::string& roundId);
     void committed(const round::Event& event);
     void sealed(const std::string& recordSha256);
@@ -85,7 +86,7 @@ private:
     std::unordered_map<std::uint64_t, std::unique_ptr<Connection>> connections;
     std::uint64_t lastNumber = 0;
     std::unique_ptr<Beacon> beacon;
-    std::vector<Watcher> told;
+    std::vector<watch::Watcher> told;
     std::vector<watch::Peer> stored;
     QTimer progress; ///< tells of what watchers have kept, not at every event
 };

@@ -21,7 +21,8 @@ Result<void> WatcherSide::open() {
     auto known = readWalkers(settings.walkers);
     if (!known) return tl::unexpected(known.error());
     walkers = std::move(*known);
-    shared.emplace(Shared{link, *archive, tls, name, [this](Walker walker) { remember(std::move(walker)); }});
+    shared.emplace(
+        Shared{link, *archive, tls, name, [this](watch::Walker walker) { remember(std::move(walker)); }});
     emit link.walkersChanged(walkers);
     return {};
 }
@@ -40,7 +41,8 @@ void WatcherSide::leave(std::uint64_t number) {
 }
 
 void WatcherSide::forget(const std::string& certificateSha256) {
-    std::erase_if(walkers, [&](const Walker& one) { return one.who.certificateSha256 == certificateSha256; });
+    std::erase_if(walkers,
+                  [&](const watch::Walker& one) { return one.who.certificateSha256 == certificateSha256; });
     store();
 }
 
@@ -49,7 +51,7 @@ Following* WatcherSide::find(std::uint64_t number) {
     return known == followed.end() ? nullptr : known->second.get();
 }
 
-void WatcherSide::remember(Walker walker) {
+void WatcherSide::remember(watch::Walker walker) {
     if (!walkers.empty() && walkers.front() == walker) return;
     link::remember(walkers, std::move(walker));
     store();
@@ -76,6 +78,7 @@ Result<std::unique_ptr<WatcherLink>> WatcherLink::open(const WatcherSettings& se
         [&] {
             link->side = std::make_unique<WatcherSide>(*link, settings, me.certificate().name, *tls);
             opened = link->side->open();
+            link->walkers = link->side->known();
         },
         Qt::BlockingQueuedConnection);
     context.release()->deleteLater(); // NOLINT(bugprone-unused-return-value): the thread's
@@ -102,7 +105,7 @@ std::uint64_t WatcherLink::join(const watch::Invitation& invitation) {
     return number;
 }
 
-std::uint64_t WatcherLink::join(const Walker& walker) {
+std::uint64_t WatcherLink::join(const watch::Walker& walker) {
     return join(watch::Invitation{walker.addresses, walker.port, walker.who.certificateSha256, {}});
 }
 
@@ -120,7 +123,7 @@ void WatcherLink::say(std::uint64_t walker, const watch::Say& what) {
     });
 }
 
-void WatcherLink::offer(std::uint64_t walker, const std::string& id, const RecordHere& record) {
+void WatcherLink::offer(std::uint64_t walker, const std::string& id, const watch::RecordHere& record) {
     post([this, walker, id, record] {
         if (Following* its = side->find(walker)) its->offer(id, record);
     });

@@ -14,13 +14,14 @@ public:
                 const QSslConfiguration& its);
 
     Result<void> open();
+    [[nodiscard]] const std::vector<watch::Walker>& known() const { return walkers; }
     void join(std::uint64_t number, const watch::Invitation& invitation);
     void leave(std::uint64_t number);
     void forget(const std::string& certificateSha256);
     [[nodiscard]] Following* find(std::uint64_t number);
 
 private:
-    void remember(Walker walker);
+    void remember(watch::Walker walker);
     void store();
 
     WatcherLink& link;
@@ -29,7 +30,7 @@ private:
     QSslConfiguration tls;
     std::optional<archive::Archive> archive;
     std::optional<Shared> shared;
-    std::vector<Walker> walkers;
+    std::vector<watch::Walker> walkers;
     BeaconEar ear;
     std::map<std::uint64_t, std::unique_ptr<Following>> followed;
 };

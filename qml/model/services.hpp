@@ -4,11 +4,13 @@
 
 #include "archive/archive.hpp"
 #include "base/time.hpp"
+#include "model/links.hpp"
 #include "record/pdf.hpp"
 
 #include <QUrl>
 #include <filesystem>
 #include <functional>
+#include <memory>
 #include <optional>
 
 class QSettings;
@@ -25,6 +27,13 @@ struct Services {
     std::function<Result<archive::PhotoBytes>(const QUrl&)> readPhoto;
     std::filesystem::path keys; ///< folder of the signing keys
     record::DrawPages draw;
+    /// Opens the walker's end of a live watch, certified by this person's key. Empty function: no network.
+    std::function<Result<std::unique_ptr<LinkToWatchers>>(const record::Signer&)> linkToWatchers = {};
+    /// The same at the watcher's end; what comes is kept in `watchedFile`.
+    std::function<Result<std::unique_ptr<LinkToWalkers>>(const record::Signer&)> linkToWalkers = {};
+    std::filesystem::path watchedFile = {}; ///< an archive of its own: only copies, no records
+    /// Says it aloud, now, in place of what is being said; "" only stops. False: there is no voice here.
+    std::function<bool(const QString&)> speak = {};
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
 };
 

@@ -105,7 +105,7 @@ private slots:
         QCOMPARE(logOf(*watched), log);
         QVERIFY(bytes == 0 ? relay.connections == 1 : relay.connections > 1);
         for (const auto& change : in)
-            QVERIFY(change.at(1).value<link::LinkState>() != link::LinkState::over);
+            QVERIFY(change.at(1).value<watch::LinkState>() != watch::LinkState::over);
     }
 
     /// Who is known is found again where the network says they are now.
@@ -129,7 +129,7 @@ private slots:
         // Without a word, at the port where it is now.
         const auto walker = openWalker("found-watchers.json");
         walker->goOn(roundId);
-        link::Walker moved = walkers.front();
+        watch::Walker moved = walkers.front();
         moved.port = walker->port();
         const auto watcher = link::WatcherLink::open({path("again.sqlite"), walkersFile}, sam, now());
         QVERIFY(watcher);
@@ -142,7 +142,7 @@ private slots:
         QVERIFY(QTest::qWaitFor(
             [&] {
                 return !states.empty() &&
-                       states.back().at(1).value<link::LinkState>() == link::LinkState::over;
+                       states.back().at(1).value<watch::LinkState>() == watch::LinkState::over;
             },
             20000));
         QVERIFY(link::readWatchers(path("found-watchers.json")).value().empty());
@@ -156,7 +156,7 @@ private slots:
         QVERIFY(link::writeWatchers(file, peers));
         QCOMPARE(link::readWatchers(file).value(), peers);
         QVERIFY(!link::readWalkers(file)); // the other list
-        const std::vector<link::Walker> walkers{
+        const std::vector<watch::Walker> walkers{
             {peers[0], {watch::Address::v4({192, 168, 1, 7}), watch::Address::v4({10, 0, 0, 1})}, 4711}};
         QVERIFY(link::writeWalkers(file, walkers));
         QCOMPARE(link::readWalkers(file).value(), walkers);

@@ -1,0 +1,1 @@
+#include "model/links.hpp" // its meta-objects are compiled with this
