@@ -15,10 +15,14 @@ Window {
     property string registration: ""
     /// Within the file: {step (a screen), values, above (bool: it was asked for on the opened record's page)}; the last one is shown.
     property var steps: []
+    /// In the watch: the number of the one who is looked at; 0: all of them.
+    property int watching: 0
     readonly property var lastStep: steps.length > 0 ? steps[steps.length - 1] : null
     readonly property bool onRecord: app.file.record !== null && !lastStep?.above
     readonly property string phase: app.round ? app.round.phase : ""
     readonly property string wanted: {
+        if (inWatch)
+            return watching > 0 ? "Follow" : "Watch";
         if (inFile)
             return onRecord ? "Record" : lastStep ? lastStep.step : "File";
         if (!app.round)
@@ -28,7 +32,8 @@ Window {
         return step === "review" ? "Review" : step === "conclude" ? "Conclude" : "Walk";
     }
     readonly property var round: app.round
-    readonly property bool inFile: place === "file" || phase === "sealed"
+    readonly property bool inWatch: place === "watch"
+    readonly property bool inFile: place === "file" || (phase === "sealed" && !inWatch)
 
     function show() {
         const values = {
@@ -40,6 +45,8 @@ Window {
             values.registration = window.registration;
         if (wanted === "Record")
             values.record = window.app.file.record;
+        if (wanted === "Follow" && inWatch)
+            values.student = window.app.watch.student(window.watching);
         if (inFile && lastStep && wanted !== "Record")
             Object.assign(values, lastStep.values);
         sheet.source = "";
@@ -51,6 +58,7 @@ Window {
         if (place === "file")
             window.app.file.close();
         window.steps = [];
+        window.watching = 0;
         window.place = place;
     }
 
@@ -134,11 +142,26 @@ Window {
                 }
             ]);
         }
+        function onStudentAsked(number: int) {
+            window.watching = number;
+        }
+        function onJoinAsked() {
+            sheet.setSource("screens/JoinSheet.qml", {
+                app: window.app
+            });
+        }
+        function onRecordAsked(registration: string, recordId: string) {
+            window.go("file");
+            window.app.file.registration = registration;
+            window.app.file.open(recordId);
+        }
         function onPlaceAsked(place: string) {
             window.go(place);
         }
         function onBack() {
-            if (window.wanted === "Conclude")
+            if (window.inWatch)
+                window.watching = 0;
+            else if (window.wanted === "Conclude")
                 window.step = "review";
             else if (window.wanted === "Sign")
                 window.app.round.withdraw(qsTr("Taken back before signing."));
@@ -166,7 +189,8 @@ Window {
         width: parent.width
         visible: window.wanted !== "Walk"
         enabled: sheet.status === Loader.Null
-        place: window.inFile ? "file" : "walk"
+        place: window.inWatch ? "watch" : window.inFile ? "file" : "walk"
+        withWatch: window.app.watch.possible
         onAsked: place => window.go(place)
     }
     Loader {

@@ -26,6 +26,7 @@ set(AMBIT_QML_FILES
     controls/RowKey.qml
     controls/Scroll.qml
     controls/Sheet.qml
+    controls/TimeLine.qml
     controls/ValueField.qml
     controls/WordsField.qml
     figure/FigureView.qml
@@ -48,6 +49,8 @@ set(AMBIT_QML_FILES
     screens/CardKeys.qml
     screens/CardWords.qml
     screens/CarriedList.qml
+    screens/CodeCamera.qml
+    screens/CodePlace.qml
     screens/ComparedWalk.qml
     screens/ConcludeScreen.qml
     screens/CounterFields.qml
@@ -64,10 +67,13 @@ set(AMBIT_QML_FILES
     screens/FindingRow.qml
     screens/FindingSheet.qml
     screens/FindingsScreen.qml
+    screens/FollowPanel.qml
+    screens/FollowScreen.qml
     screens/GroundScreen.qml
     screens/ExportScreen.qml
     screens/HandOverScreen.qml
     screens/HistoryScreen.qml
+    screens/JoinSheet.qml
     screens/KeyCard.qml
     screens/KeyFields.qml
     screens/KeySubject.qml
@@ -94,6 +100,7 @@ set(AMBIT_QML_FILES
     screens/ReviewScreen.qml
     screens/RevokeScreen.qml
     screens/RoleChoice.qml
+    screens/SaySheet.qml
     screens/SearchScreen.qml
     screens/Section.qml
     screens/SightingKey.qml
@@ -103,11 +110,13 @@ set(AMBIT_QML_FILES
     screens/SignatureRow.qml
     screens/StandHead.qml
     screens/StandList.qml
+    screens/StudentTile.qml
     screens/TrustScreen.qml
     screens/VerifyScreen.qml
     screens/WalkCard.qml
     screens/WalkHead.qml
     screens/WalkLetters.qml
     screens/WalkScreen.qml
+    screens/WatchScreen.qml
     screens/WhySheet.qml
     screens/WorkFields.qml)

@@ -5,12 +5,14 @@
 
 namespace ambit::desktop {
 
-void addLinks(view::Services& services, const std::filesystem::path& folder, std::uint16_t port) {
+void addLinks(view::Services& services, const std::filesystem::path& folder, std::uint16_t port,
+              std::vector<watch::Address> shown) {
     services.watchedFile = folder / "watched.sqlite";
     link::WalkerSettings walker;
     walker.archive = services.archiveFile;
     walker.watchers = folder / "watchers.json";
     walker.port = port;
+    walker.shown = std::move(shown);
     services.linkToWatchers = [walker, now = services.now](
                                   const record::Signer& me) -> Result<std::unique_ptr<view::LinkToWatchers>> {
         auto link = link::WalkerLink::open(walker, me, now().at);

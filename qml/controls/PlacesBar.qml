@@ -9,6 +9,7 @@ Item {
     id: bar
 
     property string place: "walk"
+    property bool withWatch: true
     default property alias beside: besideRow.data
 
     signal asked(string place)
@@ -21,15 +22,22 @@ Item {
         x: Theme.gap
         height: parent.height
         Repeater {
-            model: [{
+            model: bar.withWatch ? [walk, file, watch] : [walk, file]
+            readonly property var walk: ({
                     id: "walk",
                     name: qsTr("Walk"),
                     object: "placeWalk"
-                }, {
+                })
+            readonly property var file: ({
                     id: "file",
                     name: qsTr("File"),
                     object: "placeFile"
-                }]
+                })
+            readonly property var watch: ({
+                    id: "watch",
+                    name: qsTr("Watch"),
+                    object: "placeWatch"
+                })
             T.AbstractButton {
                 id: tab
                 required property var modelData

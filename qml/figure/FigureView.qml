@@ -16,6 +16,9 @@ FocusScope {
     property real sideInset: 22
     /// Only drawn, without the zones: nothing in it is touched.
     property bool still: false
+    /// Drawn with its zones, and bears no names: nothing in it is touched.
+    property bool quiet: false
+    readonly property bool touchable: !still && !quiet
     /// Metres of ground shown beside the aircraft.
     property real around: 0
     readonly property rect box: Qt.rect(figure.bounds.x - around, figure.bounds.y - around, figure.bounds.width + 2 * around, figure.bounds.height + 2 * around)
@@ -32,8 +35,8 @@ FocusScope {
     signal zoneAsked(string zoneId)
     signal standAsked(string standId)
 
-    objectName: still ? "" : "figure"
-    activeFocusOnTab: !still
+    objectName: touchable ? "figure" : ""
+    activeFocusOnTab: touchable
     Accessible.role: Accessible.Graphic
     Accessible.name: qsTr("The figure: the aircraft from above, nose up")
     Accessible.description: at < 0 ? qsTr("Arrow keys choose a zone, Enter goes there") : ""
@@ -145,6 +148,7 @@ FocusScope {
         model: view.still ? null : view.figure.zones
         ZoneShape {
             required property int index
+            objectName: view.quiet ? "" : "zone." + zoneId
             perMetre: view.perMetre
             origin: view.origin
             away: view.standPlaces
@@ -236,7 +240,7 @@ FocusScope {
         StandMark {
             perMetre: view.perMetre
             origin: view.origin
-            objectName: view.still ? "" : "stand." + standId
+            objectName: view.touchable ? "stand." + standId : ""
             next: standId === view.nextStand && look !== "current"
             places: view.standPlaces
             onAsked: view.standAsked(standId)
@@ -268,7 +272,7 @@ FocusScope {
         anchors.margins: 2
     }
     PinchHandler {
-        enabled: !view.still
+        enabled: view.touchable
         property real before: 1
         target: null
         onActiveChanged: if (active)
@@ -279,14 +283,14 @@ FocusScope {
     DragHandler {
         property point before
         target: null
-        enabled: view.zoom > 1 && !view.still
+        enabled: view.zoom > 1 && view.touchable
         onActiveChanged: if (active)
             before = view.middle
         onTranslationChanged: if (active)
             view.middle = Qt.point(before.x - translation.x / view.perMetre, before.y - translation.y / view.perMetre)
     }
     TapHandler {
-        enabled: !view.still
+        enabled: view.touchable
         gesturePolicy: TapHandler.WithinBounds
         onTapped: eventPoint => view.touch(eventPoint.position.x, eventPoint.position.y)
     }

@@ -47,7 +47,8 @@ App::App(Services handedIn, QObject* parent)
       historyView(services, background, reporter(), this), verificationView(background, reporter(), this),
       retentionView(services, background, reporter(), this),
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
-      entryView(services, stateView, signingView, reporter(), this) {
+      entryView(services, stateView, signingView, reporter(), this),
+      watchView(services, signingView, reporter(), this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
@@ -60,6 +61,14 @@ App::App(Services handedIn, QObject* parent)
     connect(&signingView, &SigningView::countersigned, this, [this](const QString& recordId) {
         recordsChanged();
         if (fileView.record() != nullptr) fileView.open(recordId); // with the new signature
+    });
+    connect(&signingView, &SigningView::countersigned, &watchView, &WatchView::countersigned);
+    connect(&watchView, &WatchView::recordCame, this, [this](const QString& recordId) {
+        aircraftRows.refresh();
+        fileView.refresh();
+        stateView.refresh();
+        if (fileView.record() != nullptr && fileView.record()->property("recordId") == recordId)
+            fileView.open(recordId); // with the new signature
     });
     connect(&entryView, &EntryView::kept, this, &App::recordsChanged);
     connect(&entryView, &EntryView::letWent, this, &App::recordsWent);

@@ -14,6 +14,7 @@
 #include "model/search_view.hpp"
 #include "model/signing_view.hpp"
 #include "model/verification_view.hpp"
+#include "model/watch_view.hpp"
 #include "model/zone_findings.hpp"
 
 namespace ambit::view {
@@ -40,6 +41,8 @@ class App : public QObject {
     /// Signs what is said between rounds.
     Q_PROPERTY(ambit::view::EntryView* entries READ entries CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
+    /// Following others.
+    Q_PROPERTY(ambit::view::WatchView* watch READ watch CONSTANT)
     /// Of the walk that compareWalk() was told.
     Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
     /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
@@ -91,6 +94,8 @@ public:
     [[nodiscard]] BesideView* beside() { return &besideView; }
     [[nodiscard]] EntryView* entries() { return &entryView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
+    [[nodiscard]] WatchView* watch() { return &watchView; }
+    [[nodiscard]] const std::filesystem::path& watchedFile() const { return services.watchedFile; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
     void setNight(bool night);
@@ -140,6 +145,7 @@ private:
     ExportView exportView;
     SigningView signingView;
     EntryView entryView;
+    WatchView watchView;
     std::unique_ptr<RoundView> current;
 };
 

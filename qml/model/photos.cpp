@@ -40,11 +40,25 @@ Result<archive::PhotoBytes> readPhoto(const QUrl& url) {
 }
 
 PhotoProvider::PhotoProvider(const archive::Archive& from)
-    : QQuickImageProvider(QQuickImageProvider::Image), archive(from) {}
+    : QQuickImageProvider(QQuickImageProvider::Image), archive(&from) {}
+
+PhotoProvider::PhotoProvider(std::filesystem::path from)
+    : QQuickImageProvider(QQuickImageProvider::Image), file(std::move(from)) {}
+
+const archive::Archive* PhotoProvider::opened() {
+    if (archive != nullptr || file.empty()) return archive;
+    auto its = archive::Archive::open(file);
+    if (!its) return nullptr;
+    own = std::make_unique<archive::Archive>(std::move(*its));
+    archive = own.get();
+    return archive;
+}
 
 QImage PhotoProvider::requestImage(const QString& id, QSize* size, const QSize& requested) {
     if (QThread::currentThread() != QCoreApplication::instance()->thread()) return {};
-    const auto bytes = archive.photo(id.toStdString());
+    const auto* from = opened();
+    if (from == nullptr) return {};
+    const auto bytes = from->photo(id.toStdString());
     if (!bytes) return {};
     QBuffer buffer;
     lend(buffer, *bytes);

@@ -17,10 +17,16 @@ namespace ambit::view {
 class PhotoProvider : public QQuickImageProvider {
 public:
     explicit PhotoProvider(const archive::Archive& from);
+    /// Of an archive that is opened once a photo of it is asked for.
+    explicit PhotoProvider(std::filesystem::path file);
     QImage requestImage(const QString& id, QSize* size, const QSize& requested) override;
 
 private:
-    const archive::Archive& archive;
+    [[nodiscard]] const archive::Archive* opened();
+
+    const archive::Archive* archive = nullptr;
+    std::filesystem::path file;
+    std::unique_ptr<archive::Archive> own;
 };
 
 } // namespace ambit::view

@@ -269,7 +269,6 @@ private:
     [[nodiscard]] Result<void> reach(const std::string& stand);
     [[nodiscard]] bool differ(round::What what);
     [[nodiscard]] bool isShown(std::int64_t number, const round::Ask& ask) const;
-    [[nodiscard]] QString askTitle(const round::Ask& ask) const;
     void tellOrder();
     void announce();
     void tell();

@@ -8,22 +8,6 @@ namespace ambit::view {
 
 using Kind = round::Statement::Kind;
 
-namespace {
-
-QString kindName(Kind kind) {
-    switch (kind) {
-    case Kind::lookAgain:
-        return QStringLiteral("lookAgain");
-    case Kind::question:
-        return QStringLiteral("question");
-    case Kind::remark:
-        break;
-    }
-    return QStringLiteral("remark");
-}
-
-} // namespace
-
 Result<void> RoundView::hear(std::string_view statement, std::string_view jws,
                              const record::Certificate& peer) {
     return heard([&] { return archive::hear(round, peer, statement, jws, now()); });
@@ -62,32 +46,21 @@ bool RoundView::isShown(std::int64_t number, const round::Ask& ask) const {
     return ask.isOpen();
 }
 
-QString RoundView::askTitle(const round::Ask& ask) const {
-    const auto* point = airframe->point(ask.what.point);
-    const QString name = point == nullptr ? QString() : quoted(text(point->name));
-    switch (ask.what.kind) {
-    case Kind::lookAgain:
-        return tr("Look again at %1").arg(name);
-    case Kind::question:
-        return name.isEmpty() ? tr("A question") : tr("A question on %1").arg(name);
-    case Kind::remark:
-        break;
-    }
-    return name.isEmpty() ? tr("A remark") : tr("A remark on %1").arg(name);
-}
-
 QVariantList RoundView::asks() const {
     QVariantList list;
     std::int64_t number = 0;
     for (const round::Ask& ask : state().asks)
-        if (isShown(++number, ask))
+        if (isShown(++number, ask)) {
+            const auto* point = airframe->point(ask.what.point);
             list << QVariantMap{
                 {QStringLiteral("ask"), static_cast<int>(number)},
-                {QStringLiteral("kind"), kindName(ask.what.kind)},
-                {QStringLiteral("title"), askTitle(ask)},
+                {QStringLiteral("kind"), askKindName(ask.what.kind)},
+                {QStringLiteral("title"),
+                 askTitle(ask.what.kind, point == nullptr ? QString() : text(point->name))},
                 {QStringLiteral("words"), text(ask.what.words)},
                 {QStringLiteral("who"), text(ask.what.who.name)},
                 {QStringLiteral("sinceText"), clockText(ask.at, state().opened.offsetMinutes)}};
+        }
     return list;
 }
 

@@ -144,4 +144,29 @@ QString photoSource(const std::string& sha256) {
     return QStringLiteral("image://photo/") + text(sha256);
 }
 
+QString askKindName(round::Statement::Kind kind) {
+    switch (kind) {
+    case round::Statement::Kind::lookAgain:
+        return QStringLiteral("lookAgain");
+    case round::Statement::Kind::question:
+        return QStringLiteral("question");
+    case round::Statement::Kind::remark:
+        break;
+    }
+    return QStringLiteral("remark");
+}
+
+QString askTitle(round::Statement::Kind kind, const QString& point) {
+    const QString name = quoted(point);
+    switch (kind) {
+    case round::Statement::Kind::lookAgain:
+        return Words::tr("Look again at %1").arg(name);
+    case round::Statement::Kind::question:
+        return point.isEmpty() ? Words::tr("A question") : Words::tr("A question on %1").arg(name);
+    case round::Statement::Kind::remark:
+        break;
+    }
+    return point.isEmpty() ? Words::tr("A remark") : Words::tr("A remark on %1").arg(name);
+}
+
 } // namespace ambit::view

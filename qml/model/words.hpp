@@ -24,6 +24,10 @@ namespace ambit::view {
 [[nodiscard]] QString clockText(Instant at, int offsetMinutes);   ///< "07:42"
 [[nodiscard]] QString dayText(Instant at, int offsetMinutes);     ///< "20 Jun 2026, 07:42"
 [[nodiscard]] QString fingerprintText(const std::string& sha256); ///< groups of four digits
+/// The word QML knows it by: "lookAgain" "question" "remark".
+[[nodiscard]] QString askKindName(round::Statement::Kind kind);
+/// "Look again at “Pitch link”", "A question"; `point`: its name, "" of none.
+[[nodiscard]] QString askTitle(round::Statement::Kind kind, const QString& point);
 [[nodiscard]] QString quoted(const QString& name);
 [[nodiscard]] QString photoSource(const std::string& sha256); ///< what an Image takes
 

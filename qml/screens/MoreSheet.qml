@@ -101,6 +101,14 @@ Sheet {
         onClicked: sheet.placeAsked("file")
     }
     Key {
+        objectName: "placeWatch"
+        width: parent.width
+        visible: sheet.app.watch.possible
+        text: qsTr("Watch")
+        about: qsTr("Follow others; the round waits")
+        onClicked: sheet.placeAsked("watch")
+    }
+    Key {
         objectName: "leaveKey"
         width: parent.width
         text: qsTr("Leave the round")

@@ -129,6 +129,16 @@ Page {
             })
         }
         Key {
+            objectName: "recordReplay"
+            width: signing.cell
+            broad: true
+            visible: screen.isRound
+            text: qsTr("Walk it again")
+            about: qsTr("The round as it went, at any speed, with the time at each stand")
+            onClicked: if (screen.app.watch.showReplay(screen.record.recordId))
+                screen.stepAsked("Follow", {})
+        }
+        Key {
             objectName: "recordKeys"
             width: signing.cell
             broad: true

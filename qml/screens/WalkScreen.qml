@@ -161,6 +161,7 @@ FocusScope {
             width: figurePane.width
             visible: screen.barShown
             place: "walk"
+            withWatch: screen.app.watch.possible
             onAsked: place => screen.placeAsked(place)
             Key {
                 objectName: "moreKey"

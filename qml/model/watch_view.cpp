@@ -1,0 +1,435 @@
+#include "model/watch_view.hpp"
+
+#include "airframe/read.hpp"
+#include "archive/import.hpp"
+#include "model/qr.hpp"
+#include "model/said.hpp"
+#include "model/story.hpp"
+#include "model/words.hpp"
+#include "record/asked.hpp"
+#include "record/record.hpp"
+
+#include <QImage>
+#include <QUuid>
+#include <algorithm>
+
+namespace ambit::view {
+
+namespace {
+
+using Kind = round::Statement::Kind;
+
+constexpr int judgeMs = 1000; ///< how often it is asked whether somebody is stuck
+
+std::string newId() {
+    return QUuid::createUuid().toByteArray(QUuid::Id128).toStdString();
+}
+
+Kind kindOf(const QString& name) {
+    if (name == askKindName(Kind::lookAgain)) return Kind::lookAgain;
+    return name == askKindName(Kind::question) ? Kind::question : Kind::remark;
+}
+
+Result<std::unique_ptr<FollowedRound>> followedFrom(const archive::Archive& archive,
+                                                    std::vector<round::Event> events) {
+    const auto* opened = events.empty() ? nullptr : std::get_if<round::Opened>(&events.front().what);
+    if (opened == nullptr) return fail(ErrorCode::notFound, "Nothing of this round is here yet.");
+    const auto description = archive.airframeText(opened->airframeSha256);
+    if (!description) return tl::unexpected(description.error());
+    auto airframe = airframe::read(*description);
+    if (!airframe) return tl::unexpected(airframe.error().front());
+    return FollowedRound::make(std::make_unique<const airframe::Airframe>(std::move(*airframe)),
+                               std::move(events));
+}
+
+/// Gives its bytes once.
+archive::Next onceEach(std::vector<archive::Offered> all) {
+    return [all = std::move(all), at = std::size_t{0}]() mutable -> std::optional<Result<archive::Offered>> {
+        if (at == all.size()) return std::nullopt;
+        return std::move(all[at++]);
+    };
+}
+
+} // namespace
+
+// --- the list ---------------------------------------------------------------------------------------------
+
+void StudentsModel::update(const std::vector<Student*>& next) {
+    std::vector<Row> wanted;
+    wanted.reserve(next.size());
+    for (Student* one : next)
+        wanted.push_back({one});
+    sync(rows, std::move(wanted), {});
+}
+
+int StudentsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(rows.size());
+}
+
+QVariant StudentsModel::data(const QModelIndex& at, int role) const {
+    if (!at.isValid() || at.row() >= rowCount({}) || role != StudentRole) return {};
+    return QVariant::fromValue(rows[static_cast<std::size_t>(at.row())].student);
+}
+
+QHash<int, QByteArray> StudentsModel::roleNames() const {
+    return {{StudentRole, "student"}};
+}
+
+// --- open and closed --------------------------------------------------------------------------------------
+
+WatchView::WatchView(const Services& handedIn, SigningView& signingView, Report whereTo, QObject* parent)
+    : QObject(parent), services(&handedIn), signing(&signingView), report(std::move(whereTo)) {
+    connect(&ticker, &QTimer::timeout, this, [this] {
+        for (const auto& one : followed)
+            one->judge();
+    });
+}
+
+WatchView::~WatchView() {
+    link.reset(); // before those it tells of
+    rows.update({});
+}
+
+QString WatchView::me() const {
+    return link ? text(person.name) + QStringLiteral(", ") + roleText(person.role) : QString();
+}
+
+Result<void> WatchView::tryStart(const QVariantMap& signature) {
+    auto unlocked = signing->unlock(signature.value(QStringLiteral("passphrase")).toString(),
+                                    signature.value(QStringLiteral("key")).toString());
+    if (!unlocked) return tl::unexpected(unlocked.error());
+    auto opened = services->linkToWalkers(*unlocked);
+    if (!opened) return tl::unexpected(opened.error());
+    auto archive = archive::Archive::open(services->watchedFile);
+    if (!archive) return tl::unexpected(archive.error());
+    person = {unlocked->certificate().name, wordsIn(signature, "role"), wordsIn(signature, "certificate")};
+    signer.emplace(std::move(*unlocked));
+    watched.emplace(std::move(*archive));
+    link = std::move(*opened);
+    return {};
+}
+
+bool WatchView::start(const QVariantMap& signature) {
+    if (link) return true;
+    if (auto done = tryStart(signature); !done) {
+        report(done.error());
+        return false;
+    }
+    walkers = link->knownAtFirst();
+    listen();
+    for (const watch::Walker& one : walkers) {
+        follow(link->join(one));
+        followed.back()->setPeer(one.who);
+    }
+    ticker.start(judgeMs);
+    emit openChanged();
+    emit knownChanged();
+    return true;
+}
+
+void WatchView::stop() {
+    link.reset();
+    signer.reset();
+    ticker.stop();
+    rows.update({});
+    for (auto& one : followed)
+        one.release()->deleteLater(); // a screen may still be showing it
+    followed.clear();
+    watched.reset();
+    emit openChanged();
+    emit knownChanged();
+}
+
+/// The link's thread speaks; this one listens.
+void WatchView::listen() {
+    connect(link.get(), &LinkToWalkers::stateChanged, this,
+            [this](std::uint64_t number, watch::LinkState state, const Error& why) {
+                if (Student* its = find(number)) its->setLink(state, why);
+            });
+    connect(link.get(), &LinkToWalkers::known, this, [this](std::uint64_t number, const watch::Peer& who) {
+        Student* its = find(number);
+        if (its == nullptr) return;
+        its->setPeer(who);
+        // Invited anew, and followed already: the connection made last is the one that holds.
+        for (const auto& one : followed)
+            if (one.get() != its && one->who().certificateSha256 == who.certificateSha256)
+                return leave(one->number());
+        emit knownChanged();
+    });
+    connect(link.get(), &LinkToWalkers::roundChanged, this,
+            [this](std::uint64_t number, const std::string& roundId, std::int64_t) {
+                if (Student* its = find(number)) readRound(*its, roundId);
+            });
+    connect(
+        link.get(), &LinkToWalkers::logged, this,
+        [this](std::uint64_t number, const std::string& roundId, const std::vector<round::Event>& events) {
+            Student* its = find(number);
+            if (its != nullptr && !its->add(roundId, events)) readRound(*its, roundId);
+        });
+    connect(link.get(), &LinkToWalkers::watching, this,
+            [this](std::uint64_t number, const std::vector<std::string>& names) {
+                QStringList others;
+                for (const std::string& one : names)
+                    if (one != person.name) others << text(one);
+                if (Student* its = find(number)) its->setOthers(others.join(QStringLiteral(", ")));
+            });
+    connect(link.get(), &LinkToWalkers::recordHere, this,
+            [this](std::uint64_t number, const watch::RecordHere& record) {
+                Student* its = find(number);
+                if (its == nullptr) return;
+                if (auto kept = keep(*its, record); !kept) report(kept.error());
+            });
+    connect(link.get(), &LinkToWalkers::heard, this,
+            [this](std::uint64_t number, const std::string& id, const std::string& why) {
+                if (Student* its = find(number)) its->heard(id, why);
+            });
+    connect(link.get(), &LinkToWalkers::walkersChanged, this,
+            [this](const std::vector<watch::Walker>& known) {
+                walkers = known;
+                emit knownChanged();
+            });
+}
+
+// --- who is followed --------------------------------------------------------------------------------------
+
+void WatchView::follow(std::uint64_t number) {
+    auto student = std::make_unique<Student>(
+        number, [this] { return services->now().at; }, nullptr);
+    connect(student.get(), &Student::needChanged, this, &WatchView::sort);
+    connect(student.get(), &Student::linkChanged, this, &WatchView::sort);
+    followed.push_back(std::move(student));
+    sort();
+}
+
+Student* WatchView::find(std::uint64_t number) const {
+    const auto found = std::find_if(followed.begin(), followed.end(), [&](const auto& one) {
+        return static_cast<std::uint64_t>(one->number()) == number;
+    });
+    return found == followed.end() ? nullptr : found->get();
+}
+
+Student* WatchView::student(int number) const {
+    return find(static_cast<std::uint64_t>(number));
+}
+
+/// Those who can't be reached come last, whatever they needed.
+void WatchView::sort() {
+    std::vector<Student*> order;
+    order.reserve(followed.size());
+    for (const auto& one : followed)
+        order.push_back(one.get());
+    const auto rank = [](const Student* one) {
+        const bool isNowhere = one->round() == nullptr && one->linkState() != watch::LinkState::in;
+        return std::pair(isNowhere, one->needed());
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&](const Student* a, const Student* b) { return rank(a) < rank(b); });
+    rows.update(order);
+}
+
+bool WatchView::join(const QString& code) {
+    if (!link) return false;
+    const auto invitation = watch::readInvitation(code.trimmed().toStdString());
+    if (!invitation) {
+        report(invitation.error());
+        return false;
+    }
+    follow(link->join(*invitation));
+    return true;
+}
+
+QString WatchView::codeIn(const QVariant& picture) const {
+    if (picture.canConvert<QImage>() && !picture.value<QImage>().isNull())
+        return readQr(picture.value<QImage>());
+    const auto photo = services->readPhoto(picture.toUrl());
+    if (!photo) {
+        report(photo.error());
+        return {};
+    }
+    QImage image;
+    image.loadFromData(reinterpret_cast<const uchar*>(photo->bytes.data()),
+                       static_cast<int>(photo->bytes.size()));
+    return readQr(image);
+}
+
+bool WatchView::joinKnown(const QString& id) {
+    const std::string certificate = id.toStdString();
+    for (const watch::Walker& one : walkers) {
+        if (!link || one.who.certificateSha256 != certificate) continue;
+        follow(link->join(one));
+        followed.back()->setPeer(one.who);
+        emit knownChanged();
+        return true;
+    }
+    return false;
+}
+
+void WatchView::leave(int number) {
+    const auto found = std::find_if(followed.begin(), followed.end(),
+                                    [&](const auto& one) { return one->number() == number; });
+    if (found == followed.end()) return;
+    if (link) link->leave(static_cast<std::uint64_t>(number));
+    Student* its = found->release();
+    followed.erase(found);
+    sort();
+    its->disconnect(this);
+    its->deleteLater(); // a screen may still be showing it
+    emit knownChanged();
+}
+
+void WatchView::forget(const QString& id) {
+    const std::string certificate = id.toStdString();
+    std::vector<int> theirs;
+    for (const auto& one : followed)
+        if (one->who().certificateSha256 == certificate) theirs.push_back(one->number());
+    for (const int number : theirs)
+        leave(number);
+    if (link) link->forget(certificate);
+}
+
+QVariantList WatchView::known() const {
+    QVariantList list;
+    for (const watch::Walker& one : walkers) {
+        const bool isFollowed = std::any_of(followed.begin(), followed.end(), [&](const auto& student) {
+            return student->who().certificateSha256 == one.who.certificateSha256;
+        });
+        list << QVariantMap{{QStringLiteral("id"), text(one.who.certificateSha256)},
+                            {QStringLiteral("name"), text(one.who.name)},
+                            {QStringLiteral("fingerprint"), fingerprintText(one.who.certificateSha256)},
+                            {QStringLiteral("followed"), isFollowed}};
+    }
+    return list;
+}
+
+// --- rounds -----------------------------------------------------------------------------------------------
+
+Result<std::unique_ptr<FollowedRound>> WatchView::stored(const std::string& roundId) const {
+    auto events = watched->events(roundId);
+    if (!events) return tl::unexpected(events.error());
+    auto followedRound = followedFrom(*watched, std::move(*events));
+    if (followedRound)
+        (*followedRound)->setPhotoSource([](const std::string& sha256) {
+            return QStringLiteral("image://watched/") + text(sha256);
+        });
+    return followedRound;
+}
+
+void WatchView::readRound(Student& student, const std::string& roundId) {
+    auto round = stored(roundId);
+    // Nothing of it is here yet: its first event will be told.
+    if (!round && round.error().code != ErrorCode::notFound) report(round.error());
+    student.setRound(roundId, round ? std::move(*round) : nullptr);
+}
+
+bool WatchView::showReplay(const QString& recordId) {
+    auto round = [&]() -> Result<std::unique_ptr<FollowedRound>> {
+        const auto json = services->archive.recordJson(recordId.toStdString());
+        if (!json) return tl::unexpected(json.error());
+        auto events = eventsOf(*json);
+        if (!events) return tl::unexpected(events.error());
+        return followedFrom(services->archive, std::move(*events));
+    }();
+    if (!round) {
+        report(round.error());
+        return false;
+    }
+    endReplay();
+    again = std::move(*round);
+    again->showAt(0);
+    emit replayChanged();
+    return true;
+}
+
+void WatchView::endReplay() {
+    if (!again) return;
+    again->stop();
+    again.release()->deleteLater(); // a screen may still be drawing it
+    emit replayChanged();
+}
+
+// --- what is said, and signed -----------------------------------------------------------------------------
+
+Result<void> WatchView::trySay(int number, const QString& kind, const QString& point, const QString& words) {
+    Student* its = student(number);
+    if (its == nullptr || !link || !its->round())
+        return fail(ErrorCode::refused, "There is no round to say something to.", "", "Wait for one.");
+    const round::Statement statement{its->round()->lastState().id,
+                                     newId(),
+                                     kindOf(kind),
+                                     point.toStdString(),
+                                     words.trimmed().toStdString(),
+                                     services->now().at,
+                                     person};
+    // As the log would have it: the one reader of such statements says what is wrong.
+    JsonTape tape;
+    const auto written = tape.write(round::toJson(statement));
+    if (!written) return tl::unexpected(written.error());
+    if (const auto read = round::statementFrom(*written); !read) return tl::unexpected(read.error());
+    const auto said = record::said(statement, *signer);
+    if (!said) return tl::unexpected(said.error());
+    const auto* described = its->round()->described().point(statement.point);
+    its->sent(statement.id,
+              askTitle(statement.kind, described == nullptr ? QString() : text(described->name)), false);
+    link->say(static_cast<std::uint64_t>(number), {statement.id, said->statement, said->jws});
+    return {};
+}
+
+bool WatchView::say(int number, const QString& kind, const QString& point, const QString& words) {
+    if (auto done = trySay(number, kind, point, words); !done) {
+        report(done.error());
+        return false;
+    }
+    return true;
+}
+
+/// Into the archive of records, with what it takes to show it: what the walker's device says is checked like
+/// anything from elsewhere.
+Result<void> WatchView::keep(Student& student, const watch::RecordHere& record) {
+    std::vector<std::string> files{record.json};
+    if (!record.pdf.empty()) files.push_back(record.pdf);
+    if (auto taken = archive::takeRecord(services->archive, record.sha256, files); !taken) return taken;
+    const auto verified = record::verifyRecord(record.json);
+    if (!verified) return tl::unexpected(verified.error());
+    std::vector<archive::Offered> more;
+    if (const FollowedRound* round = student.round()) {
+        if (auto airframe = watched->airframeText(round->described().sha256))
+            more.push_back({"airframe", std::move(*airframe)});
+        for (const round::Event& event : round->events())
+            if (const auto* settled = std::get_if<round::Settled>(&event.what))
+                for (const round::Photo& photo : settled->photos)
+                    if (auto bytes = watched->photo(photo.sha256))
+                        more.push_back({photo.sha256, std::move(*bytes)});
+    }
+    auto added = archive::importAll(services->archive, onceEach(std::move(more)),
+                                    [](const std::string&, const Result<archive::Imported>&) {});
+    if (added) added = archive::addAircraftOfRecords(services->archive);
+    if (!added) return added;
+    const bool hasMine =
+        std::any_of(verified->signatures.begin(), verified->signatures.end(), [&](const auto& one) {
+            return signer && one.certificate.sha256 == signer->certificate().sha256;
+        });
+    student.setRecord(record.sha256, hasMine);
+    emit recordCame(text(record.sha256));
+    return {};
+}
+
+Result<void> WatchView::offerTo(Student& student) {
+    const std::string& sha256 = student.recordSha256();
+    const auto json = services->archive.recordJson(sha256);
+    if (!json) return tl::unexpected(json.error());
+    const auto pdf = services->archive.recordPdf(sha256);
+    const std::string id = newId();
+    student.setSignedHere();
+    student.sent(id, tr("Your signature"), true);
+    link->offer(static_cast<std::uint64_t>(student.number()), id, {sha256, *json, pdf.value_or("")});
+    return {};
+}
+
+void WatchView::countersigned(const QString& recordId) {
+    if (!link) return;
+    for (const auto& one : followed)
+        if (!recordId.isEmpty() && one->recordId() == recordId && !one->signedHere())
+            if (auto offered = offerTo(*one); !offered) report(offered.error());
+}
+
+} // namespace ambit::view

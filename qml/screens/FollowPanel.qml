@@ -1,0 +1,248 @@
+// Beside the figure of a walk that is followed: what is in hand, what was asked, what was fast, time at each stand, and all that
+// happened, the newest first.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Ambit
+
+Column {
+    id: panel
+
+    required property FollowedRound round
+    required property Student student
+
+    signal momentAsked(int seq)
+    signal sayAsked(string pointId)
+
+    spacing: 12
+
+    Label {
+        objectName: "followLink"
+        width: parent.width
+        visible: text !== ""
+        text: panel.student === null ? "" : panel.student.link === "in" && panel.round === null ? qsTr("Here; no round is walked yet.") : panel.student.linkText
+        strong: true
+    }
+    Label {
+        objectName: "followSaid"
+        width: parent.width
+        visible: text !== ""
+        text: panel.student ? panel.student.saidText : ""
+    }
+    Label {
+        objectName: "followSigned"
+        width: parent.width
+        visible: panel.student !== null && panel.student.signedThere
+        text: qsTr("Your signature is under the record on both devices.")
+        strong: true
+    }
+    Column {
+        width: parent.width
+        visible: panel.round !== null
+        spacing: 12
+        Framed {
+            width: parent.width
+            StandHead {
+                width: parent.width
+                number: panel.round ? panel.round.standNumber : 0
+                name: panel.round ? panel.round.standName : ""
+                about: panel.round ? panel.round.standText : ""
+            }
+            Label {
+                objectName: "followInHand"
+                width: parent.width
+                text: panel.round ? (panel.round.conclusionText !== "" ? panel.round.conclusionText : panel.round.cardTitle) : ""
+                strong: true
+                font.pixelSize: Theme.title
+            }
+            Label {
+                width: parent.width
+                visible: text !== ""
+                text: panel.round ? (panel.round.conclusionText !== "" ? panel.round.reasons : panel.round.cardHow) : ""
+            }
+            Label {
+                objectName: "followTime"
+                width: parent.width
+                visible: text !== ""
+                text: panel.round ? panel.round.inHandText : ""
+                font.pixelSize: Theme.large
+            }
+        }
+        Heading {
+            width: parent.width
+            visible: findings.count > 0
+            text: qsTr("Found")
+        }
+        Repeater {
+            id: findings
+            model: panel.round ? panel.round.findings : []
+            RowKey {
+                required property var modelData
+                objectName: "followFound." + modelData.id
+                width: panel.width
+                look: "finding"
+                grounds: modelData.severity === "grounds"
+                text: modelData.name
+                about: modelData.words
+                enabled: panel.student !== null
+                onClicked: panel.sayAsked(modelData.id)
+                Row {
+                    anchors.right: parent.right
+                    anchors.rightMargin: 12
+                    anchors.verticalCenter: parent.verticalCenter
+                    spacing: 6
+                    Repeater {
+                        model: parent && parent.parent ? (parent.parent as RowKey)?.modelData?.photos ?? [] : []
+                        Image {
+                            required property string modelData
+                            width: Theme.mm(12)
+                            height: width
+                            sourceSize.width: 2 * width
+                            fillMode: Image.PreserveAspectCrop
+                            source: modelData
+                            visible: status === Image.Ready
+                        }
+                    }
+                }
+            }
+        }
+        Heading {
+            width: parent.width
+            visible: asks.count > 0
+            text: qsTr("Said")
+        }
+        Repeater {
+            id: asks
+            model: panel.round ? panel.round.asks : []
+            RecordRow {
+                required property var modelData
+                objectName: "followAsk." + modelData.ask
+                width: panel.width
+                text: Texts.line(modelData.title, modelData.words, "")
+                about: Texts.line(modelData.who, modelData.becameText, "")
+            }
+        }
+        Heading {
+            width: parent.width
+            visible: quick.count > 0
+            text: qsTr("Settled within the time that one takes")
+        }
+        Repeater {
+            id: quick
+            model: panel.round ? panel.round.quick : []
+            RowKey {
+                required property var modelData
+                objectName: "quick." + modelData.seq
+                width: panel.width
+                text: modelData.text
+                about: modelData.standName
+                onClicked: panel.momentAsked(modelData.seq)
+            }
+        }
+        Heading {
+            width: parent.width
+            visible: stands.count > 0
+            text: qsTr("Time at each stand")
+        }
+        Label {
+            width: parent.width
+            visible: stands.count > 0
+            text: qsTr("Taken, and what the airframe's description says these points take.")
+            color: Theme.soft
+            font.pixelSize: Theme.small
+        }
+        Repeater {
+            id: stands
+            model: panel.round ? panel.round.stands : []
+            Item {
+                id: one
+                required property var modelData
+                objectName: "pace." + modelData.stand
+                width: panel.width
+                height: line.implicitHeight + 14
+                Accessible.role: Accessible.StaticText
+                Accessible.name: line.text + ", " + time.text + (one.modelData.quickText === "" ? "" : ", " + one.modelData.quickText)
+                Label {
+                    id: line
+                    width: parent.width - time.width - 12
+                    text: (one.modelData.number > 0 ? one.modelData.number + "  " : "") + one.modelData.name
+                    strong: one.modelData.here
+                    maximumLineCount: 1
+                    elide: Text.ElideRight
+                    Accessible.ignored: true
+                }
+                Label {
+                    id: time
+                    anchors.right: parent.right
+                    text: qsTr("%1 of %2").arg(one.modelData.spentText).arg(one.modelData.expectedText)
+                    wrapMode: Text.NoWrap
+                    Accessible.ignored: true
+                }
+                Rectangle {
+                    // Full: twice what is expected; the notch: what is.
+                    anchors.bottom: parent.bottom
+                    anchors.bottomMargin: 2
+                    width: parent.width
+                    height: 6
+                    color: Theme.line
+                    Rectangle {
+                        width: parent.width * one.modelData.share / 2
+                        height: parent.height
+                        color: Theme.way
+                    }
+                    Rectangle {
+                        x: parent.width / 2
+                        y: -2
+                        width: 2
+                        height: parent.height + 4
+                        color: Theme.ink
+                    }
+                }
+            }
+        }
+        Heading {
+            width: parent.width
+            text: qsTr("What happened")
+        }
+        ListView {
+            objectName: "toldList"
+            width: parent.width
+            height: contentHeight
+            interactive: false
+            cacheBuffer: 100
+            model: panel.round ? panel.round.told : null
+            delegate: T.AbstractButton {
+                id: happened
+                required property int seq
+                required property string atText
+                required property string told
+                required property string look
+                objectName: "told." + seq
+                width: panel.width
+                implicitHeight: Math.max(Theme.target, row.implicitHeight)
+                text: told
+                focusPolicy: Qt.StrongFocus
+                onClicked: panel.momentAsked(happened.seq)
+                Accessible.role: Accessible.Button
+                Accessible.name: happened.told
+                Accessible.description: happened.atText
+                Accessible.onPressAction: happened.clicked()
+                background: Rectangle {
+                    color: happened.down ? Theme.pressed : "transparent"
+                    FocusRing {
+                        of: happened
+                    }
+                }
+                RecordRow {
+                    id: row
+                    width: parent.width
+                    anchors.verticalCenter: parent.verticalCenter
+                    look: happened.look
+                    text: happened.told
+                    at: happened.atText
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,250 @@
+// A walk that somebody else walks, or has walked: the figure, what is in hand and how long, time at each stand; scrolled back,
+// replayed; and what is said to whoever walks.
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+FocusScope {
+    id: screen
+
+    required property App app
+    /// null: a record's walk, again.
+    property Student student: null
+    readonly property FollowedRound round: student ? student.round : app.watch.replay
+    readonly property bool wide: width > height && width > Theme.mm(100)
+    readonly property bool sheetOpen: sheet.status !== Loader.Null
+    readonly property real side: wide ? Math.max(Theme.mm(64), width * 0.42) : width
+    readonly property bool live: student !== null && round !== null && round.atEnd
+
+    signal back
+    signal recordAsked(string registration, string recordId)
+
+    function openSay(zoneId: string, pointId: string) {
+        if (screen.student && screen.round)
+            sheet.setSource("SaySheet.qml", {
+                app: screen.app,
+                student: screen.student,
+                zoneId: zoneId,
+                pointId: pointId
+            });
+    }
+
+    objectName: "screenFollow"
+    focus: true
+    Accessible.role: Accessible.Pane
+    Accessible.name: student ? qsTr("Following %1").arg(student.name) : qsTr("The walk again")
+    Keys.onEscapePressed: screen.back()
+    Keys.onBackPressed: screen.back()
+    onLiveChanged: if (live)
+        student.look()
+    Component.onCompleted: if (live)
+        student.look()
+    Component.onDestruction: if (screen.round)
+        screen.round.stop()
+
+    Connections {
+        // What comes while one looks is looked at.
+        target: screen.round
+        function onGrown() {
+            if (screen.live)
+                screen.student.look();
+        }
+    }
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.ground
+    }
+    FocusScope {
+        id: beneath
+        anchors.fill: parent
+        focus: !screen.sheetOpen
+        enabled: !screen.sheetOpen
+
+        Item {
+            id: figurePane
+            width: screen.wide ? parent.width - screen.side : parent.width
+            height: screen.wide ? parent.height : Math.min(parent.height * 0.46, Theme.mm(74))
+            Loader {
+                id: figure
+                anchors.top: head.bottom
+                anchors.bottom: times.top
+                width: parent.width
+                active: screen.round !== null
+                sourceComponent: FigureView {
+                    figure: screen.round.figure
+                    nextStand: screen.round.targetStandId
+                    topInset: 12
+                    bottomInset: 12
+                    onZoneAsked: zoneId => screen.openSay(zoneId, "")
+                }
+            }
+            Item {
+                id: head
+                width: parent.width
+                height: Math.max(Theme.target, titles.implicitHeight) + 2 * Theme.gap
+                Column {
+                    id: titles
+                    x: Theme.margin
+                    width: parent.width - backKey.width - 3 * Theme.margin
+                    anchors.verticalCenter: parent.verticalCenter
+                    Label {
+                        width: parent.width
+                        text: screen.student ? screen.student.name : screen.round ? screen.round.person : ""
+                        strong: true
+                        font.pixelSize: Theme.title
+                        maximumLineCount: 1
+                        elide: Text.ElideRight
+                        Accessible.role: Accessible.Heading
+                    }
+                    Label {
+                        objectName: "followProgress"
+                        width: parent.width
+                        text: screen.round ? Texts.line(screen.round.registration, qsTr("%1 of %2 settled").arg(screen.round.settledCount).arg(screen.round.pointCount), screen.round.findingCount > 0 ? Texts.findings(screen.round.findingCount) : "") : ""
+                        color: Theme.soft
+                        font.pixelSize: Theme.small
+                    }
+                }
+                Key {
+                    id: backKey
+                    objectName: "followBack"
+                    anchors.right: parent.right
+                    anchors.rightMargin: Theme.margin
+                    anchors.verticalCenter: parent.verticalCenter
+                    text: qsTr("Back")
+                    onClicked: screen.back()
+                }
+            }
+            Item {
+                id: times
+                anchors.bottom: parent.bottom
+                width: parent.width
+                height: screen.round ? Theme.target * 2 + 4 : 0
+                visible: screen.round !== null
+                TimeLine {
+                    id: line
+                    x: Theme.margin - edge
+                    width: parent.width - 2 * x
+                    length: screen.round ? screen.round.length : 1
+                    at: screen.round ? screen.round.seconds : 0
+                    marks: screen.round ? screen.round.marks : []
+                    clock: screen.round ? screen.round.clockText : ""
+                    onAsked: seconds => screen.round.showAt(seconds)
+                }
+                Row {
+                    x: Theme.margin
+                    anchors.bottom: parent.bottom
+                    width: parent.width - 2 * x
+                    spacing: Theme.gap
+                    Key {
+                        objectName: "playKey"
+                        width: (parent.width - 3 * Theme.gap) / 4
+                        text: screen.round && screen.round.playing ? qsTr("Stop") : qsTr("Play")
+                        about: qsTr("Walks it again from here")
+                        onClicked: screen.round.playing ? screen.round.stop() : screen.round.play()
+                    }
+                    Key {
+                        objectName: "speedKey"
+                        width: (parent.width - 3 * Theme.gap) / 4
+                        text: screen.round ? qsTr("%1 ×").arg(screen.round.speed) : ""
+                        about: qsTr("Times as fast as it was walked")
+                        onClicked: screen.round.speed = screen.round.speed >= 32 ? 1 : screen.round.speed * 2
+                    }
+                    Label {
+                        objectName: "followClock"
+                        width: (parent.width - 3 * Theme.gap) / 4
+                        height: Theme.target
+                        text: screen.round ? screen.round.clockText : ""
+                        strong: true
+                        horizontalAlignment: Text.AlignHCenter
+                        verticalAlignment: Text.AlignVCenter
+                        font.family: Theme.monospace
+                    }
+                    Key {
+                        objectName: "nowKey"
+                        width: (parent.width - 3 * Theme.gap) / 4
+                        look: screen.round && screen.round.atEnd ? "solid" : "outline"
+                        text: screen.student ? qsTr("Now") : qsTr("End")
+                        about: screen.student ? qsTr("What is settled as it is settled") : ""
+                        onClicked: screen.round.showEnd()
+                    }
+                }
+            }
+        }
+        Rectangle {
+            id: panel
+            x: screen.wide ? figurePane.width : 0
+            y: screen.wide ? 0 : figurePane.height + Theme.gap
+            width: screen.side
+            height: parent.height - y
+            color: Theme.panel
+            Rectangle {
+                width: screen.wide ? 2 : parent.width
+                height: screen.wide ? parent.height : 2
+                color: Theme.line
+            }
+            Scroll {
+                id: scroll
+                anchors.top: parent.top
+                anchors.topMargin: 2
+                anchors.bottom: foot.top
+                x: 2
+                width: parent.width - 2
+                contentHeight: all.height + 24
+                FollowPanel {
+                    id: all
+                    x: Theme.margin
+                    y: 12
+                    width: parent.width - 2 * Theme.margin
+                    round: screen.round
+                    student: screen.student
+                    onMomentAsked: seq => screen.round.showEvent(seq)
+                    onSayAsked: pointId => screen.openSay("", pointId)
+                }
+            }
+            Column {
+                id: foot
+                x: Theme.margin
+                width: parent.width - 2 * x
+                anchors.bottom: parent.bottom
+                anchors.bottomMargin: visible ? 12 : 0
+                spacing: 12
+                visible: screen.student !== null && screen.round !== null
+                height: visible ? implicitHeight : 0
+                Key {
+                    objectName: "followRecord"
+                    width: parent.width
+                    broad: true
+                    look: "solid"
+                    visible: screen.student !== null && screen.student.recordId !== ""
+                    text: screen.student && screen.student.signedHere ? qsTr("See the record") : qsTr("See the record and sign")
+                    onClicked: screen.recordAsked(screen.round.registration, screen.student.recordId)
+                }
+                Key {
+                    objectName: "sayKey"
+                    width: parent.width
+                    broad: true
+                    look: screen.student && screen.student.recordId !== "" ? "outline" : "solid"
+                    visible: screen.round !== null && screen.round.phase !== "sealed"
+                    text: qsTr("Say something")
+                    about: qsTr("Look again, a question, a remark")
+                    onClicked: screen.openSay("", "")
+                }
+            }
+        }
+    }
+    Loader {
+        id: sheet
+        anchors.fill: parent
+        focus: screen.sheetOpen
+        onLoaded: (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: sheet.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            sheet.source = "";
+            screen.forceActiveFocus();
+        }
+    }
+}
