@@ -64,10 +64,14 @@ set(AMBIT_QML_FILES
     screens/FindingRow.qml
     screens/FindingSheet.qml
     screens/FindingsScreen.qml
+    screens/FollowKey.qml
+    screens/FollowerRow.qml
+    screens/FollowersSheet.qml
     screens/GroundScreen.qml
     screens/ExportScreen.qml
     screens/HandOverScreen.qml
     screens/HistoryScreen.qml
+    screens/InvitationCode.qml
     screens/KeyCard.qml
     screens/KeyFields.qml
     screens/KeySubject.qml

@@ -12,6 +12,7 @@
 #include "model/retention_view.hpp"
 #include "model/round_view.hpp"
 #include "model/search_view.hpp"
+#include "model/sharing_view.hpp"
 #include "model/signing_view.hpp"
 #include "model/verification_view.hpp"
 #include "model/zone_findings.hpp"
@@ -40,6 +41,8 @@ class App : public QObject {
     /// Signs what is said between rounds.
     Q_PROPERTY(ambit::view::EntryView* entries READ entries CONSTANT)
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
+    /// Who follows the round in hand from another device.
+    Q_PROPERTY(ambit::view::SharingView* sharing READ sharing CONSTANT)
     /// Of the walk that compareWalk() was told.
     Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
     /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
@@ -91,6 +94,7 @@ public:
     [[nodiscard]] BesideView* beside() { return &besideView; }
     [[nodiscard]] EntryView* entries() { return &entryView; }
     [[nodiscard]] SigningView* signing() { return &signingView; }
+    [[nodiscard]] SharingView* sharing() { return &sharingView; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
     void setNight(bool night);
@@ -118,6 +122,7 @@ private:
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);
     void recordsChanged();
+    void countersigned(const QString& recordId);
     void recordsWent();
     void tellCarried();
 
@@ -139,6 +144,7 @@ private:
     RetentionView retentionView;
     ExportView exportView;
     SigningView signingView;
+    SharingView sharingView;
     EntryView entryView;
     std::unique_ptr<RoundView> current;
 };
