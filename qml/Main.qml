@@ -115,6 +115,11 @@ Window {
                 app: window.app
             });
         }
+        function onFollowersAsked() {
+            sheet.setSource("screens/FollowersSheet.qml", {
+                app: window.app
+            });
+        }
         function onReviewAsked() {
             window.step = "review";
         }

@@ -69,11 +69,15 @@ set(AMBIT_QML_FILES
     screens/FindingsScreen.qml
     screens/FollowPanel.qml
     screens/FollowScreen.qml
+    screens/FollowKey.qml
+    screens/FollowerRow.qml
+    screens/FollowersSheet.qml
     screens/GroundScreen.qml
     screens/ExportScreen.qml
     screens/HandOverScreen.qml
     screens/HistoryScreen.qml
     screens/JoinSheet.qml
+    screens/InvitationCode.qml
     screens/KeyCard.qml
     screens/KeyFields.qml
     screens/KeySubject.qml

@@ -47,6 +47,7 @@ App::App(Services handedIn, QObject* parent)
       historyView(services, background, reporter(), this), verificationView(background, reporter(), this),
       retentionView(services, background, reporter(), this),
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
+      sharingView(services, signingView, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this),
       watchView(services, signingView, reporter(), this) {
     who.role = "pilot";
@@ -61,6 +62,7 @@ App::App(Services handedIn, QObject* parent)
     connect(&signingView, &SigningView::countersigned, this, [this](const QString& recordId) {
         recordsChanged();
         if (fileView.record() != nullptr) fileView.open(recordId); // with the new signature
+        sharingView.tellSigned(recordId);
     });
     connect(&signingView, &SigningView::countersigned, &watchView, &WatchView::countersigned);
     connect(&watchView, &WatchView::recordCame, this, [this](const QString& recordId) {
@@ -70,6 +72,7 @@ App::App(Services handedIn, QObject* parent)
         if (fileView.record() != nullptr && fileView.record()->property("recordId") == recordId)
             fileView.open(recordId); // with the new signature
     });
+    connect(&sharingView, &SharingView::countersigned, this, &App::countersigned);
     connect(&entryView, &EntryView::kept, this, &App::recordsChanged);
     connect(&entryView, &EntryView::letWent, this, &App::recordsWent);
     connect(&fileView, &FileView::registrationChanged, this, [this] {
@@ -85,6 +88,7 @@ App::App(Services handedIn, QObject* parent)
 App::~App() {
     background.finish(); // its answers go to views that are about to go
     // Before what they borrow goes: screens may be gone already, views are not.
+    sharingView.setRound(nullptr);
     signingView.setRound(nullptr);
     current.reset();
 }
@@ -95,6 +99,13 @@ void App::recordsChanged() {
     fileView.refresh();
     stateView.refresh();
     historyView.show({}, {}); // read anew when it is asked for
+}
+
+/// A signature came from another device: the record shown bears it, if it is that one.
+void App::countersigned(const QString& recordId) {
+    recordsChanged();
+    if (fileView.record() != nullptr && fileView.record()->property("recordId") == recordId)
+        fileView.open(recordId);
 }
 
 /// What named them is asked anew.
@@ -331,6 +342,7 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
         std::make_unique<RoundView>(services, reporter(), std::move(airframe), std::move(round), nullptr);
     connect(current.get(), &RoundView::touched, this, &App::clearProblem);
     signingView.setRound(current.get());
+    sharingView.setRound(current.get());
     fileView.setRegistration(current->registration());
     tellCarried();
     emit roundChanged();
@@ -338,6 +350,7 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
 
 void App::leaveRound() {
     if (!current) return;
+    sharingView.setRound(nullptr);
     signingView.setRound(nullptr);
     current.release()->deleteLater(); // a screen may be in the middle of a touch
     emit roundChanged();

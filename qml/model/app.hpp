@@ -12,6 +12,7 @@
 #include "model/retention_view.hpp"
 #include "model/round_view.hpp"
 #include "model/search_view.hpp"
+#include "model/sharing_view.hpp"
 #include "model/signing_view.hpp"
 #include "model/verification_view.hpp"
 #include "model/watch_view.hpp"
@@ -43,6 +44,8 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::SigningView* signing READ signing CONSTANT)
     /// Following others.
     Q_PROPERTY(ambit::view::WatchView* watch READ watch CONSTANT)
+    /// Who follows the round in hand from another device.
+    Q_PROPERTY(ambit::view::SharingView* sharing READ sharing CONSTANT)
     /// Of the walk that compareWalk() was told.
     Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
     /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
@@ -96,6 +99,7 @@ public:
     [[nodiscard]] SigningView* signing() { return &signingView; }
     [[nodiscard]] WatchView* watch() { return &watchView; }
     [[nodiscard]] const std::filesystem::path& watchedFile() const { return services.watchedFile; }
+    [[nodiscard]] SharingView* sharing() { return &sharingView; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
     void setNight(bool night);
@@ -123,6 +127,7 @@ private:
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);
     void recordsChanged();
+    void countersigned(const QString& recordId);
     void recordsWent();
     void tellCarried();
 
@@ -144,6 +149,7 @@ private:
     RetentionView retentionView;
     ExportView exportView;
     SigningView signingView;
+    SharingView sharingView;
     EntryView entryView;
     WatchView watchView;
     std::unique_ptr<RoundView> current;

@@ -44,11 +44,14 @@ QString readQr(const QImage& picture) {
     if (picture.isNull()) return {};
     const QImage grey = onWhite(picture);
     try {
-        const auto hints =
-            ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::QRCode).setTryHarder(true).setTryRotate(true);
-        const auto result = ZXing::ReadBarcode({grey.constBits(), grey.width(), grey.height(),
-                                                ZXing::ImageFormat::Lum, static_cast<int>(grey.bytesPerLine())},
-                                               hints);
+        const auto hints = ZXing::DecodeHints()
+                               .setFormats(ZXing::BarcodeFormat::QRCode)
+                               .setTryHarder(true)
+                               .setTryRotate(true);
+        const auto result =
+            ZXing::ReadBarcode({grey.constBits(), grey.width(), grey.height(), ZXing::ImageFormat::Lum,
+                                static_cast<int>(grey.bytesPerLine())},
+                               hints);
         return result.isValid() ? QString::fromStdString(result.text()) : QString();
     } catch (const std::exception&) {
         return {};

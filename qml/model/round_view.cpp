@@ -32,6 +32,7 @@ RoundView::RoundView(const Services& handedIn, Report whereTo,
         earlier = std::move(*found);
     else
         report(found.error());
+    loggedSeq = state().lastSeq;
     connect(&minuteTimer, &QTimer::timeout, this, &RoundView::minutesChanged);
     minuteTimer.start(10'000);
     refresh();
@@ -209,6 +210,9 @@ void RoundView::refresh() {
     owedRows.update(scene);
     reviewRows.update(scene);
     announce();
+    if (state().lastSeq == loggedSeq) return;
+    loggedSeq = state().lastSeq;
+    emit logged();
 }
 
 void RoundView::setCarried(Carried known) {

@@ -251,6 +251,7 @@ public:
 
 signals:
     void touched(); ///< a touch was committed
+    void logged();  ///< the log has grown, and what it says is in the values already; told at once
     void progressChanged();
     void planChanged();
     void orderChanged();
@@ -300,6 +301,7 @@ private:
         QVariantList asks;
     } told;
     bool announcing = false;
+    std::int64_t loggedSeq = 0; ///< of the last event that was told
     std::int64_t plannedAt = 0; ///< number of the event that made the plan
     QString planWords;
     QString orderWords;

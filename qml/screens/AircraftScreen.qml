@@ -12,6 +12,7 @@ Page {
 
     signal chosen(string registration)
     signal addAsked
+    signal followersAsked
 
     objectName: "screenAircraft"
     title: qsTr("Which aircraft?")
@@ -19,25 +20,32 @@ Page {
     keys: Flow {
         id: foot
         readonly property bool narrow: width < Theme.mm(54) * Theme.scale
-        readonly property real third: narrow ? width : Math.floor((width - 24) / 3)
+        readonly property int columns: narrow ? 1 : !screen.app.sharing.possible ? 3 : width < Theme.mm(90) * Theme.scale ? 2 : 4
+        readonly property real part: Math.floor((width - (columns - 1) * 12) / columns)
         spacing: 12
         width: parent.width
         Key {
             objectName: "addAircraft"
-            width: foot.third
+            width: foot.part
             text: qsTr("Add an aircraft")
             onClicked: screen.addAsked()
         }
+        FollowKey {
+            width: foot.part
+            visible: sharing.possible && !foot.narrow
+            sharing: screen.app.sharing
+            onClicked: screen.followersAsked()
+        }
         Key {
             objectName: "textSizeKey"
-            width: foot.third
+            width: foot.part
             text: qsTr("Text %1 %").arg(Math.round(Theme.scale * 100))
             about: qsTr("Makes all text larger, up to twice; then small again")
             onClicked: Theme.nextScale()
         }
         Key {
             objectName: "nightKey"
-            width: foot.third
+            width: foot.part
             text: screen.app.night ? qsTr("Day") : qsTr("Night")
             about: qsTr("The night appearance spares eyes that are used to the dark")
             onClicked: screen.app.night = !screen.app.night
@@ -142,5 +150,12 @@ Page {
                 color: Theme.soft
             }
         }
+    }
+    FollowKey {
+        // Where the keys below are one under the other, another would leave no room for the aircraft.
+        width: parent.width
+        visible: sharing.possible && foot.narrow
+        sharing: screen.app.sharing
+        onClicked: screen.followersAsked()
     }
 }

@@ -41,6 +41,11 @@ Sheet {
         text: qsTr("Note")
         onClicked: sheet.sheetAsked("NoteSheet.qml", {})
     }
+    FollowKey {
+        width: parent.width
+        sharing: sheet.app.sharing
+        onClicked: sheet.sheetAsked("FollowersSheet.qml", {})
+    }
     Label {
         width: parent.width
         topPadding: 8

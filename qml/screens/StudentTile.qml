@@ -1,4 +1,6 @@
 // One of several who are followed: the figure small, what needs attention first, how far it is.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import QtQuick.Templates as T
 import Ambit

@@ -8,6 +8,8 @@ Column {
     required property RoundView round
     property bool brief: false
     property bool withOpen: true
+    /// Who follows, in words; "": nobody.
+    property string watchingText: ""
 
     readonly property string openText: {
         let text = "";
@@ -20,7 +22,7 @@ Column {
 
     spacing: 1
     Accessible.role: Accessible.StaticText
-    Accessible.name: head.round.registration + ", " + progress.text + ", " + head.openText
+    Accessible.name: head.round.registration + ", " + progress.text + ", " + head.openText + (head.watchingText === "" ? "" : ", " + head.watchingText)
 
     Flow {
         width: parent.width
@@ -42,5 +44,16 @@ Column {
             font.pixelSize: Theme.small
             Accessible.ignored: true
         }
+    }
+    Label {
+        objectName: "watchingText"
+        width: parent.width
+        visible: text !== ""
+        text: head.watchingText
+        font.pixelSize: Theme.small
+        maximumLineCount: head.brief ? 1 : 2
+        elide: Text.ElideRight
+        lineHeight: 1
+        Accessible.ignored: true
     }
 }

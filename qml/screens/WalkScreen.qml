@@ -88,6 +88,7 @@ FocusScope {
                 width: parent.width - x - (pauseKey.visible ? pauseKey.width + 24 : 0) - Theme.margin
                 round: screen.round
                 withOpen: !brief || !figure.visible
+                watchingText: screen.app.sharing.watchingText
                 brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
             Key {

@@ -2,6 +2,7 @@
 
 #include "desktop/demo.hpp"
 #include "model/photos.hpp"
+#include "model/qr.hpp"
 #include "paper/pages.hpp"
 
 namespace ambit::test {
@@ -24,12 +25,18 @@ void Stage::fresh() {
     archive = std::make_unique<archive::Archive>(std::move(*opened));
     if (auto added = desktop::addDemoAircraft(*archive, AMBIT_ROOT "/demo-aircraft"); !added)
         qFatal("%s", toText(added.error()).c_str());
-    current = std::make_unique<view::App>(view::Services{
-        *archive, file, [this] { return clock; },
-        [] {
-            return round::Position{"50.0000", "10.0000"};
-        },
-        view::readPhoto, folder->filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord});
+    network = Network{};
+    view::Services services{*archive,
+                            file,
+                            [this] { return clock; },
+                            [] {
+                                return round::Position{"50.0000", "10.0000"};
+                            },
+                            view::readPhoto,
+                            folder->filePath(QStringLiteral("keys")).toStdString(),
+                            paper::drawRecord};
+    services.linkToWatchers = network.opener();
+    current = std::make_unique<view::App>(std::move(services));
     emit appChanged(); // before the old one goes: bindings let go of it here
 }
 
@@ -66,6 +73,30 @@ QString Stage::ask(const QString& kind, const QString& point, const QString& wor
     if (!asked) return QString::fromStdString(toText(asked.error()));
     const auto heard = round->hear(std::move(*asked));
     return heard ? QString() : QString::fromStdString(toText(heard.error()));
+}
+
+QString Stage::invitation() const {
+    const auto code = watch::qrText(network.invitation);
+    return code ? QString::fromStdString(*code) : QString();
+}
+
+bool Stage::follow(const QString& name) {
+    if (network.link == nullptr) return false;
+    network.link->comes(name.toStdString());
+    return true;
+}
+
+void Stage::leave(const QString& name) {
+    if (network.link != nullptr) network.link->leaves(name.toStdString());
+}
+
+void Stage::refuse(const QString& who, const QString& why) {
+    if (network.link != nullptr)
+        emit network.link->refused(who, {ErrorCode::refused, why.toStdString(), {}, {}});
+}
+
+QString Stage::readQr(const QString& pictureFile) {
+    return view::readQr(QImage(pictureFile));
 }
 
 QUrl Stage::photo(const QString& name) const {

@@ -2,6 +2,7 @@
 // moved, and the app over them.
 #pragma once
 
+#include "../view/fake_link.hpp"
 #include "model/app.hpp"
 
 #include "script/asker.hpp"
@@ -20,6 +21,10 @@ class Stage : public QObject {
     Q_PROPERTY(QStringList events READ events)
     /// A folder for exports, empty after fresh().
     Q_PROPERTY(QString outFolder READ outFolder)
+    /// What the last invitation's QR code says.
+    Q_PROPERTY(QString invitation READ invitation)
+    /// What the link to watchers was told: "committed 4", "takeBack <certificate>" …
+    Q_PROPERTY(QStringList linkCalls READ linkCalls)
 public:
     Stage();
     ~Stage() override;
@@ -35,11 +40,20 @@ public:
     /// why it was refused.
     Q_INVOKABLE QString ask(const QString& kind, const QString& point, const QString& words,
                             const QString& who = QStringLiteral("Ines Example"));
+    /// Another person's device comes to follow: by the open code, if it wasn't known. False: nothing is open.
+    Q_INVOKABLE bool follow(const QString& name);
+    Q_INVOKABLE void leave(const QString& name);
+    /// Somebody at the door is turned away.
+    Q_INVOKABLE void refuse(const QString& who, const QString& why);
+    /// What a QR code in a picture says; "": there is none.
+    Q_INVOKABLE static QString readQr(const QString& pictureFile);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
     [[nodiscard]] view::App* app() const { return current.get(); }
     [[nodiscard]] QStringList events() const;
+    [[nodiscard]] QString invitation() const;
+    [[nodiscard]] QStringList linkCalls() const { return network.calls; }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
     [[nodiscard]] const archive::Archive& store() const { return *archive; }
@@ -51,6 +65,7 @@ private:
     LocalInstant clock;
     std::unique_ptr<QTemporaryDir> folder;
     std::unique_ptr<archive::Archive> archive;
+    Network network; ///< before the app, which may hold a link of it
     std::unique_ptr<view::App> current;
     script::Asker asker{{}}; ///< keys are made once: that takes a while
 };

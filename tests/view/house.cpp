@@ -28,12 +28,17 @@ void House::restart() {
     archive.reset();
     const std::string file = folder.filePath(QStringLiteral("archive.sqlite")).toStdString();
     archive = std::make_unique<archive::Archive>(std::move(archive::Archive::open(file).value()));
-    app = std::make_unique<view::App>(view::Services{
-        *archive, file, [this] { return clock; },
-        [] {
-            return round::Position{"50.0000", "10.0000"};
-        },
-        view::readPhoto, folder.filePath(QStringLiteral("keys")).toStdString(), paper::drawRecord});
+    view::Services services{*archive,
+                            file,
+                            [this] { return clock; },
+                            [] {
+                                return round::Position{"50.0000", "10.0000"};
+                            },
+                            view::readPhoto,
+                            folder.filePath(QStringLiteral("keys")).toStdString(),
+                            paper::drawRecord};
+    services.linkToWatchers = linkToWatchers;
+    app = std::make_unique<view::App>(std::move(services));
 }
 
 bool House::begin() {

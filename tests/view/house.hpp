@@ -25,12 +25,14 @@ public:
     /// What the round's log says so far.
     [[nodiscard]] std::size_t events() const { return app->round()->openRound().events().size(); }
     [[nodiscard]] static QUrl photo(const QString& name); ///< of the helicopter's
-    /// The app's own end and start again, on the same archive.
+    /// The app's own end and start again, on the same archive and, if there is one, network.
     void restart();
 
     QTemporaryDir folder;
     std::unique_ptr<archive::Archive> archive;
     LocalInstant clock;
+    /// Used from the next restart on.
+    std::function<Result<std::unique_ptr<view::LinkToWatchers>>(const record::Signer&)> linkToWatchers;
     std::unique_ptr<view::App> app;
     const QString registration = QStringLiteral("OX-DEMO");
 };
