@@ -1,6 +1,7 @@
 // ambit-bench: prints the measured figures; exit 1 if a limit is missed. Run it on a quiet machine, from a
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
-// `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given).
+// `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
+// that is followed.
 #include "bench.hpp"
 
 #include <QGuiApplication>
@@ -27,6 +28,7 @@ int main(int argc, char** argv) {
     }
     if (argc > 1 && std::strcmp(argv[1], "--archive") == 0)
         return archive(work.path(), argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 100000) ? 0 : 1;
+    if (argc > 1 && std::strcmp(argv[1], "--link") == 0) return link(work.path()) ? 0 : 1;
     const QString programs = QCoreApplication::applicationDirPath();
     bool holds = plan();
     holds = touch(work.path()) && holds;
