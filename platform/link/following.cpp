@@ -300,6 +300,14 @@ void Following::wantPhotos(const std::vector<round::Event>& events) {
 /// The archive must know the machine before it takes a round of it.
 Result<void> Following::knowAircraft(const round::Event& event) {
     const auto& opened = std::get<round::Opened>(event.what);
+    // Mostly it does: reading a description anew takes longer than all else between the two devices.
+    const auto known = shared.archive.aircraft();
+    if (!known) return tl::unexpected(known.error());
+    if (std::any_of(known->begin(), known->end(), [&](const archive::Aircraft& one) {
+            return one.registration == opened.registration && one.serial == opened.serial &&
+                   one.airframeSha256 == opened.airframeSha256;
+        }))
+        return {};
     const auto text = airframe.first == opened.airframeSha256
                           ? Result<std::string>(airframe.second)
                           : shared.archive.airframeText(opened.airframeSha256);

@@ -62,9 +62,6 @@ std::optional<std::vector<Moment>> walkRound(Walker& walker, int paceMs, Arrival
 void append(std::vector<Moment>& list, std::vector<Moment> more) {
     std::move(more.begin(), more.end(), std::back_inserter(list));
 }
-void append(std::vector<double>& list, const std::vector<double>& more) {
-    list.insert(list.end(), more.begin(), more.end());
-}
 
 /// A walker and so many who watch it, all of them in.
 struct Followed {
@@ -105,22 +102,28 @@ bool shown(const DemoRound& demo, const QString& work) {
     if (!tls) return said(tls.error());
     Echo echo;
     if (!echo.open(*tls)) return false;
-    std::vector<QString> texts;
+    std::vector<std::string> texts;
     const std::string anyId(32, '0');
     for (const round::Event& event : demo.events)
-        texts.push_back(
-            QString::fromStdString(watch::toText(watch::Logged{anyId, canonicalJson(toJson(event)), {}})));
+        texts.push_back(watch::toText(watch::Logged{anyId, canonicalJson(toJson(event)), {}}));
     if (!walkRound(*one.walker, quickMs, one.arrivals, 1)) return false; // the airframe and the photos, once
-    std::vector<Moment> committed;
-    std::vector<double> bare;
-    while (committed.size() < 1000) {
-        auto moments = walkRound(*one.walker, quickMs, one.arrivals, 1);
-        if (!moments) return false;
-        append(committed, std::move(*moments));
-        append(bare, echo.roundTrips(texts, quickMs));
-    }
-    const auto ours = one.arrivals.since(committed, 1);
-    if (bare.size() != committed.size() || ours.size() != committed.size()) return false;
+    // In turns, so that both see the same of whatever else goes on here: an event, and half the pace later a
+    // text of its size.
+    std::size_t echoes = 0;
+    const auto next = [&](std::size_t i) {
+        auto moment = one.walker->step();
+        std::this_thread::sleep_for(std::chrono::milliseconds(quickMs));
+        echo.send(texts[i % texts.size()]);
+        ++echoes;
+        return moment;
+    };
+    const std::size_t before = one.arrivals.count(), events = 9 * demo.events.size();
+    const auto committed = walk(events, 2 * quickMs, next);
+    if (!committed || !spinUntil([&] { return one.arrivals.count() == before + events; }, patience))
+        return false;
+    const auto bare = echo.roundTrips(echoes);
+    const auto ours = one.arrivals.since(*committed, 1);
+    if (bare.size() != events || ours.size() != events) return false;
     char detail[200];
     std::snprintf(detail, sizeof detail,
                   "p99 of %zu events: %.2f ms of %.2f; medians %.2f ms of %.2f, worst %.1f of %.1f",

@@ -292,35 +292,26 @@ bool Echo::open(const QSslConfiguration& tls) {
         client->setSslConfiguration(tls);
         client->open(QUrl(QStringLiteral("wss://127.0.0.1:%1/").arg(port)));
     });
+    QObject::connect(client.get(), &QWebSocket::textMessageReceived, client.get(), [this] {
+        list.push_back(static_cast<double>(nanoseconds() - underWay.front()) / 1e6);
+        underWay.pop_front();
+        ++back;
+    });
     const bool opened = spinUntil([&] { return isIn.load(); }, 10000);
     QObject::disconnect(client.get(), &QWebSocket::connected, client.get(), nullptr);
     return opened;
 }
 
-std::vector<double> Echo::roundTrips(const std::vector<QString>& texts, int paceMs) {
-    std::vector<double> list;
-    std::atomic<bool> isDone{false};
-    QMetaObject::invokeMethod(client.get(), [&] {
-        auto* timer = new QTimer(client.get());
-        timer->setTimerType(Qt::PreciseTimer);
-        auto sent = std::make_shared<std::int64_t>(0);
-        QObject::connect(timer, &QTimer::timeout, timer, [&, sent] {
-            if (*sent != 0) return; // the last one isn't back
-            *sent = nanoseconds();
-            client->sendTextMessage(texts[list.size()]);
-        });
-        QObject::connect(client.get(), &QWebSocket::textMessageReceived, timer, [&, sent, timer] {
-            list.push_back(static_cast<double>(nanoseconds() - *sent) / 1e6);
-            *sent = 0;
-            if (list.size() < texts.size()) return;
-            timer->stop();
-            timer->deleteLater();
-            isDone = true;
-        });
-        timer->start(paceMs);
+void Echo::send(const std::string& text) {
+    QMetaObject::invokeMethod(client.get(), [this, text = QString::fromStdString(text)] {
+        underWay.push_back(nanoseconds());
+        client->sendTextMessage(text);
     });
-    if (!spinUntil([&] { return isDone.load(); }, 60000)) list.clear();
-    return list;
+}
+
+std::vector<double> Echo::roundTrips(std::size_t all) {
+    if (!spinUntil([&] { return back == all; }, 60000)) return {};
+    return list; // nobody writes to it now
 }
 
 } // namespace ambit::bench

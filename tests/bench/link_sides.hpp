@@ -11,6 +11,7 @@
 #include <QWebSocket>
 #include <QWebSocketServer>
 #include <atomic>
+#include <deque>
 #include <functional>
 #include <map>
 #include <mutex>
@@ -118,13 +119,17 @@ public:
     Echo(const Echo&) = delete;
     Echo& operator=(const Echo&) = delete;
     [[nodiscard]] bool open(const QSslConfiguration& tls);
-    /// Round trips in ms, one begun every so many.
-    [[nodiscard]] std::vector<double> roundTrips(const std::vector<QString>& texts, int paceMs);
+    void send(const std::string& text); ///< any thread
+    /// Round trips in ms of all that was sent, once they are back; nothing: they aren't.
+    [[nodiscard]] std::vector<double> roundTrips(std::size_t all);
 
 private:
     QThread serverThread, clientThread;
     std::unique_ptr<QWebSocketServer> server;
     std::unique_ptr<QWebSocket> client;
+    std::deque<std::int64_t> underWay; ///< when they were sent; the client's thread's, as are:
+    std::vector<double> list;
+    std::atomic<std::size_t> back{0};
 };
 
 } // namespace ambit::bench
