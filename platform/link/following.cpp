@@ -14,6 +14,7 @@ namespace ambit::link {
 namespace {
 
 constexpr int connectMs = 15000;  ///< TCP, TLS and the upgrade, on a bad network
+constexpr int fairMs = 4000;      ///< of which nobody's announcement takes any
 constexpr int firstAgainMs = 300; ///< then twice as long each time
 constexpr int longestAgainMs = 5000;
 constexpr std::size_t mostUnsaved = std::size_t{8} << 20; ///< bytes, while the airframe's description comes
@@ -167,7 +168,10 @@ void Following::dropChannel() {
 
 void Following::maybeAt(const watch::Address& address, std::uint16_t port) {
     const bool isNew = where.port != port || where.addresses.empty() || !(where.addresses.front() == address);
-    if (!isNew || state == LinkState::in || state == LinkState::over || channel) return;
+    if (!isNew || state == LinkState::in || state == LinkState::over || receiver) return;
+    // Where they were nothing may ever answer. What has begun to come about isn't cut off by whoever says
+    // something: it has its time first.
+    if (channel && patience.remainingTime() > connectMs - fairMs) return;
     std::erase(where.addresses, address);
     where.addresses.insert(where.addresses.begin(), address);
     if (where.addresses.size() > watch::mostAddresses) where.addresses.pop_back();
