@@ -167,9 +167,10 @@ Result<Moment> Walker::step() {
     if (auto done = begins ? begin() : act(demo->events[round->events().size()]); !done)
         return tl::unexpected(done.error());
     const round::Event& last = round->events().back();
-    Moment moment{round->state().id, last.seq, nanoseconds(), 0};
+    Moment moment{round->state().id, last.seq, nanoseconds(), 0, 0};
+    moment.actMs = static_cast<double>(moment.at - from) / 1e6;
     if (link) link->committed(last);
-    moment.ms = static_cast<double>(nanoseconds() - from) / 1e6;
+    moment.toldMs = static_cast<double>(nanoseconds() - from) / 1e6;
     return moment;
 }
 

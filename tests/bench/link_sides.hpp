@@ -44,7 +44,8 @@ struct Moment {
     std::string round;
     std::int64_t seq = 0;
     std::int64_t at = 0;
-    double ms = 0; ///< how long committing took, the telling of the link included
+    double actMs = 0;  ///< how long committing took
+    double toldMs = 0; ///< and with the telling of the link
 };
 
 /// A device that walks, round after round, each a day later. Its archive is a file.
