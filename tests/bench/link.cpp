@@ -150,8 +150,9 @@ bool followedByMany(const DemoRound& demo, const QString& work) {
     };
     std::vector<Arm> arms{{&alone, 0, {}, {}}, {&single, 1, {}, {}}, {&all, many, {}, {}}};
     std::vector<Moment> committed;
-    // Event by event, in an order that chance makes of all of them. A commit takes half as long just after
-    // the fifty were busy, who keep the machine awake: so each must as often come after them as any other.
+    // Event by event, in an order that chance makes of all of them: round by round, committing took half as
+    // long with fifty watching as with none, which the link can't be the cause of; so what went before
+    // matters, and must be as often the same for each.
     constexpr std::size_t rounds = 3;
     const std::size_t events = rounds * demo.events.size();
     std::vector<std::size_t> order;
