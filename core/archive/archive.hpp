@@ -68,7 +68,7 @@ struct Incoming {
 };
 
 /// One connection, one thread. WAL, synchronous=FULL: what a call that returns a value stored, survives a
-/// power cut.
+/// power cut, unless it was said that it needn't (unflushed.hpp).
 class Archive {
 public:
     /// Opens or makes the file; moves an older schema up, refuses a newer one (unsupported). A damaged

@@ -14,6 +14,7 @@ namespace ambit::link {
 namespace {
 
 constexpr int connectMs = 15000;  ///< TCP, TLS and the upgrade, on a bad network
+constexpr int fairMs = 4000;      ///< of which nobody's announcement takes any
 constexpr int firstAgainMs = 300; ///< then twice as long each time
 constexpr int longestAgainMs = 5000;
 constexpr std::size_t mostUnsaved = std::size_t{8} << 20; ///< bytes, while the airframe's description comes
@@ -168,7 +169,10 @@ void Following::dropChannel() {
 
 void Following::maybeAt(const watch::Address& address, std::uint16_t port) {
     const bool isNew = where.port != port || where.addresses.empty() || !(where.addresses.front() == address);
-    if (!isNew || state == watch::LinkState::in || state == watch::LinkState::over || channel) return;
+    if (!isNew || state == watch::LinkState::in || state == watch::LinkState::over || receiver) return;
+    // Where they were nothing may ever answer. What has begun to come about isn't cut off by whoever says
+    // something: it has its time first.
+    if (channel && patience.remainingTime() > connectMs - fairMs) return;
     std::erase(where.addresses, address);
     where.addresses.insert(where.addresses.begin(), address);
     if (where.addresses.size() > watch::mostAddresses) where.addresses.pop_back();
@@ -301,6 +305,14 @@ void Following::wantPhotos(const std::vector<round::Event>& events) {
 /// The archive must know the machine before it takes a round of it.
 Result<void> Following::knowAircraft(const round::Event& event) {
     const auto& opened = std::get<round::Opened>(event.what);
+    // Mostly it does: reading a description anew takes longer than all else between the two devices.
+    const auto known = shared.archive.aircraft();
+    if (!known) return tl::unexpected(known.error());
+    if (std::any_of(known->begin(), known->end(), [&](const archive::Aircraft& one) {
+            return one.registration == opened.registration && one.serial == opened.serial &&
+                   one.airframeSha256 == opened.airframeSha256;
+        }))
+        return {};
     const auto text = airframe.first == opened.airframeSha256
                           ? Result<std::string>(airframe.second)
                           : shared.archive.airframeText(opened.airframeSha256);

@@ -1,5 +1,6 @@
 #include "link/watcher_link.hpp"
 
+#include "archive/unflushed.hpp"
 #include "link/watcher_side.hpp"
 
 namespace ambit::link {
@@ -18,6 +19,8 @@ Result<void> WatcherSide::open() {
     auto opened = archive::Archive::open(settings.archive);
     if (!opened) return tl::unexpected(opened.error());
     archive = std::move(*opened);
+    // A copy: what a power cut takes from its end, the walker sends again.
+    if (auto set = archive::commitUnflushed(*archive); !set) return set;
     auto known = readWalkers(settings.walkers);
     if (!known) return tl::unexpected(known.error());
     walkers = std::move(*known);

@@ -1,5 +1,6 @@
 // Disks that fail, files that are cut or scribbled on: nothing acknowledged is lost, nothing wrong is given
 // back as right, and what is refused is left as it is.
+#include "archive/unflushed.hpp"
 #include "archives.hpp"
 #include "failing_disk.hpp"
 
@@ -91,6 +92,23 @@ private slots:
         for (; test::step(*round); ++steps)
             QVERIFY(test::syncsDone() >= 1);
         QVERIFY(steps > 20);
+    }
+
+    /// A copy that can be had again doesn't wait for the disk; who looks, or is there after a kill, has it
+    /// all.
+    void aCopyIsNotSynced() {
+        const House fresh;
+        auto archive = fresh.open();
+        QVERIFY(archive::commitUnflushed(archive));
+        QVERIFY(fresh.addAircraft(archive));
+        auto round = fresh.begin(archive);
+        test::syncsDone();
+        int steps = 0;
+        for (; steps < 20 && test::step(*round); ++steps)
+            QCOMPARE(test::syncsDone(), 0);
+        QCOMPARE(steps, 20);
+        const auto another = fresh.open();
+        QCOMPARE(another.events(round->state().id).value().size(), round->events().size());
     }
 
     void whateverWriteFailsNothingAcknowledgedIsLost() {

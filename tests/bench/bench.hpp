@@ -46,6 +46,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool published(double seconds);
 /// An archive of so many records.
 [[nodiscard]] bool archive(const QString& workFolder, std::size_t records);
+/// A walk that is followed: how soon, by how many, and what the walk has to do with it.
+[[nodiscard]] bool link(const QString& workFolder);
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);
 /// The rival of `start`: a Qt Quick window with nothing in it, gone after its first frame.
 [[nodiscard]] int emptyWindow(int argc, char** argv);

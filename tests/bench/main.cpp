@@ -1,6 +1,7 @@
 // ambit-bench: prints the measured figures; exit 1 if a limit is missed. Run it on a quiet machine, from a
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
-// `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given).
+// `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
+// that is followed.
 #include "bench.hpp"
 
 #include <QGuiApplication>
@@ -15,6 +16,14 @@ int main(int argc, char** argv) {
     qputenv("QT_QUICK_CONTROLS_STYLE", "Basic");
     if (argc > 1 && std::strcmp(argv[1], "--empty-window") == 0) return emptyWindow(argc, argv);
 
+    if (argc > 1 && std::strcmp(argv[1], "--help") == 0) {
+        std::puts("ambit-bench                    touch, start, record, plan, memory\n"
+                  "ambit-bench --plan             the planner only\n"
+                  "ambit-bench --sop [SECONDS]    the solver on published problems\n"
+                  "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
+                  "ambit-bench --link             a walk that is followed, by one and by fifty");
+        return 0;
+    }
     if (argc > 1 && std::strcmp(argv[1], "--plan") == 0) return plan() ? 0 : 1;
     if (argc > 1 && std::strcmp(argv[1], "--sop") == 0)
         return published(argc > 2 ? std::atof(argv[2]) : 10) ? 0 : 1;
@@ -27,6 +36,7 @@ int main(int argc, char** argv) {
     }
     if (argc > 1 && std::strcmp(argv[1], "--archive") == 0)
         return archive(work.path(), argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 100000) ? 0 : 1;
+    if (argc > 1 && std::strcmp(argv[1], "--link") == 0) return link(work.path()) ? 0 : 1;
     const QString programs = QCoreApplication::applicationDirPath();
     bool holds = plan();
     holds = touch(work.path()) && holds;

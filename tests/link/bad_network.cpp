@@ -1,19 +1,16 @@
 #include "bad_network.hpp"
 
-#include <arpa/inet.h>
+#include "own_network.hpp"
+
 #include <atomic>
 #include <chrono>
 #include <csignal>
 #include <cstring>
 #include <fcntl.h>
-#include <linux/if_tun.h>
-#include <net/if.h>
 #include <poll.h>
 #include <queue>
 #include <random>
-#include <sched.h>
 #include <string>
-#include <sys/ioctl.h>
 #include <sys/socket.h>
 #include <sys/wait.h>
 #include <thread>
@@ -23,57 +20,6 @@
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-bool writeText(const char* path, const std::string& text) {
-    const int file = open(path, O_WRONLY | O_CLOEXEC);
-    if (file < 0) return false;
-    const bool done = write(file, text.data(), text.size()) == static_cast<ssize_t>(text.size());
-    close(file);
-    return done;
-}
-
-/// A network namespace for this process; where that needs root and we aren't, a user namespace around it.
-bool moveOut() {
-    if (unshare(CLONE_NEWNET) == 0) return true;
-    const auto user = std::to_string(getuid());
-    const auto group = std::to_string(getgid());
-    if (unshare(CLONE_NEWUSER | CLONE_NEWNET) != 0) return false;
-    return writeText("/proc/self/setgroups", "deny") &&
-           writeText("/proc/self/uid_map", user + ' ' + user + " 1") &&
-           writeText("/proc/self/gid_map", group + ' ' + group + " 1");
-}
-
-bool bringUp(int socket, const char* name, const char* address) {
-    ifreq request{};
-    std::strncpy(request.ifr_name, name, IFNAMSIZ - 1);
-    if (address != nullptr) {
-        auto* its = reinterpret_cast<sockaddr_in*>(&request.ifr_addr);
-        its->sin_family = AF_INET;
-        inet_pton(AF_INET, address, &its->sin_addr);
-        if (ioctl(socket, SIOCSIFADDR, &request) != 0) return false;
-        inet_pton(AF_INET, "255.255.255.0", &its->sin_addr);
-        if (ioctl(socket, SIOCSIFNETMASK, &request) != 0) return false;
-    }
-    if (ioctl(socket, SIOCGIFFLAGS, &request) != 0) return false;
-    request.ifr_flags = static_cast<short>(request.ifr_flags | IFF_UP | IFF_RUNNING);
-    return ioctl(socket, SIOCSIFFLAGS, &request) == 0;
-}
-
-/// A host's only network card: what goes out of it is read from the file given back. -1: not allowed.
-int newCard(const char* address) {
-    const int card = open("/dev/net/tun", O_RDWR | O_CLOEXEC);
-    if (card < 0) return -1;
-    ifreq request{};
-    request.ifr_flags = IFF_TUN | IFF_NO_PI;
-    std::strncpy(request.ifr_name, "air", IFNAMSIZ - 1);
-    const int socket = ::socket(AF_INET, SOCK_DGRAM | SOCK_CLOEXEC, 0);
-    const bool done = ioctl(card, TUNSETIFF, &request) == 0 && socket >= 0 &&
-                      bringUp(socket, "lo", nullptr) && bringUp(socket, "air", address);
-    if (socket >= 0) close(socket);
-    if (done) return card;
-    close(card);
-    return -1;
-}
 
 bool sendFile(int socket, int file) {
     char byte = file < 0 ? 'n' : 'y';
@@ -152,7 +98,7 @@ std::unique_ptr<BadNetwork> BadNetwork::make(const Weather& weather, std::uint64
         const pid_t keeper = fork();
         if (keeper == 0) { // from here on nothing of Qt's
             close(sockets[0]);
-            const int card = moveOut() ? newCard(addresses[i]) : -1;
+            const int card = moveOut() ? newCard(addresses[i], Card::plain) : -1;
             sendFile(sockets[1], card);
             if (card >= 0) close(card);
             signal(SIGCHLD, SIG_IGN); // its children vanish when they end

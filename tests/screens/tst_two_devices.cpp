@@ -1,5 +1,6 @@
 // A student's device and an instructor's, each with its own archive, key and window, joined by the real link
 // over this machine's network: paired, watched, asked, answered and countersigned by touches on both.
+#include "airframe/read.hpp"
 #include "desktop/demo.hpp"
 #include "desktop/fonts.hpp"
 #include "desktop/hand.hpp"
@@ -64,10 +65,6 @@ public:
     }
     [[nodiscard]] Result<void> see(const char* name) const { return hand->see(QLatin1String(name)); }
     [[nodiscard]] bool sees(const char* name) const { return hand->sees(QLatin1String(name)); }
-    [[nodiscard]] QString textOf(const char* name) const {
-        const auto* item = window->contentItem()->findChild<QObject*>(QLatin1String(name));
-        return item == nullptr ? QString() : item->property("text").toString();
-    }
     void makeKey(const QString& name) const {
         TOUCHED(type("newKeyName", name));
         TOUCHED(type("newKeyPassphrase", passphrase));
@@ -103,7 +100,8 @@ public:
         archive = std::make_unique<archive::Archive>(std::move(archive::Archive::open(file).value()));
         if (auto added = desktop::addDemoAircraft(*archive, AMBIT_ROOT "/demo-aircraft"); !added)
             qFatal("%s", toText(added.error()).c_str());
-        for (const auto& one : archive->aircraft().value())
+        const auto all = archive->aircraft();
+        for (const auto& one : *all)
             if (one.registration == registration) aircraft = one;
         described = std::make_unique<airframe::Airframe>(
             *airframe::read(*archive->airframeText(aircraft.airframeSha256)));
@@ -397,7 +395,8 @@ private slots:
             QTRY_VERIFY(instructor.app->watch()->student(i + 1)->round() != nullptr);
         }
         // One settles four points in two seconds, another one finds what grounds, a third pauses.
-        walkers[1]->inHand();
+        const std::string quickFrom = walkers[1]->inHand();
+        QVERIFY(!quickFrom.empty());
         walkers[1]->walk(4, 0);
         round::Settled found;
         found.point = walkers[4]->inHand();
