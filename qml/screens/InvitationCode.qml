@@ -9,7 +9,7 @@ Grid {
     /// The picture is whole in this height.
     required property real room
     readonly property int seconds: sharing.codeSeconds
-    readonly property string left: Math.floor(seconds / 60) + ":" + String(seconds % 60).padStart(2, "0")
+    readonly property string leftText: Math.floor(seconds / 60) + ":" + String(seconds % 60).padStart(2, "0")
     readonly property real most: Math.min(width, Theme.mm(70), Math.max(Theme.mm(36), room))
     readonly property bool beside: width - most > Theme.mm(34) * Theme.scale
 
@@ -46,7 +46,7 @@ Grid {
         Label {
             objectName: "followCodeLeft"
             width: parent.width
-            text: qsTr("Lets one device in, once: %1 left").arg(codes.left)
+            text: qsTr("Lets one device in, once: %1 left").arg(codes.leftText)
             strong: true
         }
         Label {
