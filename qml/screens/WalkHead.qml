@@ -59,5 +59,13 @@ Column {
         elide: Text.ElideRight
         lineHeight: 1
         Accessible.ignored: true
+        Rectangle {
+            // Where text is large the figure reaches up here.
+            z: -1
+            width: parent.contentWidth + 8
+            height: parent.height
+            color: Theme.ground
+            opacity: 0.86
+        }
     }
 }

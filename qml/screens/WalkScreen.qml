@@ -76,9 +76,9 @@ FocusScope {
                 onStandAsked: standId => screen.round.goTo(standId)
             }
             Rectangle {
-                // So that the words can be read over a figure that is closer, or of little height.
-                visible: figure.visible && (figure.zoom > 1 || (screen.followed && Theme.scale > 1.4))
-                width: head.y + head.height > pauseKey.y + pauseKey.height ? parent.width : pauseKey.x - 8
+                // So that the words can be read over a figure that is closer.
+                visible: figure.zoom > 1
+                width: pauseKey.x - 8
                 height: head.y + head.height + 6
                 color: Theme.ground
                 opacity: 0.86
