@@ -76,7 +76,9 @@ ScreenCase {
         verify(Stage.follow("Kim Example"));
         tryVerify(() => seen("followCode") === null, 2000, "used, it goes by itself");
         const kim = Stage.app.sharing.watching[0].id;
-        see("follower." + kim);
+        const told = all(see("follower." + kim), one => one.text !== undefined && one.text.startsWith("At most"), []);
+        compare(told.length, 1);
+        compare(told[0].text, "At most " + Stage.events.length + " entries behind");
         check();
         touch("followersClose");
         tryVerify(() => seen("sheetFollowers") === null);

@@ -85,7 +85,6 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(same(), 20000);
         QVERIFY(house.touchCard());
         QTRY_VERIFY_WITH_TIMEOUT(same(), 20000);
-        QTRY_COMPARE(sharing.watching()[0].toMap().value(QStringLiteral("behind")).toInt(), 0);
 
         round::Statement statement;
         statement.round = round;
