@@ -14,12 +14,12 @@ Sheet {
     readonly property bool codeShown: sharing.codePicture !== ""
     readonly property var watching: Array.from(sharing.watching)
     readonly property var others: Array.from(sharing.known).filter(one => !one.here)
-    readonly property KeyFields fields: key.item as KeyFields
+    property KeyFields fields: null
     /// Id of the device that is to be taken back, if it is touched once more.
     property string asking: ""
 
     function behind(events: int): string {
-        return events === 0 ? qsTr("Has everything so far") : events === 1 ? qsTr("1 entry behind") : qsTr("%1 entries behind").arg(events);
+        return events === 0 ? qsTr("Has everything so far") : events === 1 ? qsTr("At most 1 entry behind") : qsTr("At most %1 entries behind").arg(events);
     }
     function start() {
         sheet.sharing.start(sheet.fields?.passphraseText ?? "", sheet.fields?.keyId ?? "");
@@ -77,13 +77,13 @@ Sheet {
         visible: !sheet.sharing.open
         text: qsTr("Others on this network can follow your round on their own devices; nothing leaves this network. Each of them is let in by you, and taken back by you. Nobody can settle or change anything.")
     }
-    Loader {
-        id: key
-        width: parent.width
-        focus: true
-        active: !sheet.sharing.open // what was typed goes with it
-        visible: active
-        sourceComponent: KeyFields {
+    Repeater {
+        // What was typed goes with it.
+        model: sheet.sharing.open ? 0 : 1
+        onItemAdded: (index, item) => sheet.fields = item as KeyFields
+        onItemRemoved: sheet.fields = null
+        KeyFields {
+            width: parent ? parent.width : 0
             focus: true
             first: true
             app: sheet.app

@@ -9,8 +9,8 @@ Grid {
     /// The picture is whole in this height.
     required property real room
     readonly property int seconds: sharing.codeSeconds
-    readonly property string left: Math.floor(seconds / 60) + ":" + String(seconds % 60).padStart(2, "0")
-    readonly property real most: Math.min(width, Theme.mm(70), Math.max(Theme.mm(36), room))
+    readonly property string leftText: Math.floor(seconds / 60) + ":" + String(seconds % 60).padStart(2, "0")
+    readonly property real most: Math.min(width, Theme.mm(70) / Math.max(1, Theme.scale * 0.75), Math.max(Theme.mm(36), room))
     readonly property bool beside: width - most > Theme.mm(34) * Theme.scale
 
     columns: beside ? 2 : 1
@@ -46,7 +46,7 @@ Grid {
         Label {
             objectName: "followCodeLeft"
             width: parent.width
-            text: qsTr("Lets one device in, once: %1 left").arg(codes.left)
+            text: qsTr("Lets one device in, once: %1 left").arg(codes.leftText)
             strong: true
         }
         Label {
@@ -60,12 +60,12 @@ Grid {
             objectName: "followCodeText"
             width: parent.width
             visible: text !== ""
-            text: codes.sharing.codeText
+            text: codes.sharing.codeText.replace(/-/g, " ")
             font.family: Theme.monospace
             font.pixelSize: Theme.huge
             wrapMode: Text.WordWrap
             // Letter by letter, for whoever hears it.
-            Accessible.name: Array.from(text).join(" ")
+            Accessible.name: Array.from(text.replace(/ /g, "")).join(" ")
         }
         Label {
             width: parent.width

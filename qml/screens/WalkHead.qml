@@ -10,6 +10,9 @@ Column {
     property bool withOpen: true
     /// Who follows, in words; "": nobody.
     property string watchingText: ""
+    /// How wide that may be, once it stands lower than this.
+    property real room: width
+    property real roomFrom: 0
 
     readonly property string openText: {
         let text = "";
@@ -25,6 +28,7 @@ Column {
     Accessible.name: head.round.registration + ", " + progress.text + ", " + head.openText + (head.watchingText === "" ? "" : ", " + head.watchingText)
 
     Flow {
+        id: first
         width: parent.width
         spacing: head.brief ? 12 : 2
         Label {
@@ -47,7 +51,7 @@ Column {
     }
     Label {
         objectName: "watchingText"
-        width: parent.width
+        width: first.height < head.roomFrom ? head.width : head.room
         visible: text !== ""
         text: head.watchingText
         font.pixelSize: Theme.small
@@ -55,5 +59,13 @@ Column {
         elide: Text.ElideRight
         lineHeight: 1
         Accessible.ignored: true
+        Rectangle {
+            // Where text is large the figure reaches up here.
+            z: -1
+            width: parent.contentWidth + 8
+            height: parent.height
+            color: Theme.ground
+            opacity: 0.86
+        }
     }
 }

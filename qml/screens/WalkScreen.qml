@@ -21,6 +21,7 @@ FocusScope {
     /// While figures are typed the keys' pad stands there.
     readonly property real stripHeight: strip.visible ? strip.height : 0
     readonly property bool listBeside: !wide && width > Theme.mm(100)
+    readonly property bool followed: app.sharing.watchingText !== ""
     readonly property bool sheetOpen: sheet.status !== Loader.Null
 
     signal reviewAsked
@@ -65,7 +66,8 @@ FocusScope {
                 id: figure
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
-                topInset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
+                readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
+                topInset: screen.followed ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * 0.3)) : inset
                 bottomInset: screen.wide && screen.tall ? 24 : 14
                 visible: parent.height > Theme.mm(24)
                 figure: screen.round.figure
@@ -89,6 +91,8 @@ FocusScope {
                 round: screen.round
                 withOpen: !brief || !figure.visible
                 watchingText: screen.app.sharing.watchingText
+                room: parent.width - x - Theme.margin
+                roomFrom: pauseKey.visible ? pauseKey.y + pauseKey.height - y : 0
                 brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
             Key {

@@ -10,7 +10,7 @@ namespace {
 
 template<class... Words> QString line(const char* what, const Words&... words) {
     QStringList all{QString::fromLatin1(what)};
-    (all << ... << QString::fromStdString(words));
+    (all.append(QString::fromStdString(words)), ...);
     return all.join(u' ').trimmed();
 }
 
