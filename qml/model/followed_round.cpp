@@ -115,6 +115,12 @@ FollowedRound::FollowedRound(std::unique_ptr<const airframe::Airframe> descripti
     tellLog();
 }
 
+void FollowedRound::letGo(std::unique_ptr<FollowedRound> round) {
+    if (!round) return;
+    round->stop();
+    QMetaObject::invokeMethod(round.release(), &QObject::deleteLater, Qt::QueuedConnection);
+}
+
 Result<void> FollowedRound::add(const std::vector<round::Event>& events) {
     Result<void> done;
     const std::size_t before = log.size();

@@ -103,6 +103,9 @@ public:
     [[nodiscard]] static Result<std::unique_ptr<FollowedRound>>
     make(std::unique_ptr<const airframe::Airframe> airframe, std::vector<round::Event> events);
 
+    /// Is deleted after whatever draws it: a screen's items go when the screen has, in a later turn.
+    static void letGo(std::unique_ptr<FollowedRound> round);
+
     /// The log's next events. What is shown follows if the end was shown. Error: one that doesn't fit; those
     /// before it are in.
     [[nodiscard]] Result<void> add(const std::vector<round::Event>& events);

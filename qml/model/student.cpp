@@ -7,6 +7,11 @@ namespace ambit::view {
 Student::Student(std::uint64_t number, std::function<Instant()> clock, QObject* parent)
     : QObject(parent), its(number), now(std::move(clock)) {}
 
+void Student::letGo(std::unique_ptr<Student> student) {
+    student->setRound({}, nullptr); // its figure goes after what draws it
+    student.release()->deleteLater();
+}
+
 // --- the connection ---------------------------------------------------------------------------------------
 
 void Student::setPeer(const watch::Peer& who) {
@@ -69,10 +74,10 @@ void Student::setRound(const std::string& awaited, std::unique_ptr<FollowedRound
         lookedUpTo = 0;
         emit recordChanged();
     }
-    if (walk) walk.release()->deleteLater(); // a screen may still be drawing it
-    walk = std::move(next);
-    if (walk) walk->setNow(now);
+    if (next) next->setNow(now);
+    std::swap(walk, next);
     emit roundChanged();
+    FollowedRound::letGo(std::move(next));
     judge();
 }
 

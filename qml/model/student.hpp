@@ -58,6 +58,8 @@ public:
     [[nodiscard]] bool signedThere() const { return isSignedThere; }
 
     // By WatchView.
+    /// Is deleted once whatever shows it has let go of it.
+    static void letGo(std::unique_ptr<Student> student);
     void setPeer(const watch::Peer& who);
     void setLink(watch::LinkState state, const Error& why);
     void setOthers(const QString& names);

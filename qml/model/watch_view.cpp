@@ -10,8 +10,10 @@
 #include "record/record.hpp"
 
 #include <QImage>
+#include <QQmlEngine>
 #include <QUuid>
 #include <algorithm>
+#include <utility>
 
 namespace ambit::view {
 
@@ -132,9 +134,10 @@ void WatchView::stop() {
     signer.reset();
     ticker.stop();
     rows.update({});
-    for (auto& one : followed)
-        one.release()->deleteLater(); // a screen may still be showing it
-    followed.clear();
+    for (auto& one : std::exchange(followed, {})) {
+        one->disconnect(this);
+        Student::letGo(std::move(one));
+    }
     watched.reset();
     emit openChanged();
     emit knownChanged();
@@ -195,6 +198,8 @@ void WatchView::listen() {
 void WatchView::follow(std::uint64_t number) {
     auto student = std::make_unique<Student>(
         number, [this] { return services->now().at; }, nullptr);
+    // A screen that asks for it by its number doesn't own it.
+    QQmlEngine::setObjectOwnership(student.get(), QQmlEngine::CppOwnership);
     connect(student.get(), &Student::needChanged, this, &WatchView::sort);
     connect(student.get(), &Student::linkChanged, this, &WatchView::sort);
     followed.push_back(std::move(student));
@@ -269,11 +274,11 @@ void WatchView::leave(int number) {
                                     [&](const auto& one) { return one->number() == number; });
     if (found == followed.end()) return;
     if (link) link->leave(static_cast<std::uint64_t>(number));
-    Student* its = found->release();
+    std::unique_ptr<Student> its = std::move(*found);
     followed.erase(found);
-    sort();
     its->disconnect(this);
-    its->deleteLater(); // a screen may still be showing it
+    sort();
+    Student::letGo(std::move(its));
     emit knownChanged();
 }
 
@@ -342,9 +347,9 @@ bool WatchView::showReplay(const QString& recordId) {
 
 void WatchView::endReplay() {
     if (!again) return;
-    again->stop();
-    again.release()->deleteLater(); // a screen may still be drawing it
+    auto old = std::move(again);
     emit replayChanged();
+    FollowedRound::letGo(std::move(old));
 }
 
 // --- what is said, and signed -----------------------------------------------------------------------------

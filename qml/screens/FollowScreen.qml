@@ -65,18 +65,22 @@ FocusScope {
             id: figurePane
             width: screen.wide ? parent.width - screen.side : parent.width
             height: screen.wide ? parent.height : Math.min(parent.height * 0.46, Theme.mm(74))
-            Loader {
+            Item {
                 id: figure
                 anchors.top: head.bottom
                 anchors.bottom: times.top
                 width: parent.width
-                active: screen.round !== null
-                sourceComponent: FigureView {
-                    figure: screen.round.figure
-                    nextStand: screen.round.targetStandId
-                    topInset: 12
-                    bottomInset: 12
-                    onZoneAsked: zoneId => screen.openSay(zoneId, "")
+                Repeater {
+                    model: screen.round ? 1 : 0
+                    FigureView {
+                        width: figure.width
+                        height: figure.height
+                        figure: screen.round.figure
+                        nextStand: screen.round.targetStandId
+                        topInset: 12
+                        bottomInset: 12
+                        onZoneAsked: zoneId => screen.openSay(zoneId, "")
+                    }
                 }
             }
             Item {

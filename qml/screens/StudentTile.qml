@@ -39,25 +39,30 @@ T.AbstractButton {
     }
     Item {
         anchors.fill: parent
-        Loader {
+        Item {
             id: figure
             x: 10
             y: 10
             width: tile.width * 0.42
             height: parent.height - 20
-            active: tile.round !== null
-            sourceComponent: FigureView {
-                figure: tile.round.figure
-                quiet: true
-                nextStand: tile.round.targetStandId
-                topInset: 8
-                bottomInset: 8
-                sideInset: 8
+            visible: tile.round !== null
+            Repeater {
+                model: tile.round ? 1 : 0
+                FigureView {
+                    width: figure.width
+                    height: figure.height
+                    figure: tile.round.figure
+                    quiet: true
+                    nextStand: tile.round.targetStandId
+                    topInset: 8
+                    bottomInset: 8
+                    sideInset: 8
+                }
             }
         }
         Column {
             id: words
-            x: figure.active ? figure.x + figure.width + 10 : 20
+            x: figure.visible ? figure.x + figure.width + 10 : 20
             width: parent.width - x - 16
             anchors.verticalCenter: parent.verticalCenter
             spacing: 3
