@@ -121,10 +121,10 @@ ScreenCase {
         const kim = Stage.app.sharing.watching[0].id;
         const key = see("takeBack." + kim);
         waitForRendering(main.contentItem);
+        const at = key.mapToItem(main.contentItem, key.width / 2, key.height / 2);
         touch("takeBack." + kim);
         see("takeBackKeep." + kim);
         waitForRendering(main.contentItem);
-        const at = key.mapToItem(main.contentItem, key.width / 2, key.height / 2);
         mouseClick(main.contentItem, at.x, at.y);
         tryVerify(() => seen("takeBack." + kim) !== null);
         verify(!Stage.linkCalls.includes("takeBack " + kim));
