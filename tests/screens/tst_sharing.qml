@@ -32,7 +32,10 @@ ScreenCase {
     }
     /// What a camera would read from the screen.
     function readCode() {
-        see("followCode");
+        const pictures = all(see("followCode"), one => one.source !== undefined && one.status !== undefined, []);
+        compare(pictures.length, 1);
+        tryCompare(pictures[0], "status", Image.Ready); // a data URL is loaded when there is time
+        pictures[0].update();
         waitForRendering(main.contentItem);
         const file = Stage.outFolder + "-screen.png";
         grabImage(main.contentItem).save(file);
