@@ -38,12 +38,6 @@ Framed {
         font.family: Theme.monospace
         font.pixelSize: Theme.small
     }
-    Label {
-        width: parent.width
-        visible: row.asking
-        topPadding: 6
-        text: qsTr("Taken back, this device comes in again only with another code.")
-    }
     Row {
         id: pair
         readonly property real half: (width - spacing) / 2
@@ -80,5 +74,11 @@ Framed {
                     row.asked();
             }
         }
+    }
+    Label {
+        width: parent.width
+        visible: row.asking
+        topPadding: 6
+        text: qsTr("Taken back, this device comes in again only with another code.")
     }
 }

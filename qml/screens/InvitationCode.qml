@@ -62,7 +62,7 @@ Grid {
             visible: text !== ""
             text: codes.sharing.codeText.replace(/-/g, " ")
             font.family: Theme.monospace
-            font.pixelSize: Theme.huge
+            font.pixelSize: Math.min(Theme.huge, 40) // large already: the last group is not to be missed
             wrapMode: Text.WordWrap
             // Letter by letter, for whoever hears it.
             Accessible.name: Array.from(text.replace(/ /g, "")).join(" ")
