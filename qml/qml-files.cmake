@@ -99,6 +99,7 @@ set(AMBIT_QML_FILES
     screens/RemoveScreen.qml
     screens/ReopenSheet.qml
     screens/RetentionGroup.qml
+    screens/ReplayKeys.qml
     screens/RetentionScreen.qml
     screens/ReviewRow.qml
     screens/ReviewScreen.qml

@@ -15,6 +15,9 @@ FocusScope {
     default property alias content: column.data
     property alias actions: actionRow.data
     property alias keys: keyColumn.data
+    /// What of the content is in sight, in its own measure.
+    readonly property real seenFrom: scroll.contentY - column.y
+    readonly property real seenTo: seenFrom + scroll.height
     readonly property bool tall: height > 560
     /// A phone on its side: the keys stand beside, not below.
     readonly property bool low: height < Theme.mm(72) && width > height

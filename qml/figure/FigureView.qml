@@ -19,6 +19,9 @@ FocusScope {
     /// Drawn with its zones, and bears no names: nothing in it is touched.
     property bool quiet: false
     readonly property bool touchable: !still && !quiet
+    /// Of its height, what is in sight where it can be scrolled away.
+    property real seenFrom: 0
+    property real seenTo: height
     /// Metres of ground shown beside the aircraft.
     property real around: 0
     readonly property rect box: Qt.rect(figure.bounds.x - around, figure.bounds.y - around, figure.bounds.width + 2 * around, figure.bounds.height + 2 * around)
@@ -95,7 +98,7 @@ FocusScope {
         }
     }
     function shows(x: real, y: real, width: real, height: real): bool {
-        return x + width > 0 && y + height > 0 && x < view.width && y < view.height;
+        return x + width > 0 && y + height > view.seenFrom && x < view.width && y < view.seenTo;
     }
 
     clip: true

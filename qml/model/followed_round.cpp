@@ -4,6 +4,7 @@
 #include "model/words.hpp"
 #include "watch/attention.hpp"
 
+#include <QLocale>
 #include <algorithm>
 
 namespace ambit::view {
@@ -361,10 +362,12 @@ QString FollowedRound::inHandText() const {
                     : tr("In hand for %1").arg(spent);
 }
 
+/// "4 points in 3 s", "3 points in 0.8 s"
 QString FollowedRound::quickText(const round::Quick& one) const {
-    return one.ms < 10'000
-               ? tr("%1 points in %2 s").arg(one.points).arg(static_cast<double>(one.ms) / 1000, 0, 'f', 1)
-               : tr("%1 points in %2 s").arg(one.points).arg((one.ms + 500) / 1000);
+    const double seconds = static_cast<double>(one.ms) / 1000;
+    return tr("%1 points in %2 s")
+        .arg(one.points)
+        .arg(QLocale::c().toString(seconds, 'g', seconds < 10 ? 2 : 3));
 }
 
 QVariantList FollowedRound::stands() const {

@@ -11,6 +11,8 @@ Column {
 
     required property FollowedRound round
     required property Student student
+    /// The time's keys stand here: there is no room under the figure.
+    property bool withKeys: false
 
     signal momentAsked(int seq)
     signal sayAsked(string pointId)
@@ -68,6 +70,12 @@ Column {
                 text: panel.round ? panel.round.inHandText : ""
                 font.pixelSize: Theme.large
             }
+        }
+        ReplayKeys {
+            width: parent.width
+            visible: panel.withKeys
+            round: panel.round
+            live: panel.student !== null
         }
         Heading {
             width: parent.width

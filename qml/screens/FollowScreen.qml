@@ -64,7 +64,7 @@ FocusScope {
         Item {
             id: figurePane
             width: screen.wide ? parent.width - screen.side : parent.width
-            height: screen.wide ? parent.height : Math.min(parent.height * 0.46, Theme.mm(74))
+            height: screen.wide ? parent.height : Math.min(parent.height * 0.44, Theme.mm(70))
             Item {
                 id: figure
                 anchors.top: head.bottom
@@ -119,60 +119,16 @@ FocusScope {
                     onClicked: screen.back()
                 }
             }
-            Item {
+            ReplayKeys {
                 id: times
+                x: Theme.margin
                 anchors.bottom: parent.bottom
-                width: parent.width
-                height: screen.round ? Theme.target * 2 + 4 : 0
-                visible: screen.round !== null
-                TimeLine {
-                    id: line
-                    x: Theme.margin - edge
-                    width: parent.width - 2 * x
-                    length: screen.round ? screen.round.length : 1
-                    at: screen.round ? screen.round.seconds : 0
-                    marks: screen.round ? screen.round.marks : []
-                    clock: screen.round ? screen.round.clockText : ""
-                    onAsked: seconds => screen.round.showAt(seconds)
-                }
-                Row {
-                    x: Theme.margin
-                    anchors.bottom: parent.bottom
-                    width: parent.width - 2 * x
-                    spacing: Theme.gap
-                    Key {
-                        objectName: "playKey"
-                        width: (parent.width - 3 * Theme.gap) / 4
-                        text: screen.round && screen.round.playing ? qsTr("Stop") : qsTr("Play")
-                        about: qsTr("Walks it again from here")
-                        onClicked: screen.round.playing ? screen.round.stop() : screen.round.play()
-                    }
-                    Key {
-                        objectName: "speedKey"
-                        width: (parent.width - 3 * Theme.gap) / 4
-                        text: screen.round ? qsTr("%1 ×").arg(screen.round.speed) : ""
-                        about: qsTr("Times as fast as it was walked")
-                        onClicked: screen.round.speed = screen.round.speed >= 32 ? 1 : screen.round.speed * 2
-                    }
-                    Label {
-                        objectName: "followClock"
-                        width: (parent.width - 3 * Theme.gap) / 4
-                        height: Theme.target
-                        text: screen.round ? screen.round.clockText : ""
-                        strong: true
-                        horizontalAlignment: Text.AlignHCenter
-                        verticalAlignment: Text.AlignVCenter
-                        font.family: Theme.monospace
-                    }
-                    Key {
-                        objectName: "nowKey"
-                        width: (parent.width - 3 * Theme.gap) / 4
-                        look: screen.round && screen.round.atEnd ? "solid" : "outline"
-                        text: screen.student ? qsTr("Now") : qsTr("End")
-                        about: screen.student ? qsTr("What is settled as it is settled") : ""
-                        onClicked: screen.round.showEnd()
-                    }
-                }
+                anchors.bottomMargin: visible ? 12 : 0
+                width: parent.width - 2 * x
+                height: visible ? implicitHeight : 0
+                visible: screen.wide && screen.round !== null
+                round: screen.round
+                live: screen.student !== null
             }
         }
         Rectangle {
@@ -192,6 +148,7 @@ FocusScope {
                 anchors.top: parent.top
                 anchors.topMargin: 2
                 anchors.bottom: foot.top
+                anchors.bottomMargin: foot.visible ? 12 : 0
                 x: 2
                 width: parent.width - 2
                 contentHeight: all.height + 24
@@ -202,6 +159,7 @@ FocusScope {
                     width: parent.width - 2 * Theme.margin
                     round: screen.round
                     student: screen.student
+                    withKeys: !screen.wide
                     onMomentAsked: seq => screen.round.showEvent(seq)
                     onSayAsked: pointId => screen.openSay("", pointId)
                 }

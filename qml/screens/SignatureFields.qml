@@ -10,6 +10,7 @@ Column {
     required property App app
     /// As what one signs, to begin with.
     property string role: app.personRole !== "" ? app.personRole : "owner"
+    property string title: qsTr("Who signs")
     property alias whose: key.whose
     property alias without: key.without
     property alias only: key.only
@@ -32,7 +33,7 @@ Column {
 
     Heading {
         width: parent.width
-        text: qsTr("Who signs")
+        text: fields.title
     }
     RoleChoice {
         width: parent.width

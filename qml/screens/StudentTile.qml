@@ -10,6 +10,9 @@ T.AbstractButton {
 
     required property Student student
     readonly property FollowedRound round: student.round
+    /// Of its height, what is in sight.
+    property real seenFrom: 0
+    property real seenTo: height
     readonly property bool calls: student.need !== "nothing"
     readonly property string look: ({
             "grounds": "finding",
@@ -45,7 +48,7 @@ T.AbstractButton {
             y: 10
             width: tile.width * 0.42
             height: parent.height - 20
-            visible: tile.round !== null
+            visible: tile.round !== null && tile.seenTo > 0 && tile.seenFrom < tile.height
             Repeater {
                 model: tile.round ? 1 : 0
                 FigureView {
@@ -54,15 +57,17 @@ T.AbstractButton {
                     figure: tile.round.figure
                     quiet: true
                     nextStand: tile.round.targetStandId
-                    topInset: 8
-                    bottomInset: 8
-                    sideInset: 8
+                    topInset: 12
+                    bottomInset: 12
+                    sideInset: 16
+                    seenFrom: tile.seenFrom - figure.y
+                    seenTo: tile.seenTo - figure.y
                 }
             }
         }
         Column {
             id: words
-            x: figure.visible ? figure.x + figure.width + 10 : 20
+            x: tile.round ? figure.x + figure.width + 10 : 20
             width: parent.width - x - 16
             anchors.verticalCenter: parent.verticalCenter
             spacing: 3

@@ -54,6 +54,7 @@ Page {
             width: parent.width
             app: screen.app
             role: "instructor"
+            title: qsTr("Who follows")
             onAccepted: screen.start()
         }
     }
@@ -78,6 +79,8 @@ Page {
                 model: screen.its.students
                 StudentTile {
                     width: grid.cell
+                    seenFrom: screen.seenFrom - grid.y - (grid.parent?.y ?? 0) - y
+                    seenTo: screen.seenTo - grid.y - (grid.parent?.y ?? 0) - y
                     onClicked: screen.studentAsked(student.number)
                 }
             }

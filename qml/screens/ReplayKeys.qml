@@ -1,0 +1,57 @@
+// The time of a walk that is followed: scrolled, played at a speed, and back to now.
+import QtQuick
+import Ambit
+
+Column {
+    id: keys
+
+    required property FollowedRound round
+    /// The end is now.
+    property bool live: false
+    readonly property real cell: (width - 3 * Theme.gap) / 4
+
+    spacing: 4
+
+    TimeLine {
+        width: parent.width
+        length: keys.round ? keys.round.length : 1
+        at: keys.round ? keys.round.seconds : 0
+        marks: keys.round ? keys.round.marks : []
+        clock: keys.round ? keys.round.clockText : ""
+        onAsked: seconds => keys.round.showAt(seconds)
+    }
+    Row {
+        spacing: Theme.gap
+        Key {
+            objectName: "playKey"
+            width: keys.cell
+            text: keys.round && keys.round.playing ? qsTr("Stop") : qsTr("Play")
+            about: qsTr("Walks it again from here")
+            onClicked: keys.round.playing ? keys.round.stop() : keys.round.play()
+        }
+        Key {
+            objectName: "speedKey"
+            width: keys.cell
+            text: keys.round ? qsTr("%1 ×").arg(keys.round.speed) : ""
+            about: qsTr("Times as fast as it was walked")
+            onClicked: keys.round.speed = keys.round.speed >= 32 ? 1 : keys.round.speed * 2
+        }
+        Label {
+            objectName: "followClock"
+            width: keys.cell
+            height: Theme.target
+            text: keys.round ? keys.round.clockText : ""
+            strong: true
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+        }
+        Key {
+            objectName: "nowKey"
+            width: keys.cell
+            look: keys.round && keys.round.atEnd ? "solid" : "outline"
+            text: keys.live ? qsTr("Now") : qsTr("End")
+            about: keys.live ? qsTr("What is settled as it is settled") : ""
+            onClicked: keys.round.showEnd()
+        }
+    }
+}
