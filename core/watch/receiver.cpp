@@ -147,7 +147,9 @@ std::optional<Frame> Receiver::nextFrame() {
 
 /// Room is given anew when half of it is used: so that the walker need not stop, nor be told at each event.
 std::optional<Frame> Receiver::nextHave() {
-    if (id.empty() || (hasSaid && limit - stored.upTo > window / 2)) return std::nullopt;
+    const std::int64_t left = limit - stored.upTo;
+    const bool isNews = std::exchange(isConfirming, false) && left < window;
+    if (id.empty() || (hasSaid && left > window / 2 && !isNews)) return std::nullopt;
     limit = stored.upTo + window;
     const bool isFirst = !std::exchange(hasSaid, true);
     return Have{id, stored.upTo, window, isFirst ? stored.last : std::string()};

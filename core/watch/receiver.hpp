@@ -63,6 +63,9 @@ public:
     [[nodiscard]] Result<void> fetch(Fetching fetching) { return files.fetch(std::move(fetching)); }
     [[nodiscard]] bool isFetching() const { return files.isFetching(); }
     [[nodiscard]] std::optional<Fetching> letGo() { return files.letGo(); }
+    /// Says what is stored, though there is room for more: once nothing has come for a moment, so that the
+    /// walker knows.
+    void confirm() { isConfirming = true; }
     void end(const Bye& why);
 
     [[nodiscard]] bool isIn() const { return isWelcomed && !closing.isBegun(); }
@@ -97,6 +100,7 @@ private:
     Held stored;            ///< of it
     bool hasSaid = false;   ///< `have`, of this round
     std::int64_t limit = 0; ///< room was given up to this event
+    bool isConfirming = false;
 
     std::optional<Open<Say>> saying;
     std::optional<Open<Offer>> offering;

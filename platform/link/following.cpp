@@ -17,6 +17,7 @@ constexpr int connectMs = 15000;  ///< TCP, TLS and the upgrade, on a bad networ
 constexpr int fairMs = 4000;      ///< of which nobody's announcement takes any
 constexpr int firstAgainMs = 300; ///< then twice as long each time
 constexpr int longestAgainMs = 5000;
+constexpr int quietMs = 1000; ///< nothing more came: the walker is told what is stored here
 constexpr std::size_t mostUnsaved = std::size_t{8} << 20; ///< bytes, while the airframe's description comes
 
 Result<void> addAircraft(archive::Archive& archive, const round::Opened& opened, const std::string& text) {
@@ -32,9 +33,16 @@ Result<void> addAircraft(archive::Archive& archive, const round::Opened& opened,
 } // namespace
 
 Following::Following(Shared& all, std::uint64_t itsNumber, watch::Invitation its, QObject* parent)
-    : QObject(parent), shared(all), number(itsNumber), where(std::move(its)), again(this), patience(this) {
+    : QObject(parent), shared(all), number(itsNumber), where(std::move(its)), again(this), patience(this),
+      quiet(this) {
     again.setSingleShot(true);
     patience.setSingleShot(true);
+    quiet.setSingleShot(true);
+    connect(&quiet, &QTimer::timeout, this, [this] {
+        if (!receiver || !channel) return;
+        receiver->confirm();
+        channel->pump();
+    });
     connect(&again, &QTimer::timeout, this, [this] { tryNext(); });
     connect(&patience, &QTimer::timeout, this, [this] { lost(QStringLiteral("No answer.")); });
 }
@@ -291,6 +299,7 @@ void Following::store() {
     const std::vector<round::Event> stored = std::exchange(unsaved, {});
     unsavedBytes = 0;
     emit shared.link.logged(number, round, stored);
+    quiet.start(quietMs);
     fetchNext();
 }
 

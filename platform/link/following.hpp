@@ -73,7 +73,7 @@ private:
     std::size_t nextAddress = 0;
     int tries = 0; ///< since it was in last
     watch::LinkState state = watch::LinkState::connecting;
-    QTimer again, patience;
+    QTimer again, patience, quiet;
     std::unique_ptr<Channel> channel;
     std::optional<watch::Receiver> receiver;
 

@@ -77,7 +77,7 @@ Result<std::uint16_t> WalkerSide::listen() {
 
 void WalkerSide::goOn(const std::string& roundId) {
     const auto events = archive->events(roundId);
-    if (!events) return;
+    if (!events) return tellRefused({}, events.error());
     for (const round::Event& event : *events)
         committed(event);
 }

@@ -17,8 +17,8 @@ class SharingView : public QObject {
     Q_PROPERTY(bool possible READ possible CONSTANT)
     Q_PROPERTY(bool open READ isOpen NOTIFY openChanged)
     /// {id (SHA-256 of the certificate), name, fingerprint, connection (string), behind (events of the round
-    /// in hand that the other device has not said it has stored; it need not say so at each, so there may be
-    /// fewer)}: who follows now, each device once.
+    /// in hand that the other device has not said it has stored; it says so a second after the last one)}:
+    /// who follows now, each device once.
     Q_PROPERTY(QVariantList watching READ watching NOTIFY watchingChanged)
     /// "Kim Example follows", "Kim Example and Ines Example follow", "3 follow"; "": nobody.
     Q_PROPERTY(QString watchingText READ watchingText NOTIFY watchingTextChanged)

@@ -19,7 +19,7 @@ Sheet {
     property string asking: ""
 
     function behind(events: int): string {
-        return events === 0 ? qsTr("Has everything so far") : events === 1 ? qsTr("At most 1 entry behind") : qsTr("At most %1 entries behind").arg(events);
+        return events === 0 ? qsTr("Has everything so far") : events === 1 ? qsTr("1 entry behind") : qsTr("%1 entries behind").arg(events);
     }
     function start() {
         sheet.sharing.start(sheet.fields?.passphraseText ?? "", sheet.fields?.keyId ?? "");

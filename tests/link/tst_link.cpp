@@ -95,6 +95,7 @@ private slots:
             {path(qPrintable(name)), path(qPrintable(name + ".json"))}, newSigner("Sam Fictive"), now());
         QVERIFY(watcher);
         QSignalSpy in(watcher->get(), &link::WatcherLink::stateChanged);
+        QSignalSpy kept(walker.get(), &link::WalkerLink::watchingChanged);
         // The first meeting uses the word up; from then on it is cut.
         relay.most = bytes;
         if (bytes > 0 && bytes < 10'000) relay.most = 10'000; // a handshake must fit
@@ -103,6 +104,14 @@ private slots:
         QVERIFY(watched);
         QVERIFY(QTest::qWaitFor([&] { return logOf(*watched).size() == log.size(); }, 60000));
         QCOMPARE(logOf(*watched), log);
+        // The walker knows it, too, once nothing more comes.
+        QVERIFY(QTest::qWaitFor(
+            [&] {
+                const auto all = kept.isEmpty() ? std::vector<watch::Watcher>()
+                                                : kept.back().at(0).value<std::vector<watch::Watcher>>();
+                return all.size() == 1 && all.front().kept == static_cast<std::int64_t>(log.size());
+            },
+            20000));
         QVERIFY(bytes == 0 ? relay.connections == 1 : relay.connections > 1);
         for (const auto& change : in)
             QVERIFY(change.at(1).value<watch::LinkState>() != watch::LinkState::over);

@@ -82,7 +82,7 @@ ScreenCase {
         const told = all(see("follower." + kim), one => one.text !== undefined && one.text.startsWith("At most"), []);
         compare(told.length, 1);
         compare(Stage.events.length, 1);
-        compare(told[0].text, "At most 1 entry behind");
+        compare(told[0].text, "1 entry behind");
         check();
         touch("followersClose");
         tryVerify(() => seen("sheetFollowers") === null);

@@ -75,6 +75,25 @@ private slots:
         QVERIFY(tells(last(*receiver), "More events came"));
     }
 
+    void whatIsStoredIsConfirmedOnce() {
+        Misled its;
+        its.gets(1);
+        its.gets(2);
+        QVERIFY(!its.receiver->next()); // there is room for six more
+        its.receiver->confirm();
+        const auto said = its.receiver->next();
+        QVERIFY(said);
+        const auto frame = watch::frameFrom(*said, Side::watcher);
+        QVERIFY(frame);
+        QCOMPARE(std::get<Have>(*frame).upTo, 2);
+        QCOMPARE(std::get<Have>(*frame).room, 8);
+        its.receiver->confirm(); // nothing new
+        QVERIFY(!its.receiver->next());
+        for (std::size_t seq = 3; seq <= 6; ++seq)
+            its.gets(seq);
+        QVERIFY(its.receiver->next()); // half the room is used, counted from the last one
+    }
+
     void wrongRounds() {
         Misled its;
         Logged other = its.event(1);
