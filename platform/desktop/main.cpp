@@ -5,6 +5,7 @@
 #include "desktop/fonts.hpp"
 #include "desktop/links.hpp"
 #include "desktop/position.hpp"
+#include "desktop/voice.hpp"
 #include "model/photos.hpp"
 #include "model/screens.hpp"
 #include "paper/pages.hpp"
@@ -130,6 +131,8 @@ int runForPerson(const Options& options) {
         view::readPhoto,  data.filePath(QStringLiteral("keys")).toStdString(),
         paper::drawRecord};
     services.settings = &settings;
+    Voice voice;
+    services.speak = [&voice](const QString& words) { return voice.speak(words); };
     addLinks(services, data.path().toStdString());
     view::App app(std::move(services));
     if (options.night) app.setNight(true);

@@ -5,11 +5,14 @@
 #include "model/words.hpp"
 
 #include <QBuffer>
+#include <QSettings>
 #include <algorithm>
 
 namespace ambit::view {
 
 namespace {
+
+const QString aloudKey = QStringLiteral("readAloud");
 
 QString dataUrl(const QImage& picture) {
     QByteArray png;
@@ -24,6 +27,7 @@ QString dataUrl(const QImage& picture) {
 SharingView::SharingView(const Services& handedIn, const SigningView& itsSigning, Report whereTo,
                          QObject* parent)
     : QObject(parent), services(&handedIn), signing(&itsSigning), report(std::move(whereTo)) {
+    if (services->settings != nullptr) isAloud = services->settings->value(aloudKey, true).toBool();
     second.setInterval(1000);
     second.setTimerType(Qt::PreciseTimer);
     connect(&second, &QTimer::timeout, this, [this] {
@@ -196,8 +200,31 @@ QVariantList SharingView::known() const {
 void SharingView::hear(std::uint64_t connection, const watch::Say& what, const record::Certificate& by) {
     Result<void> heard = fail(ErrorCode::refused, "The round is not in hand on the walker's device now.", "",
                               "Say it again when it goes on.");
-    if (round != nullptr) heard = round->hear(what.statement, what.jws, by);
+    const auto asks = [this] { return round->openRound().state().asks.size(); };
+    if (round != nullptr) {
+        const std::size_t before = asks();
+        heard = round->hear(what.statement, what.jws, by);
+        if (asks() > before) speak(round->openRound().state().asks.back().what);
+    }
     link->heard(connection, what.id, heard ? std::string() : toText(heard.error()));
+}
+
+void SharingView::speak(const round::Statement& said) const {
+    if (!isAloud || !services->speak) return;
+    const auto* point = round->openRound().airframe().point(said.point);
+    QString words =
+        tr("From %1. %2.")
+            .arg(text(said.who.name), askTitle(said.kind, point == nullptr ? QString() : text(point->name)));
+    if (!said.words.empty()) words += QStringLiteral(" ") + text(said.words);
+    (void)services->speak(words);
+}
+
+void SharingView::setReadAloud(bool aloud) {
+    if (isAloud == aloud) return;
+    isAloud = aloud;
+    if (!aloud && services->speak) (void)services->speak({});
+    if (services->settings != nullptr) services->settings->setValue(aloudKey, aloud);
+    emit readAloudChanged();
 }
 
 void SharingView::keep(std::uint64_t connection, const std::string& id, const std::string& recordSha256,

@@ -33,6 +33,9 @@ class SharingView : public QObject {
     /// Who was not let in, or broke a rule, when and why: "07:42 · 192.168.1.7 Kim Example: …". "": nobody
     /// since the last invitation.
     Q_PROPERTY(QString lastRefusal READ lastRefusal NOTIFY lastRefusalChanged)
+    /// What followers say is read aloud, too, where there is a voice.
+    Q_PROPERTY(bool readAloud READ readAloud WRITE setReadAloud NOTIFY readAloudChanged)
+    Q_PROPERTY(bool hasVoice READ hasVoice CONSTANT)
 public:
     /// The services and the signing view must outlive it.
     SharingView(const Services& services, const SigningView& signing, Report report, QObject* parent);
@@ -61,6 +64,9 @@ public:
     [[nodiscard]] QString codeText() const { return typed; }
     [[nodiscard]] int codeSeconds() const;
     [[nodiscard]] QString lastRefusal() const { return refusal; }
+    [[nodiscard]] bool readAloud() const { return isAloud; }
+    void setReadAloud(bool aloud);
+    [[nodiscard]] bool hasVoice() const { return services->speak && services->speak({}); }
 
 signals:
     void openChanged();
@@ -70,6 +76,7 @@ signals:
     void codeChanged();
     void codeSecondsChanged();
     void lastRefusalChanged();
+    void readAloudChanged();
     /// A record here has one more signature, from another device.
     void countersigned(const QString& recordId);
 
@@ -81,6 +88,7 @@ private:
     void hear(std::uint64_t connection, const watch::Say& what, const record::Certificate& by);
     void keep(std::uint64_t connection, const std::string& id, const std::string& recordSha256,
               const std::vector<std::string>& files);
+    void speak(const round::Statement& said) const;
     void refuse(const QString& whose, const Error& why);
     void forgetCode();
     void forgetRefusal();
@@ -90,6 +98,7 @@ private:
     const SigningView* signing;
     Report report;
     RoundView* round = nullptr;
+    bool isAloud = true;
     std::size_t posted = 0;  ///< events of the round in hand that the link knows, or reads from the archive
     std::string roundRecord; ///< of the round that the link has in hand; "": not sealed
     /// What the link's thread has said and is not heard yet goes with this: it outlives the link, and no

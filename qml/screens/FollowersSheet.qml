@@ -150,6 +150,15 @@ Sheet {
             onTakenBack: sheet.takeBack(whoId)
         }
     }
+    Choice {
+        objectName: "followAloud"
+        width: parent.width
+        visible: sheet.sharing.open && !sheet.codeShown
+        chosen: sheet.sharing.readAloud
+        text: qsTr("Read aloud what they say")
+        about: sheet.sharing.hasVoice ? "" : qsTr("This device has no voice: it is shown only")
+        onClicked: sheet.sharing.readAloud = !sheet.sharing.readAloud
+    }
     Key {
         objectName: "followStop"
         width: parent.width

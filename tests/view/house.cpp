@@ -38,6 +38,10 @@ void House::restart() {
                             folder.filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = linkToWatchers;
+    services.speak = [this](const QString& words) {
+        if (!words.isEmpty()) spoken << words;
+        return true;
+    };
     app = std::make_unique<view::App>(std::move(services));
 }
 

@@ -33,6 +33,7 @@ public:
     LocalInstant clock;
     /// Used from the next restart on.
     std::function<Result<std::unique_ptr<view::LinkToWatchers>>(const record::Signer&)> linkToWatchers;
+    QStringList spoken; ///< aloud
     std::unique_ptr<view::App> app;
     const QString registration = QStringLiteral("OX-DEMO");
 };

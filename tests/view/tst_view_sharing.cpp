@@ -280,6 +280,8 @@ private slots:
         QCOMPARE(shared.network.calls.mid(2),
                  QStringList({QStringLiteral("committed %1").arg(before + 1),
                               QStringLiteral("heard 7 ") + QString::fromStdString(say.id)}));
+        QCOMPARE(shared.house.spoken,
+                 QStringList(QStringLiteral("From Ines Example. A remark. Take your time.")));
         // The same again is there already; another's is refused, in words; so is one without a round.
         emit shared.network.link->said(8, say, ines.certificate());
         const auto forged = remark(shared.round(), ines, "Hurry up.", shared.house.clock.at);
@@ -293,6 +295,13 @@ private slots:
         QCOMPARE(answered.size(), 1);
         QVERIFY(answered[0].size() > 60); // why
         QVERIFY(shared.house.app->problem().isEmpty());
+        QCOMPARE(shared.house.spoken.size(), 1);
+        shared.sharing().setReadAloud(false);
+        const auto quiet = remark(shared.round(), ines, "Wind from the left.", shared.house.clock.at);
+        emit shared.network.link->said(11, quiet, ines.certificate());
+        settle();
+        QCOMPARE(shared.house.events(), before + 2); // it is shown, and not read aloud
+        QCOMPARE(shared.house.spoken.size(), 1);
         shared.house.app->leaveRound();
         emit shared.network.link->said(10, forged, ines.certificate());
         settle();
