@@ -1,9 +1,8 @@
 // Two rounds laid side by side: records, or logs as `ambit round --json` prints them.
 #include "cli/commands.hpp"
 
-#include "base/files.hpp"
+#include "cli/logs.hpp"
 #include "cli/talk.hpp"
-#include "record/record.hpp"
 #include "round/beside.hpp"
 
 #include <iomanip>
@@ -15,62 +14,17 @@ namespace ambit::cli {
 
 namespace {
 
-constexpr std::size_t largestFile = std::size_t{64} << 20;
-
-using Names = std::map<std::string, std::string>;
-
 struct Given {
     round::Walked walked;
-    Names names; ///< of points, as a record has them; a log has none
+    PointNames names;
 };
 
-Result<Given> fromRecord(std::string_view bytes) {
-    const auto report = record::verifyRecord(bytes);
-    if (!report) return tl::unexpected(report.error());
-    const Json& content = report->content;
-    if (content["kind"] != "round")
-        return fail(ErrorCode::invalid, "This record holds no round.", "/content/kind",
-                    "Give a round's record.");
-    std::vector<round::Event> events;
-    for (const Json& one : content["events"]) {
-        auto event = round::eventFrom(one);
-        if (!event) return tl::unexpected(event.error());
-        events.push_back(std::move(*event));
-    }
-    auto walked = round::walkedOf(events);
-    if (!walked) return tl::unexpected(walked.error());
-    Given given{std::move(*walked), {}};
-    for (const Json& point : content["points"])
-        given.names.emplace(point["id"], point["name"]);
-    return given;
-}
-
-Result<Given> fromLog(std::string_view text) {
-    std::vector<round::Event> events;
-    for (int number = 1; !text.empty(); ++number) {
-        const auto end = std::min(text.find('\n'), text.size());
-        const std::string_view line = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        if (line.find_first_not_of(" \t\r") == std::string_view::npos) continue;
-        const std::string where = "line " + std::to_string(number);
-        const auto json = parseJson(line);
-        if (!json) return fail(json.error().code, json.error().what, where);
-        if (json->is_object() && json->size() == 1 && json->contains("record")) break; // its last line
-        auto event = round::eventFrom(*json);
-        if (!event) return fail(event.error().code, event.error().what, where + ", " + event.error().where);
-        events.push_back(std::move(*event));
-    }
-    auto walked = round::walkedOf(events);
-    if (!walked) return tl::unexpected(walked.error());
-    return Given{std::move(*walked), {}};
-}
-
 Result<Given> readOne(const std::string& file) {
-    const auto bytes = readFile(file, largestFile);
-    if (!bytes) return tl::unexpected(bytes.error());
-    auto given = bytes->starts_with("{\"content\":") ? fromRecord(*bytes) : fromLog(*bytes);
-    if (!given) given.error().where = file + (given.error().where.empty() ? "" : ", ") + given.error().where;
-    return given;
+    auto log = readLog(file);
+    if (!log) return tl::unexpected(log.error());
+    auto walked = round::walkedOf(log->events);
+    if (!walked) return fail(walked.error().code, walked.error().what, file, walked.error().remedy);
+    return Given{std::move(*walked), std::move(log->names)};
 }
 
 // --- for programs
@@ -100,7 +54,7 @@ Json toJson(const round::Settled& settled) {
     return json;
 }
 
-Json toJson(const round::Beside& both, const Names& names) {
+Json toJson(const round::Beside& both, const PointNames& names) {
     Json points = Json::array();
     for (const round::PointBeside& one : both.points) {
         Json point{{"id", one.point}, {"differs", one.differs()}};
@@ -152,7 +106,7 @@ void tell(const char* which, const round::Walked& walked) {
 }
 
 template<class Wanted>
-void tellPoints(const char* head, const round::Beside& both, const Names& names, Wanted wanted) {
+void tellPoints(const char* head, const round::Beside& both, const PointNames& names, Wanted wanted) {
     bool first = true;
     for (const round::PointBeside& one : both.points) {
         if (!wanted(one)) continue;
@@ -200,7 +154,7 @@ int beside(const BesideOptions& options) {
     if (!first) return complain(first.error());
     auto second = readOne(options.second);
     if (!second) return complain(second.error());
-    Names names = std::move(first->names);
+    PointNames names = std::move(first->names);
     names.merge(second->names);
     const auto both = round::beside(std::move(first->walked), std::move(second->walked));
     if (!both) return complain(both.error());

@@ -140,6 +140,12 @@ struct BesideOptions {
     std::string second;
     bool json = false;
 };
+struct PaceOptions {
+    std::string log; ///< record.json, or a log in JSON Lines
+    std::string airframe;
+    double replay = 0; ///< times as fast as it was walked; 0: not printed
+    bool json = false;
+};
 struct FleetOptions {
     std::string archive;
     std::vector<std::string> airframes;
@@ -160,6 +166,7 @@ struct FleetOptions {
 [[nodiscard]] int round(const RoundOptions& options);
 [[nodiscard]] int watch(const WatchOptions& options);
 [[nodiscard]] int beside(const BesideOptions& options);
+[[nodiscard]] int pace(const PaceOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

@@ -160,6 +160,21 @@ CLI::App* addBeside(CLI::App& app, BesideOptions& options) {
     return command;
 }
 
+CLI::App* addPace(CLI::App& app, PaceOptions& options) {
+    auto* command = app.add_subcommand(
+        "pace", "A round's time at each stand, and points settled within the time that one takes");
+    command->add_option("log", options.log, "record.json, or a log as round --json and watch print it")
+        ->required();
+    command->add_option("--airframe", options.airframe, "the airframe.json it was walked by")->required();
+    command
+        ->add_option("--replay", options.replay, "first print its events as they came, so many times as fast")
+        ->check(CLI::Range(0.1, 100000.0));
+    command->add_flag("--json", options.json, "for programs: seconds, and the numbers of the events");
+    command->footer(
+        "Numbers only: nobody is judged by them. Pauses are left out; core/round/pace.hpp has the rule.");
+    return command;
+}
+
 CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
     auto* command = app.add_subcommand(
         "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
@@ -198,6 +213,7 @@ int main(int argc, char** argv) {
     VerifyOptions verifyOptions;
     FleetOptions fleetOptions;
     BesideOptions besideOptions;
+    PaceOptions paceOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -206,6 +222,7 @@ int main(int argc, char** argv) {
     addWatch(app, watchOptions)->callback([&] { chosen = [&] { return watch(watchOptions); }; });
     addSign(app, signOptions)->callback([&] { chosen = [&] { return sign(signOptions); }; });
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
+    addPace(app, paceOptions)->callback([&] { chosen = [&] { return pace(paceOptions); }; });
     addBeside(app, besideOptions)->callback([&] { chosen = [&] { return beside(besideOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);

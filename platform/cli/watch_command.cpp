@@ -85,7 +85,8 @@ private:
     }
     void tell(watch::LinkState state, const Error& why) {
         if (state == watch::LinkState::in) std::cerr << "Watching." << std::endl;
-        if (state == watch::LinkState::lost) std::cerr << "The connection is lost; trying again." << std::endl;
+        if (state == watch::LinkState::lost)
+            std::cerr << "The connection is lost; trying again." << std::endl;
         if (state == watch::LinkState::connecting && !why.what.empty())
             std::cerr << "Not there yet: " << toText(why) << std::endl;
         if (state != watch::LinkState::over) return;

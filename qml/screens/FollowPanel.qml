@@ -71,12 +71,6 @@ Column {
                 font.pixelSize: Theme.large
             }
         }
-        ReplayKeys {
-            width: parent.width
-            visible: panel.withKeys
-            round: panel.round
-            live: panel.student !== null
-        }
         Heading {
             width: parent.width
             visible: findings.count > 0
@@ -147,6 +141,12 @@ Column {
                 about: modelData.standName
                 onClicked: panel.momentAsked(modelData.seq)
             }
+        }
+        ReplayKeys {
+            width: parent.width
+            visible: panel.withKeys
+            round: panel.round
+            live: panel.student !== null
         }
         Heading {
             width: parent.width

@@ -22,8 +22,8 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "beside",
-                                 "archive", "reading", "rectify", "defer", "questions", "fleet"})
+        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "beside", "pace",
+                                 "watch", "archive", "reading", "rectify", "defer", "questions", "fleet"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
@@ -359,6 +359,31 @@ private slots:
         QVERIFY2(words.out.contains("Seen differently") && words.out.contains("Cohen's kappa") &&
                      words.out.contains("on their own"),
                  words.out.constData());
+        // Its time at each stand; the same from the record and from the log.
+        const QStringList by{"--airframe", demo("helicopter/airframe.json"), "--json"};
+        const Ran pace = runAmbit(QStringList{"pace", record} + by);
+        QVERIFY2(pace.code == 0, pace.err.constData());
+        const QJsonObject times = QJsonDocument::fromJson(pace.out).object();
+        QVERIFY(times["stands"].toArray().size() > 5);
+        double seconds = times["walking"].toDouble() + times["paused"].toDouble();
+        for (const QJsonValue stand : times["stands"].toArray())
+            seconds += stand.toObject()["seconds"].toDouble();
+        const QJsonArray events =
+            QJsonDocument::fromJson(read(record)).object()["content"].toObject()["events"].toArray();
+        const auto at = [&](const QJsonValue& event) {
+            return QDateTime::fromString(event.toObject()["at"].toString(), Qt::ISODateWithMs);
+        };
+        const double whole = static_cast<double>(at(events.first()).msecsTo(at(events.last()))) / 1000;
+        QVERIFY2(seconds <= whole && seconds > 0.8 * whole,
+                 qPrintable(QString("%1 of %2").arg(seconds).arg(whole)));
+        const Ran again = runAmbit(QStringList{"pace", log} + by);
+        QVERIFY(again.code == 0 && again.out != pace.out);
+        const Ran replayed =
+            runAmbit({"pace", log, "--airframe", demo("helicopter/airframe.json"), "--replay", "100000"});
+        QCOMPARE(replayed.code, 0);
+        QVERIFY(walked.out.startsWith(
+            replayed.out.left(replayed.out.indexOf("Seconds at each stand")).trimmed()));
+        QCOMPARE(runAmbit({"pace", record, "--airframe", demo("aeroplane/airframe.json")}).code, 1);
         // What doesn't belong together, or doesn't hold.
         QCOMPARE(runAmbit({"beside", record, record}).code, 1);
         QCOMPARE(runAmbit({"beside", record, demo("helicopter/round.jsonl")}).code, 1);

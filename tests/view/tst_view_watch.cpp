@@ -54,7 +54,7 @@ const watch::Walker robin{
 /// A device that watches, and what the link of the other one tells it.
 class Device {
 public:
-    explicit Device(std::vector<watch::Walker> known = {})
+    explicit Device(const std::vector<watch::Walker>& known = {})
         : folder(), clock(*parseLocalInstant("2026-06-20T07:30:00+02:00")) {
         const std::string file = folder.filePath(QStringLiteral("archive.sqlite")).toStdString();
         archive = std::make_unique<archive::Archive>(std::move(archive::Archive::open(file).value()));
