@@ -79,7 +79,7 @@ ScreenCase {
         verify(Stage.follow("Kim Example"));
         tryVerify(() => seen("followCode") === null, 2000, "used, it goes by itself");
         const kim = Stage.app.sharing.watching[0].id;
-        const told = all(see("follower." + kim), one => one.text !== undefined && one.text.startsWith("At most"), []);
+        const told = all(see("follower." + kim), one => one.text !== undefined && one.text.startsWith("1 entry"), []);
         compare(told.length, 1);
         compare(Stage.events.length, 1);
         compare(told[0].text, "1 entry behind");
