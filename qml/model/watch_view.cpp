@@ -44,6 +44,14 @@ Result<std::unique_ptr<FollowedRound>> followedFrom(const archive::Archive& arch
                                std::move(events));
 }
 
+Result<bool> isSignedBy(std::string_view recordJson, const record::Signer& signer) {
+    const auto verified = record::verifyRecord(recordJson);
+    if (!verified) return tl::unexpected(verified.error());
+    return std::any_of(verified->signatures.begin(), verified->signatures.end(), [&](const auto& one) {
+        return one.certificate.sha256 == signer.certificate().sha256;
+    });
+}
+
 /// Gives its bytes once.
 archive::Next onceEach(std::vector<archive::Offered> all) {
     return [all = std::move(all), at = std::size_t{0}]() mutable -> std::optional<Result<archive::Offered>> {
@@ -393,8 +401,8 @@ Result<void> WatchView::keep(Student& student, const watch::RecordHere& record) 
     std::vector<std::string> files{record.json};
     if (!record.pdf.empty()) files.push_back(record.pdf);
     if (auto taken = archive::takeRecord(services->archive, record.sha256, files); !taken) return taken;
-    const auto verified = record::verifyRecord(record.json);
-    if (!verified) return tl::unexpected(verified.error());
+    const auto there = isSignedBy(record.json, *signer);
+    if (!there) return tl::unexpected(there.error());
     std::vector<archive::Offered> more;
     if (const FollowedRound* round = student.round()) {
         if (auto airframe = watched->airframeText(round->described().sha256))
@@ -409,13 +417,15 @@ Result<void> WatchView::keep(Student& student, const watch::RecordHere& record) 
                                     [](const std::string&, const Result<archive::Imported>&) {});
     if (added) added = archive::addAircraftOfRecords(services->archive);
     if (!added) return added;
-    const bool hasMine =
-        std::any_of(verified->signatures.begin(), verified->signatures.end(), [&](const auto& one) {
-            return signer && one.certificate.sha256 == signer->certificate().sha256;
-        });
-    student.setRecord(record.sha256, hasMine);
+    student.setRecord(record.sha256, *there);
     emit recordCame(text(record.sha256));
-    return {};
+    if (*there || student.signedHere()) return {};
+    // Signed here before, and the connection broke before it got there.
+    const auto json = services->archive.recordJson(record.sha256);
+    if (!json) return tl::unexpected(json.error());
+    const auto here = isSignedBy(*json, *signer);
+    if (!here) return tl::unexpected(here.error());
+    return *here ? offerTo(student) : Result<void>();
 }
 
 Result<void> WatchView::offerTo(Student& student) {

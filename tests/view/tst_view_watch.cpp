@@ -404,6 +404,33 @@ private slots:
         QCOMPARE(device.link->offered.size(), 1U);
     }
 
+    /// Signed, and the program ended before the signature was there.
+    void aSignatureThatDidntGetThereGoesAgain() {
+        test::House house;
+        QVERIFY(house.wholeRound());
+        Device device({robin});
+        QVERIFY(device.start());
+        device.tell(house);
+        const std::string sha256 = house.app->signing()->recordId().toStdString();
+        const watch::RecordHere record{sha256, *house.archive->recordJson(sha256),
+                                       *house.archive->recordPdf(sha256)};
+        emit device.link->recordHere(1, record);
+        QVERIFY(device.app->signing()->countersign(device.first()->recordId(),
+                                                   {{QStringLiteral("role"), QStringLiteral("instructor")},
+                                                    {QStringLiteral("passphrase"), passphrase}}));
+        QCOMPARE(device.link->offered.size(), 1U);
+        device.view().stop();
+        QVERIFY(device.start());
+        const auto& round = house.app->round()->openRound();
+        emit device.link->roundChanged(1, round.state().id, round.state().lastSeq);
+        emit device.link->recordHere(1, record); // still without it
+        QCOMPARE(device.link->offered.size(), 1U);
+        QCOMPARE(record::verifyRecord(device.link->offered.front().second.json)->signatures.size(), 2U);
+        QVERIFY(device.first()->signedHere());
+        emit device.link->recordHere(1, record); // it is on its way: not once more
+        QCOMPARE(device.link->offered.size(), 1U);
+    }
+
     void aRecordThatDoesntHoldIsNotKept() {
         test::House house;
         QVERIFY(house.wholeRound());
