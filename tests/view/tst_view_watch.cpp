@@ -4,10 +4,13 @@
 
 #include "archive/sealing.hpp"
 #include "base/canonical.hpp"
+#include "model/photos.hpp"
+#include "model/qr.hpp"
 #include "model/words.hpp"
 #include "record/asked.hpp"
 #include "record/record.hpp"
 
+#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -60,14 +63,13 @@ public:
         archive = std::make_unique<archive::Archive>(std::move(archive::Archive::open(file).value()));
         watched =
             std::make_unique<archive::Archive>(std::move(archive::Archive::open(watchedFile()).value()));
-        Services services{
-            *archive,
-            file,
-            [this] { return clock; },
-            [] { return std::optional<round::Position>(); },
-            [](const QUrl&) -> Result<archive::PhotoBytes> { return fail(ErrorCode::notFound, "None."); },
-            folder.filePath(QStringLiteral("keys")).toStdString(),
-            {}};
+        Services services{*archive,
+                          file,
+                          [this] { return clock; },
+                          [] { return std::optional<round::Position>(); },
+                          view::readPhoto,
+                          folder.filePath(QStringLiteral("keys")).toStdString(),
+                          {}};
         services.watchedFile = watchedFile();
         services.linkToWalkers = [this,
                                   known](const record::Signer&) -> Result<std::unique_ptr<LinkToWalkers>> {
@@ -170,6 +172,30 @@ private slots:
         QVERIFY(device.view().join(QString::fromStdString(*watch::typedCode(invitation))));
         QCOMPARE(device.link->joined.back().word, std::string("ABCDEFGH"));
         QCOMPARE(device.view().students()->count(), 1);
+    }
+
+    void aPictureOfTheCode() {
+        Device device;
+        QVERIFY(device.start());
+        const watch::Invitation invitation{robin.addresses, robin.port, std::string(64, 'a'), "ABCDEFGH"};
+        const QString code = QString::fromStdString(*watch::qrText(invitation));
+        const QImage modules = qrPicture(code);
+        QImage photo(modules.size() * 6, QImage::Format_RGB32);
+        photo.fill(QColor(0xec, 0xe8, 0xdc));
+        QPainter(&photo).drawImage(photo.rect(), modules);
+        const QString file = device.folder.filePath(QStringLiteral("code.png"));
+        QVERIFY(photo.save(file));
+        QCOMPARE(device.view().codeIn(QUrl::fromLocalFile(file)), code);
+        QCOMPARE(device.view().codeIn(QVariant::fromValue(photo)), code); // a camera's
+        QVERIFY(device.view().join(code));
+        QCOMPARE(device.link->joined.back(), invitation);
+        photo.fill(Qt::white);
+        QCOMPARE(device.view().codeIn(QVariant::fromValue(photo)), QString());
+        QCOMPARE(device.app->problem(), QString());
+        QCOMPARE(
+            device.view().codeIn(QUrl::fromLocalFile(device.folder.filePath(QStringLiteral("none.png")))),
+            QString());
+        QVERIFY(!device.app->problem().isEmpty());
     }
 
     void whoIsInvitedTwiceIsFollowedOnce() {
