@@ -181,7 +181,8 @@ private slots:
         for (int run = 0; run < 150; ++run) {
             std::string noisy = good;
             const std::size_t at = random() % noisy.size();
-            for (std::size_t i = at; i < std::min(noisy.size(), at + 1 + run % 64); ++i)
+            for (std::size_t i = at; i < std::min(noisy.size(), at + 1 + static_cast<std::size_t>(run % 64));
+                 ++i)
                 noisy[i] = static_cast<char>(random());
             const House other;
             put(other.file(), noisy);

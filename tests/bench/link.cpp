@@ -231,7 +231,7 @@ bool followingMany(const DemoRound& demo, const QString& work) {
         const bool came = moments && spinUntil([&] { return arrivals.count() >= events; }, patience);
         return came ? moments : std::nullopt;
     };
-    if (!turn(many * 4)) return false; // the airframe's description, and each round begun
+    if (!turn(std::size_t{4} * many)) return false; // the airframe's description, and each round begun
     arrivals.clear();
     const double spentBefore = threadsMs("watcher's link");
     const auto moments = turn(2000);
