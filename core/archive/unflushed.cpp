@@ -5,7 +5,13 @@
 namespace ambit::archive {
 
 Result<void> commitUnflushed(Archive& archive) {
-    return archive.inside().run("PRAGMA synchronous = NORMAL", "be opened");
+    auto done = archive.inside().run("PRAGMA synchronous = NORMAL", "be opened");
+    return done ? archive.inside().run("PRAGMA wal_autocheckpoint = 4000", "be opened") : done;
+}
+
+void settle(Archive& archive) {
+    // Not done, nothing is lost: it is tried again.
+    (void)archive.inside().run("PRAGMA wal_checkpoint(PASSIVE)", "be settled");
 }
 
 } // namespace ambit::archive

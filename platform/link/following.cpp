@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "archive/import.hpp"
+#include "archive/unflushed.hpp"
 #include "base/canonical.hpp"
 #include "link/beacon.hpp"
 
@@ -43,6 +44,7 @@ Following::Following(Shared& all, std::uint64_t itsNumber, watch::Invitation its
         receiver->confirm();
         channel->pump();
     });
+    connect(&quiet, &QTimer::timeout, this, [this] { archive::settle(shared.archive); });
     connect(&again, &QTimer::timeout, this, [this] { tryNext(); });
     connect(&patience, &QTimer::timeout, this, [this] { lost(QStringLiteral("No answer.")); });
 }
