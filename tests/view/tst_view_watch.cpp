@@ -91,6 +91,13 @@ public:
              {QStringLiteral("passphrase"), passphrase},
              {QStringLiteral("key"), app->signing()->keyOf(QStringLiteral("Ines Example"))}});
     }
+    /// The first one's record.
+    [[nodiscard]] bool countersign() const {
+        return app->signing()->countersign(first()->recordId(),
+                                           {{QStringLiteral("role"), QStringLiteral("instructor")},
+                                            {QStringLiteral("certificate"), QStringLiteral("FI 7")},
+                                            {QStringLiteral("passphrase"), passphrase}});
+    }
     [[nodiscard]] WatchView& view() const { return *app->watch(); }
     [[nodiscard]] Student* first() const { return view().student(1); }
 
@@ -123,6 +130,12 @@ private:
         return folder.filePath(QStringLiteral("watched.sqlite")).toStdString();
     }
 };
+
+/// As the walker's device has it.
+watch::RecordHere recordOf(const test::House& house) {
+    const std::string sha256 = house.app->signing()->recordId().toStdString();
+    return {sha256, *house.archive->recordJson(sha256), *house.archive->recordPdf(sha256)};
+}
 
 } // namespace
 
@@ -401,26 +414,21 @@ private slots:
         QVERIFY(device.start());
         emit device.link->stateChanged(1, watch::LinkState::in, {});
         device.tell(house);
-        const std::string sha256 = house.app->signing()->recordId().toStdString();
-        const watch::RecordHere record{sha256, *house.archive->recordJson(sha256),
-                                       *house.archive->recordPdf(sha256)};
+        const watch::RecordHere record = recordOf(house);
         emit device.link->recordHere(1, record);
         QCOMPARE(device.app->problem(), QString());
-        QCOMPARE(device.first()->recordId().toStdString(), sha256);
+        QCOMPARE(device.first()->recordId().toStdString(), record.sha256);
         device.first()->look();
         QCOMPARE(device.first()->need(), QStringLiteral("toSign"));
         // It can be read here, with no aircraft added by hand.
         device.app->file()->setRegistration(house.registration);
         QVERIFY2(device.app->file()->open(device.first()->recordId()), qPrintable(device.app->problem()));
-        QVERIFY(device.app->signing()->countersign(device.first()->recordId(),
-                                                   {{QStringLiteral("role"), QStringLiteral("instructor")},
-                                                    {QStringLiteral("certificate"), QStringLiteral("FI 7")},
-                                                    {QStringLiteral("passphrase"), passphrase}}));
+        QVERIFY(device.countersign());
         QVERIFY(device.first()->signedHere());
         QVERIFY(!device.first()->signedThere());
         QCOMPARE(device.link->offered.size(), 1U);
         const auto& [id, offered] = device.link->offered.front();
-        QCOMPARE(offered.sha256, sha256);
+        QCOMPARE(offered.sha256, record.sha256);
         QCOMPARE(record::verifyRecord(offered.json)->signatures.size(), 2U);
         emit device.link->heard(1, id, {});
         QVERIFY(device.first()->signedThere());
@@ -437,13 +445,9 @@ private slots:
         Device device({robin});
         QVERIFY(device.start());
         device.tell(house);
-        const std::string sha256 = house.app->signing()->recordId().toStdString();
-        const watch::RecordHere record{sha256, *house.archive->recordJson(sha256),
-                                       *house.archive->recordPdf(sha256)};
+        const watch::RecordHere record = recordOf(house);
         emit device.link->recordHere(1, record);
-        QVERIFY(device.app->signing()->countersign(device.first()->recordId(),
-                                                   {{QStringLiteral("role"), QStringLiteral("instructor")},
-                                                    {QStringLiteral("passphrase"), passphrase}}));
+        QVERIFY(device.countersign());
         QCOMPARE(device.link->offered.size(), 1U);
         device.view().stop();
         QVERIFY(device.start());
