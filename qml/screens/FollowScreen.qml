@@ -64,7 +64,7 @@ FocusScope {
         Item {
             id: figurePane
             width: screen.wide ? parent.width - screen.side : parent.width
-            height: screen.wide ? parent.height : Math.min(parent.height * 0.44, Theme.mm(70))
+            height: screen.wide ? parent.height : Math.min(parent.height * 0.56, head.height + Theme.mm(39))
             Item {
                 id: figure
                 anchors.top: head.bottom
@@ -97,8 +97,6 @@ FocusScope {
                         text: screen.student ? screen.student.name : screen.round ? screen.round.person : ""
                         strong: true
                         font.pixelSize: Theme.title
-                        maximumLineCount: 1
-                        elide: Text.ElideRight
                         Accessible.role: Accessible.Heading
                     }
                     Label {
