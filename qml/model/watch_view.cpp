@@ -184,6 +184,11 @@ void WatchView::listen() {
                     if (one != person.name) others << text(one);
                 if (Student* its = find(number)) its->setOthers(others.join(QStringLiteral(", ")));
             });
+    // It was named by an event that is shown already.
+    connect(link.get(), &LinkToWalkers::photoHere, this, [this](std::uint64_t number, const std::string&) {
+        const Student* its = find(number);
+        if (its != nullptr && its->round() != nullptr) emit its->round()->momentChanged();
+    });
     connect(link.get(), &LinkToWalkers::recordHere, this,
             [this](std::uint64_t number, const watch::RecordHere& record) {
                 Student* its = find(number);

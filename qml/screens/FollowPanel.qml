@@ -80,6 +80,7 @@ Column {
             id: findings
             model: panel.round ? panel.round.findings : []
             RowKey {
+                id: found
                 required property var modelData
                 objectName: "followFound." + modelData.id
                 width: panel.width
@@ -95,13 +96,14 @@ Column {
                     anchors.verticalCenter: parent.verticalCenter
                     spacing: 6
                     Repeater {
-                        model: parent && parent.parent ? (parent.parent as RowKey)?.modelData?.photos ?? [] : []
+                        model: found.modelData.photos
                         Image {
                             required property string modelData
                             width: Theme.mm(12)
                             height: width
                             sourceSize.width: 2 * width
                             fillMode: Image.PreserveAspectCrop
+                            cache: false // asked for before it came, it would stay missing
                             source: modelData
                             visible: status === Image.Ready
                         }

@@ -11,8 +11,10 @@
 #include "paper/pages.hpp"
 #include "record/record.hpp"
 
+#include <QDir>
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QTest>
@@ -130,9 +132,9 @@ public:
         tell();
     }
     [[nodiscard]] QString code() const { return QString::fromStdString(*watch::typedCode(*link->invite())); }
-    void act(round::What what, int seconds) {
+    void act(round::What what, int seconds, const std::vector<archive::PhotoBytes>& photos = {}) {
         clock.ms += std::int64_t{1000} * seconds;
-        const auto done = round->act(std::move(what), clock);
+        const auto done = round->act(std::move(what), clock, photos);
         if (!done) qFatal("%s", toText(done.error()).c_str());
         tell();
     }
@@ -411,7 +413,11 @@ private slots:
         found.outcome = round::Outcome::finding;
         found.words = "A crack, 4 mm, at the rivet.";
         found.severity = round::Severity::grounds;
-        walkers[4]->act(found, 20);
+        const auto photo = view::readPhoto(
+            QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + anyPhoto()));
+        QVERIFY(photo);
+        found.photos = {photo->photo};
+        walkers[4]->act(found, 20, {*photo});
         walkers[2]->act(round::Paused{}, 5);
         const auto first = [&] {
             return instructor.app->watch()
@@ -426,6 +432,7 @@ private slots:
         instructor.shootDayAndNight(("six" + at).c_str());
         TOUCHED(instructor.touch("student.Sam Example"));
         TOUCHED(instructor.see("screenFollow"));
+        QTRY_VERIFY(photoShown(*instructor.window->contentItem()));
         instructor.shoot(("follow-found" + at).c_str());
         TOUCHED(instructor.touch("followBack"));
         QTRY_COMPARE(instructor.app->watch()->student(5)->need(), QStringLiteral("nothing"));
@@ -436,6 +443,18 @@ private slots:
     }
 
 private:
+    static QString anyPhoto() {
+        const QDir folder(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos"));
+        return folder.entryList({QStringLiteral("*.jpg"), QStringLiteral("*.png")}).value(0);
+    }
+    /// From the watched archive, beside what was found.
+    static bool photoShown(const QQuickItem& item) {
+        const QString source = item.property("source").toUrl().toString();
+        if (source.startsWith(QStringLiteral("image://watched/")))
+            return item.isVisible() && item.property("status").toInt() == 1; // Image.Ready
+        const auto within = item.childItems();
+        return std::any_of(within.begin(), within.end(), [](const auto* one) { return photoShown(*one); });
+    }
     static QString valueFor(view::RoundView& round) {
         const auto& limit = round.openRound().airframe().point(round.pointId().toStdString())->limit;
         return limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text()) : QString();
