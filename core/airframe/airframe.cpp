@@ -78,6 +78,21 @@ std::vector<std::string> Airframe::before(const Point& point) const {
     return ids;
 }
 
+std::vector<std::string> Airframe::pointsOf(const Walk& walk, bool atNight) const {
+    if (!atNight || walk.night.empty()) return walk.points;
+    std::vector<std::string> ids;
+    for (const Point& point : points)
+        if (walk.has(point.id, true)) ids.push_back(point.id);
+    return ids;
+}
+
+bool Walk::has(const std::string& point, bool atNight) const {
+    const auto isIn = [&](const std::vector<std::string>& list) {
+        return std::find(list.begin(), list.end(), point) != list.end();
+    };
+    return isIn(points) || (atNight && isIn(night));
+}
+
 const char* toText(Category category) {
     switch (category) {
     case Category::helicopter:

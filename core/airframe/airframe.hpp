@@ -122,12 +122,14 @@ struct Point {
     Severity finding{};
     std::string jasc;
     double seconds = 0;
-    std::vector<std::string> after;   ///< direct `after` only
+    std::vector<std::string> after;   ///< direct `after` only; of the last look: all that is none
     std::vector<std::string> through; ///< openings
     std::vector<std::string> opens;
     std::vector<std::string> closes;
     std::optional<Limit> limit;
     std::vector<std::string> cautions;
+    bool night = false;    ///< belongs to a walk only when the flight goes into the dark
+    bool lastLook = false; ///< comes after all that is none: once round with empty hands
 };
 
 struct Walk {
@@ -136,7 +138,11 @@ struct Walk {
     std::string about;
     Place start;
     Place end;                       ///< the start if the file gives none
-    std::vector<std::string> points; ///< expanded, in listed order
+    std::vector<std::string> points; ///< expanded, in listed order, without those for the night
+    std::vector<std::string> night;  ///< those
+
+    /// Of a flight by day, or one that goes into the dark.
+    [[nodiscard]] bool has(const std::string& point, bool atNight) const;
 };
 
 struct Counter {
@@ -230,6 +236,9 @@ struct Airframe {
     /// `closes`, and, for a closing point, what looks through what it closes. Direct ones only, no
     /// duplicates, listed order.
     [[nodiscard]] std::vector<std::string> before(const Point& point) const;
+
+    /// The points of a walk of this airframe by day, or those for the night among them; listed order.
+    [[nodiscard]] std::vector<std::string> pointsOf(const Walk& walk, bool atNight) const;
 };
 
 // The formats' own words for each value, and back (nullopt: no such word).

@@ -235,8 +235,10 @@ void checkOwnOpenings(const Draft& draft, const Expanded& expanded, Errors& erro
     }
 }
 
-void checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Item<DraftWalk>& item,
-                       const std::set<std::string>& points, Errors& errors) {
+/// `points` of the walk: those by day, or all.
+bool checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Item<DraftWalk>& item,
+                       const std::set<std::string>& points, bool byDay, Errors& errors) {
+    bool good = true;
     for (const auto& opening : draft.openings.items) {
         const std::string& id = opening.value.id;
         const Point* opens = nullptr;
@@ -249,11 +251,14 @@ void checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Ite
             closes = closes || has(one.point.closes, id);
         }
         if (!opens || closed || !closes || id.empty()) continue;
+        good = false;
         errors.add(pointerTo(item.at, "points"),
                    "This walk opens " + inQuotes(id) + " at " + inQuotes(opens->id) +
-                       " and doesn't close it.",
-                   "Add the point that closes it.");
+                       " and doesn't close it" + (byDay ? " by day." : "."),
+                   byDay ? "Let a point close it that isn't for the night only."
+                         : "Add the point that closes it.");
     }
+    return good;
 }
 
 /// The counters of one item exist, each is meant in its own unit, and nothing is said twice.
@@ -355,9 +360,19 @@ void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors) 
         const auto& [walk, all, hasEnd] = item.value;
         ground.check(walk.start, pointerTo(item.at, "start"), true);
         if (hasEnd) ground.check(walk.end, pointerTo(item.at, "end"), true);
-        if (all || !draft.points.known) continue;
-        const auto ids = resolveAll(expansion, walk.points, pointerTo(item.at, "points"), errors);
-        if (expansion.complete) checkWalkOpenings(draft, expansion, item, {ids.begin(), ids.end()}, errors);
+        if (!draft.points.known) continue;
+        std::set<std::string> points, byDay;
+        if (!all)
+            for (const std::string& id :
+                 resolveAll(expansion, walk.points, pointerTo(item.at, "points"), errors))
+                points.insert(id);
+        for (const Expanded& one : expansion.points) {
+            if (all) points.insert(one.point.id);
+            if (!one.point.night && points.contains(one.point.id)) byDay.insert(one.point.id);
+        }
+        if (!expansion.complete) continue;
+        const bool good = all || checkWalkOpenings(draft, expansion, item, points, false, errors);
+        if (good && byDay != points) checkWalkOpenings(draft, expansion, item, byDay, true, errors);
     }
 }
 

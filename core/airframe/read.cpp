@@ -130,6 +130,10 @@ template<class T> std::vector<T> values(const List<T>& list) {
     return all;
 }
 
+bool isIn(const std::vector<std::string>& list, const std::string& id) {
+    return std::find(list.begin(), list.end(), id) != list.end();
+}
+
 Setting made(const DraftSetting& draft, const Expansion& expansion) {
     Setting setting{draft.id, draft.name, values(draft.states), draft.initial, values(draft.changes)};
     Errors noted; // by the checks, with their pointers
@@ -146,7 +150,7 @@ Walk made(const DraftWalk& draft, const Expansion& expansion) {
     walk.points.clear();
     for (const Expanded& expanded : expansion.points) {
         const std::string& id = expanded.point.id;
-        if (draft.all || wanted.contains(id)) walk.points.push_back(id);
+        if (draft.all || wanted.contains(id)) (expanded.point.night ? walk.night : walk.points).push_back(id);
     }
     return walk;
 }
@@ -166,6 +170,10 @@ Airframe made(const Draft& draft, const Expansion& expansion) {
         for (auto* list : {&point.stands, &point.through, &point.opens, &point.closes})
             *list = given(*list);
     }
+    for (Point& last : airframe.points)
+        for (const Point& other : airframe.points)
+            if (last.lastLook && !other.lastLook && !isIn(last.after, other.id))
+                last.after.push_back(other.id);
     for (const auto& item : draft.walks.items)
         airframe.walks.push_back(made(item.value, expansion));
     for (const auto& item : draft.inspections.items)

@@ -197,6 +197,8 @@ DraftPoint takePoint(Fields& fields) {
     point.through = fields.references("through", optional, 0);
     point.opens = fields.references("opens", optional, 0);
     point.closes = fields.references("closes", optional, 0);
+    point.night = fields.boolean("night", optional);
+    point.lastLook = fields.boolean("lastLook", optional);
     point.limit = takeLimitOf(fields, draft.repeat.value_or(""));
     return draft;
 }

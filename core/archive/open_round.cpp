@@ -76,10 +76,13 @@ Result<void> OpenRound::goToZone(const std::string& zone, Instant at) {
     return act(std::move(*planned), at);
 }
 
-Result<void> OpenRound::actAndReplan(round::What what, Instant at) {
+Result<void> OpenRound::actAndReplan(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
     const bool resumed = std::holds_alternative<round::Resumed>(log.back().what);
     const std::string cause = round::causeOf(current, *described, what, resumed);
-    if (auto done = act(std::move(what), at); !done || cause.empty()) return done;
+    if (auto done = act(std::move(what), at, photos); !done) return done;
+    for (const std::string& id : round::lookedTooEarly(current, *described))
+        if (auto done = act(round::Reopened{id, "Something was done after it."}, at); !done) return done;
+    if (cause.empty()) return {};
     return replan(cause, at);
 }
 

@@ -20,9 +20,11 @@ public:
 
     [[nodiscard]] Result<void> act(round::What what, Instant at, const std::vector<PhotoBytes>& photos = {});
 
-    /// The same, and what is left ordered anew where this event asks for it (round::causeOf) and it changes
-    /// anything: two events then, Planned the second. An error after the first leaves that one standing.
-    [[nodiscard]] Result<void> actAndReplan(round::What what, Instant at);
+    /// The same; what was looked at too early for a last look is re-opened (round::lookedTooEarly), and what
+    /// is left ordered anew where this event asks for it (round::causeOf) and it changes anything: more
+    /// events then, Planned the last. An error after the first leaves what is there standing.
+    [[nodiscard]] Result<void> actAndReplan(round::What what, Instant at,
+                                            const std::vector<PhotoBytes>& photos = {});
 
     /// The person wants another zone next: orders what is left anew and commits Planned. Refused if nothing
     /// is left to settle there.

@@ -23,16 +23,41 @@ const Shape hash(Is::hash);
 const Shape instant(Is::instant);
 const Shape decimal(Is::decimal);
 constexpr bool optional = false;
+constexpr std::int64_t mostSeconds = std::int64_t{100} * 366 * 86400; ///< a hundred years
+constexpr std::int64_t mostPoints = 500;                              ///< of an airframe
 
 Shape settlingWith(std::vector<Field> more) {
     std::vector<Field> fields{
         {"outcome", word({"sound", "finding", "not inspected"})},
         {"at", instant},
+        {"by", word({"key"}), optional},
+        {"portion", Shape(Is::flag), optional},
         {"finding", object({{"words", text}, {"class", word({"assess", "grounds"})}, {"photos", list(hash)}}),
          optional},
         {"notInspected", object({{"why", text}, {"basis", text, optional}}), optional}};
     fields.insert(fields.end(), more.begin(), more.end());
     return object(std::move(fields));
+}
+
+Shape eventNumber() {
+    return integer(1, 1000000000);
+}
+
+Shape interruptionShape() {
+    return object({{"event", eventNumber()},
+                   {"at", instant},
+                   {"cause", word({"paused", "call", "locked", "away", "silent", "stopped"})},
+                   {"seconds", integer(0, mostSeconds)},
+                   {"rule", word({"points", "stand", "start"})},
+                   {"back", integer(1, round::mostBack), optional},
+                   {"again", integer(0, mostPoints)}});
+}
+
+Shape quickRunShape() {
+    return object({{"event", eventNumber()},
+                   {"points", integer(2, mostPoints)},
+                   {"ms", integer(0, mostSeconds * 1000)},
+                   {"again", integer(0, mostPoints)}});
 }
 
 Shape askNumber() {
@@ -75,7 +100,8 @@ Shape pointShape() {
          {"earlier",
           list(settlingWith({{"measured", object({{"value", decimal}}), optional},
                              {"reopened", object({{"at", instant}, {"why", text}}), optional},
-                             {"asked", object({{"at", instant}, {"ask", askNumber()}}), optional}})),
+                             {"asked", object({{"at", instant}, {"ask", askNumber()}}), optional},
+                             {"back", object({{"at", instant}, {"event", eventNumber()}}), optional}})),
           optional}});
 }
 
@@ -90,7 +116,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 3)},
+         {"version", integer(1, 4)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -115,6 +141,10 @@ Shape contentShape() {
                        {"why", text, optional}})),
           optional},
          {"asks", list(askShape()), optional},
+         {"interruptions", list(interruptionShape()), optional},
+         {"quickRun", quickRunShape(), optional},
+         {"clock", object({{"at", instant}, {"satellite", instant}}), optional},
+         {"night", Shape(Is::flag), optional},
          {"cautions", list(text)},
          {"photos", list(object({{"sha256", hash},
                                  {"type", word({"image/jpeg", "image/png"})},
@@ -129,7 +159,7 @@ Result<void> checkKind(JsonView content) {
     if (content["format"].text() != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     const auto version = content["version"].integer();
-    if (!version || *version < 1 || *version > 3 || content["kind"].text() != "round")
+    if (!version || *version < 1 || *version > 4 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
                     "/version", "Use a newer Ambit.");
     return {};

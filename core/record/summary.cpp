@@ -103,9 +103,11 @@ private:
         Point& point = summary.points[place->second];
         if (point.settled())
             return refuse(event, "A settled point must be re-opened before it is settled again.");
-        if (point.what != nullptr) point.earlier.push_back({point.what, point.at, point.again.front()});
+        if (point.what != nullptr)
+            point.earlier.push_back({point.what, point.at, point.fromPortion, point.again.front()});
         point.what = &what;
         point.at = event.at;
+        point.fromPortion = what.outcome != Outcome::notInspected && portion.contains(what.point);
         point.again.clear();
         for (Ask& ask : summary.asks)
             if (ask.isOpen() && isLookAgain(ask) && ask.what->statement.point == what.point)
@@ -120,6 +122,59 @@ private:
         if (found == places.end() || !summary.points[found->second].settled())
             return refuse(event, "Only a settled point can be re-opened.");
         summary.points[found->second].again.push_back({event.at, &what, 0});
+        return {};
+    }
+
+    /// A rule wants these again.
+    Result<void> goBack(const Event& event, const std::vector<std::string>& list) {
+        for (const std::string& id : list) {
+            const auto found = places.find(id);
+            if (found == places.end() || !summary.points[found->second].settled())
+                return refuse(event, "Only a settled point is settled again.");
+            summary.points[found->second].again.push_back({event.at, nullptr, 0, event.seq});
+        }
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Interrupted& what) {
+        portion.clear();
+        summary.interruptions.push_back(&event);
+        return goBack(event, what.again);
+    }
+
+    Result<void> see(const Event& event, const round::QuickRun& what) {
+        if (summary.quickRun != nullptr) return refuse(event, "A quick run is asked about once.");
+        summary.quickRun = &event;
+        return goBack(event, what.again);
+    }
+
+    Result<void> see(const Event& /*event*/, const round::PortionBegun& what) {
+        portion = {what.points.begin(), what.points.end()};
+        return {};
+    }
+
+    Result<void> see(const Event& /*event*/, const round::PortionEnded& what) {
+        if (!what.looked) portion.clear();
+        return {};
+    }
+
+    Result<void> see(const Event& /*event*/, const round::StandReached& /*what*/) {
+        portion.clear();
+        return {};
+    }
+
+    Result<void> see(const Event& /*event*/, const round::SettingChanged& /*what*/) {
+        portion.clear();
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Clock& /*what*/) {
+        summary.clock = &event;
+        return {};
+    }
+
+    Result<void> see(const Event& /*event*/, const round::Night& what) {
+        summary.night = what.expected;
         return {};
     }
 
@@ -238,13 +293,16 @@ private:
     std::int64_t lastSeq = 0;
     std::unordered_map<std::string_view, std::size_t> places; ///< of points
     std::unordered_set<std::string_view> seen;                ///< photos
+    std::unordered_set<std::string_view> portion;             ///< points, of the one that is in mind
     std::unordered_set<std::string_view> statements;          ///< ids of what was asked
     std::map<std::string, std::size_t> lasting;               ///< what differs still: its place among them
 };
 
-template<class Out> void Summary::saySettled(Out& out, const Settled& what, Instant at) {
+template<class Out> void Summary::saySettled(Out& out, const Settled& what, Instant at, bool fromPortion) {
     out.text("outcome", round::toText(what.outcome));
     out.instant("at", at);
+    if (what.by == round::By::key) out.text("by", "key");
+    if (fromPortion) out.flag("portion", true);
     if (what.value) out.object("measured", [&] { out.text("value", *what.value); });
     if (what.outcome == Outcome::finding) {
         out.object("finding", [&] {
@@ -263,12 +321,19 @@ template<class Out> void Summary::saySettled(Out& out, const Settled& what, Inst
 }
 
 template<class Out> void Summary::saySettling(Out& out, const Point& point) {
-    saySettled(out, *point.what, point.at);
+    saySettled(out, *point.what, point.at, point.fromPortion);
     out.text("id", point.what->point);
     if (point.earlier.empty()) return;
     out.list("earlier", point.earlier, [&](const Earlier& one) {
-        saySettled(out, *one.what, one.at);
+        saySettled(out, *one.what, one.at, one.fromPortion);
         const Again& again = one.again;
+        if (again.event != 0) {
+            out.object("back", [&] {
+                out.instant("at", again.at);
+                out.integer("event", again.event);
+            });
+            return;
+        }
         if (again.reopened == nullptr) {
             out.object("asked", [&] {
                 out.instant("at", again.at);
@@ -314,6 +379,36 @@ template<class Out> void Summary::sayDifference(Out& out, const Difference& diff
     if (difference.until) out.instant("until", *difference.until);
 }
 
+template<class Out> void Summary::sayInterruption(Out& out, const round::Event& event) {
+    const auto& what = std::get<round::Interrupted>(event.what);
+    out.integer("event", event.seq);
+    out.instant("at", event.at);
+    out.text("cause", round::toText(what.cause));
+    out.integer("seconds", what.seconds);
+    out.text("rule", round::toText(what.rule.from));
+    if (what.rule.from == round::BackRule::From::points) out.integer("back", what.rule.points);
+    out.integer("again", static_cast<std::int64_t>(what.again.size()));
+}
+
+template<class Out> void Summary::sayConditions(Out& out) const {
+    if (!interruptions.empty())
+        out.list("interruptions", interruptions, [&](const Event* one) { sayInterruption(out, *one); });
+    if (quickRun != nullptr)
+        out.object("quickRun", [&] {
+            const auto& what = std::get<round::QuickRun>(quickRun->what);
+            out.integer("event", quickRun->seq);
+            out.integer("points", what.points);
+            out.integer("ms", what.ms);
+            out.integer("again", static_cast<std::int64_t>(what.again.size()));
+        });
+    if (clock != nullptr)
+        out.object("clock", [&] {
+            out.instant("at", clock->at);
+            out.instant("satellite", std::get<round::Clock>(clock->what).satellite);
+        });
+    if (night) out.flag("night", true);
+}
+
 template<class Out> void Summary::sayOpened(Out& out, const round::Opened& what) {
     out.object("aircraft", [&] {
         out.text("registration", what.registration);
@@ -354,6 +449,7 @@ template<class Out> void Summary::say(Out& out, std::string_view roundId) const 
     });
     if (!differences.empty())
         out.list("differences", differences, [&](const Difference& one) { sayDifference(out, one); });
+    sayConditions(out);
     if (!asks.empty()) out.list("asks", asks, [&](const Ask& one) { sayAsk(out, one); });
     out.list("points", points, [&](const Point& point) { saySettling(out, point); });
 }

@@ -28,17 +28,20 @@ private:
     /// Something after which a settled point was to be settled again.
     struct Again {
         Instant at;
-        const round::Reopened* reopened; ///< by whoever walked; nullptr: asked
-        std::int64_t ask;
+        const round::Reopened* reopened; ///< by whoever walked; nullptr: asked, or a rule wanted it
+        std::int64_t ask;                ///< 0: a rule wanted it
+        std::int64_t event = 0;          ///< then: the interruption or the quick run, by its number
     };
     struct Earlier {
         const round::Settled* what;
         Instant at;
+        bool fromPortion;
         Again again;
     };
     struct Point {
         const round::Settled* what = nullptr;
         Instant at;
+        bool fromPortion = false;
         std::vector<Earlier> earlier;
         std::vector<Again> again; ///< what asks for it still, in the order it came
         [[nodiscard]] bool settled() const { return what != nullptr && again.empty(); }
@@ -59,10 +62,13 @@ private:
 
     template<class Out> void say(Out& out, std::string_view roundId) const;
     template<class Out> static void sayOpened(Out& out, const round::Opened& what);
-    template<class Out> static void saySettled(Out& out, const round::Settled& what, Instant at);
+    template<class Out>
+    static void saySettled(Out& out, const round::Settled& what, Instant at, bool fromPortion);
     template<class Out> static void saySettling(Out& out, const Point& point);
     template<class Out> static void sayAsk(Out& out, const Ask& ask);
     template<class Out> static void sayDifference(Out& out, const Difference& difference);
+    template<class Out> static void sayInterruption(Out& out, const round::Event& event);
+    template<class Out> void sayConditions(Out& out) const;
 
     const round::Opened* opened = nullptr;
     Instant openedAt;
@@ -72,6 +78,10 @@ private:
     std::vector<const round::Photo*> photos; ///< each once
     std::vector<Difference> differences;
     std::vector<Ask> asks; ///< the first has number 1
+    std::vector<const round::Event*> interruptions;
+    const round::Event* quickRun = nullptr;
+    const round::Event* clock = nullptr; ///< the last
+    bool night = false;
 };
 
 /// The content's version: that of EVENT.md which brought the latest kind among the events.

@@ -25,6 +25,15 @@ Obstacle unsettled(const State& state, const std::string& id, const PointState& 
 
 } // namespace
 
+std::vector<std::string> lookedTooEarly(const State& state, const Airframe& airframe) {
+    std::vector<std::string> ids;
+    for (const auto& [id, point] : state.points)
+        if (point.settled && airframe.point(id)->lastLook && point.last()->looked() &&
+            point.last()->seq < state.touchedSeq)
+            ids.push_back(id);
+    return ids;
+}
+
 std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool fit) {
     std::vector<Obstacle> obstacles;
     for (const Point& point : airframe.points) {
@@ -46,6 +55,8 @@ std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool
         if (found != state.openings.end() && found->second.owed)
             obstacles.push_back({Obstacle::Kind::owed, opening.id, {}, {}});
     }
+    for (const std::string& id : lookedTooEarly(state, airframe))
+        obstacles.push_back({Obstacle::Kind::lastLook, id, {}, {}});
     std::int64_t number = 0;
     for (const Ask& ask : state.asks) {
         ++number;
@@ -75,6 +86,8 @@ std::string toText(const Obstacle& obstacle, const Airframe& airframe) {
         return nameOf(airframe, obstacle.id) + " is to be looked at again: asked by " + obstacle.by + '.';
     case Obstacle::Kind::question:
         return obstacle.by + " asks " + quoted(obstacle.words) + " and has no answer yet.";
+    case Obstacle::Kind::lastLook:
+        return "Something was done after " + nameOf(airframe, obstacle.id) + ": the last look comes last.";
     }
     return {};
 }

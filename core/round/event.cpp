@@ -74,6 +74,7 @@ void write(Json& json, const SettingChanged& changed) {
 void write(Json& json, const Settled& settled) {
     json["point"] = settled.point;
     json["outcome"] = toText(settled.outcome);
+    if (settled.by == By::key) json["by"] = "key";
     if (settled.value) json["value"] = *settled.value;
     if (settled.outcome == Outcome::finding) {
         json["words"] = settled.words;
@@ -166,6 +167,39 @@ void write(Json& json, const Declined& declined) {
     json["why"] = declined.why;
 }
 
+void write(Json& json, const PortionBegun& portion) {
+    json["points"] = portion.points;
+}
+
+void write(Json& json, const PortionEnded& portion) {
+    json["is"] = portion.looked ? "looked at" : "given up";
+}
+
+void write(Json& json, const Interrupted& interrupted) {
+    json["cause"] = toText(interrupted.cause);
+    json["seconds"] = interrupted.seconds;
+    json["rule"] = toText(interrupted.rule.from);
+    if (interrupted.rule.from == BackRule::From::points) json["back"] = interrupted.rule.points;
+    json["again"] = interrupted.again;
+}
+
+void write(Json& json, const QuickRun& run) {
+    json["first"] = run.first;
+    json["last"] = run.last;
+    json["points"] = run.points;
+    json["ms"] = run.ms;
+    json["again"] = run.again;
+}
+
+void write(Json& json, const Clock& clock) {
+    json["satellite"] = ambit::toText(clock.satellite);
+}
+
+void write(Json& json, const Night& night) {
+    json["is"] = night.expected ? "expected" : "not expected";
+    json["by"] = night.bySun ? "sun" : "pilot";
+}
+
 } // namespace
 
 // Stored in every log and record: these words never change.
@@ -194,6 +228,12 @@ const char* kindOf(const What& what) {
                           [](const Answered&) { return "answered"; },
                           [](const Declined&) { return "declined"; },
                           [](const Alone&) { return "alone"; },
+                          [](const PortionBegun&) { return "portion begun"; },
+                          [](const PortionEnded&) { return "portion ended"; },
+                          [](const Interrupted&) { return "interrupted"; },
+                          [](const QuickRun&) { return "quick run"; },
+                          [](const Clock&) { return "clock"; },
+                          [](const Night&) { return "night"; },
                       },
                       what);
 }
@@ -209,6 +249,13 @@ int versionOf(const What& what) {
                           [](const Answered&) { return 3; },
                           [](const Declined&) { return 3; },
                           [](const Alone&) { return 3; },
+                          [](const Settled& settled) { return settled.by == By::touch ? 1 : 4; },
+                          [](const PortionBegun&) { return 4; },
+                          [](const PortionEnded&) { return 4; },
+                          [](const Interrupted&) { return 4; },
+                          [](const QuickRun&) { return 4; },
+                          [](const Clock&) { return 4; },
+                          [](const Night&) { return 4; },
                           [](const auto&) { return 1; },
                       },
                       what);
@@ -234,6 +281,36 @@ const char* toText(Statement::Kind kind) {
         return "question";
     case Statement::Kind::remark:
         return "remark";
+    }
+    return "";
+}
+
+const char* toText(BackRule::From from) {
+    switch (from) {
+    case BackRule::From::points:
+        return "points";
+    case BackRule::From::stand:
+        return "stand";
+    case BackRule::From::start:
+        return "start";
+    }
+    return "";
+}
+
+const char* toText(Interrupted::Cause cause) {
+    switch (cause) {
+    case Interrupted::Cause::paused:
+        return "paused";
+    case Interrupted::Cause::call:
+        return "call";
+    case Interrupted::Cause::locked:
+        return "locked";
+    case Interrupted::Cause::away:
+        return "away";
+    case Interrupted::Cause::silent:
+        return "silent";
+    case Interrupted::Cause::stopped:
+        return "stopped";
     }
     return "";
 }

@@ -76,9 +76,15 @@ struct SettingChanged { ///< "setting"
 
 enum class Outcome { sound, finding, notInspected }; ///< "sound", "finding", "not inspected"
 
+enum class By {
+    touch,
+    key
+}; ///< how it was told: on the screen (not written), or "key": a clicker, a headset
+
 struct Settled { ///< "settled"
     std::string point;
     Outcome outcome{};
+    By by = By::touch;
     std::optional<std::string> value; ///< decimal string in the limit's unit
     // finding
     std::string words;
@@ -182,6 +188,60 @@ struct Declined { ///< "declined": a look again or a question is not taken up
 struct Alone {
 }; ///< "alone": walked without being shown what others found that day, to be compared with theirs
 
+// Version 4: no free hand, interrupted, in the dark.
+
+inline constexpr std::size_t mostInPortion = 20; ///< points: more than anybody keeps in mind
+
+/// "portion begun": points of the stand where one is, told before the climb, are being looked at; nothing is
+/// settled until it has ended.
+struct PortionBegun {
+    std::vector<std::string> points; ///< in the order in which they are told and asked for
+};
+struct PortionEnded {   ///< "portion ended": down again
+    bool looked = true; ///< "looked at": each of its points may be settled now; else "given up"
+};
+
+/// What the operator wants after an interruption. Published advice differs (back some points; the stand
+/// again; from the start): so it is a setting, and stands in the log.
+struct BackRule {
+    enum class From { points, stand, start }; ///< "points", "stand", "start"
+    From from = From::points;
+    int points = 3; ///< of From::points: 1 to mostBack
+    friend bool operator==(const BackRule&, const BackRule&) = default;
+};
+inline constexpr int mostBack = 20;
+
+struct Interrupted { ///< "interrupted": and over; what the rule wants is to be settled again
+    enum class Cause { paused, call, locked, away, silent, stopped };
+    ///< "paused"; "call"; "locked": the screen; "away": the program was behind others; "silent": nothing was
+    ///< told for long; "stopped": the program ended
+    Cause cause{};
+    std::int64_t seconds = 0; ///< how long, as the device's clock says; of a clock set back, 0
+    BackRule rule;
+    std::vector<std::string> again; ///< points, in the order in which they were settled (askedBack)
+};
+
+/// "quick run": several points settled within the time that one of them takes (pace.hpp), asked about once.
+/// A number, not a judgement.
+struct QuickRun {
+    std::int64_t first = 0; ///< seq of the events that settled them
+    std::int64_t last = 0;
+    std::int64_t points = 0;
+    std::int64_t ms = 0;
+    std::vector<std::string> again; ///< to be settled again; none: it was meant so
+};
+
+struct Clock { ///< "clock": the device's against the satellites': the event's own time is the device's
+    Instant satellite;
+};
+
+/// "night": the flight goes into the dark, so that what the airframe asks for then belongs to the walk; or
+/// it doesn't after all.
+struct Night {
+    bool expected = true; ///< "expected", "not expected"
+    bool bySun = false;   ///< by where the sun is; else whoever walks says so: "sun", "pilot"
+};
+
 struct Signed {                    ///< "signed": the round is sealed
     std::string recordSha256;      ///< of the record's canonical content
     std::string certificateSha256; ///< of the signer's DER certificate
@@ -190,7 +250,8 @@ struct Signed {                    ///< "signed": the round is sealed
 
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
                           OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
-                          AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined, Alone>;
+                          AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined, Alone,
+                          PortionBegun, PortionEnded, Interrupted, QuickRun, Clock, Night>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
@@ -201,7 +262,7 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
-/// The version of EVENT.md that brought this kind: 1, 2 or 3.
+/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 4.
 [[nodiscard]] int versionOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);
@@ -218,6 +279,8 @@ struct Event {
 
 [[nodiscard]] const char* toText(Outcome);
 [[nodiscard]] const char* toText(Statement::Kind);
+[[nodiscard]] const char* toText(BackRule::From);
+[[nodiscard]] const char* toText(Interrupted::Cause);
 
 /// A place as a corner is stored, rounded to the centimetre.
 [[nodiscard]] Corner cornerAt(airframe::Place place);

@@ -17,6 +17,8 @@ constexpr std::size_t fewestCorners = 3;
 constexpr std::size_t mostCorners = 20;
 constexpr std::size_t mostDecimals = 3;
 constexpr std::size_t idDigits = 32;
+constexpr std::int64_t mostSeconds = std::int64_t{100} * 366 * 86400; ///< a hundred years
+constexpr std::size_t mostPoints = 500;                               ///< of an airframe
 
 std::vector<walk::Step> planFrom(Fields& fields) {
     std::vector<walk::Step> plan;
@@ -97,6 +99,10 @@ Settled settledFrom(Fields& fields) {
     Settled settled;
     settled.point = fields.text("point");
     settled.outcome = static_cast<Outcome>(fields.word("outcome", {"sound", "finding", "not inspected"}));
+    if (fields.has("by")) {
+        (void)fields.word("by", {"key"});
+        settled.by = By::key;
+    }
     if (settled.outcome == Outcome::notInspected) {
         settled.why = fields.text("why");
         settled.basis = fields.textIfThere("basis");
@@ -152,9 +158,9 @@ AreaMarked areaFrom(Fields& fields) {
     return marked;
 }
 
-Instant instantFrom(Fields& fields) {
-    if (const auto instant = parseInstant(fields.view("at"))) return *instant;
-    fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", "at");
+Instant instantFrom(Fields& fields, const char* name = "at") {
+    if (const auto instant = parseInstant(fields.view(name))) return *instant;
+    fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", name);
     return {};
 }
 
@@ -193,6 +199,47 @@ Asked askedFrom(Fields& fields) {
     return asked;
 }
 
+std::vector<std::string> idsFrom(Fields& fields, const char* name, std::size_t fewest, std::size_t most) {
+    std::vector<std::string> ids;
+    const JsonView list = fields.any(name);
+    if (!list.isList() || list.size() < fewest || list.size() > most) {
+        fields.fail("A list of " + std::to_string(fewest) + " to " + std::to_string(most) +
+                        " points is expected here.",
+                    name);
+        return ids;
+    }
+    for (const JsonView one : list.elements()) {
+        if (!one.isText() || !one.isPlain() || one.text().empty()) {
+            fields.fail("A point is expected here.", name);
+            return ids;
+        }
+        ids.emplace_back(one.text());
+    }
+    return ids;
+}
+
+Interrupted interruptedFrom(Fields& fields) {
+    Interrupted interrupted;
+    interrupted.cause = static_cast<Interrupted::Cause>(
+        fields.word("cause", {"paused", "call", "locked", "away", "silent", "stopped"}));
+    interrupted.seconds = fields.integer("seconds", 0, mostSeconds);
+    interrupted.rule.from = static_cast<BackRule::From>(fields.word("rule", {"points", "stand", "start"}));
+    if (interrupted.rule.from == BackRule::From::points)
+        interrupted.rule.points = static_cast<int>(fields.integer("back", 1, mostBack));
+    interrupted.again = idsFrom(fields, "again", 0, mostPoints);
+    return interrupted;
+}
+
+QuickRun quickRunFrom(Fields& fields) {
+    QuickRun run;
+    run.first = fields.integer("first", 1, mostEvents);
+    run.last = fields.integer("last", 1, mostEvents);
+    run.points = fields.integer("points", 2, static_cast<std::int64_t>(mostPoints));
+    run.ms = fields.integer("ms", 0, mostSeconds * 1000);
+    run.again = idsFrom(fields, "again", 0, mostPoints);
+    return run;
+}
+
 std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "opened") return openedFrom(fields);
     if (kind == "planned") return Planned{fields.text("why"), planFrom(fields)};
@@ -219,6 +266,15 @@ std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
     if (kind == "alone") return Alone{};
     if (kind == "answered") return Answered{fields.integer("ask", 1, mostAsks), fields.text("words")};
     if (kind == "declined") return Declined{fields.integer("ask", 1, mostAsks), fields.text("why")};
+    if (kind == "portion begun") return PortionBegun{idsFrom(fields, "points", 1, mostInPortion)};
+    if (kind == "portion ended") return PortionEnded{fields.word("is", {"looked at", "given up"}) == 0};
+    if (kind == "interrupted") return interruptedFrom(fields);
+    if (kind == "quick run") return quickRunFrom(fields);
+    if (kind == "clock") return Clock{instantFrom(fields, "satellite")};
+    if (kind == "night") {
+        const bool expected = fields.word("is", {"expected", "not expected"}) == 0;
+        return Night{expected, fields.word("by", {"sun", "pilot"}) == 0};
+    }
     return std::nullopt;
 }
 

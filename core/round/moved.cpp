@@ -115,9 +115,10 @@ public:
         for (const std::string& point : pointsOf(known))
             if (!after.contains(point)) lost.push_back(pointName(airframe, point));
         add(lost, "can't be settled now");
-        Names found;
+        Names found, came;
         for (const std::string& point : pointsOf(anew))
-            if (!before.contains(point)) found.push_back(pointName(airframe, point));
+            if (!before.contains(point)) (isNew(point) ? came : found).push_back(pointName(airframe, point));
+        add(came, came.size() == 1 ? "is added" : "are added");
         add(found, "can be settled again");
         std::vector<std::pair<std::string, Names>> elsewhere; // stand, points
         for (const std::string& point : pointsOf(anew)) {
@@ -173,6 +174,12 @@ private:
     [[nodiscard]] bool isBlocked(const std::string& stand) const {
         return state.blocked.contains(stand.empty() ? state.stand.value_or("") : stand);
     }
+    /// It belongs to the walk only now.
+    [[nodiscard]] bool isNew(const std::string& id) const {
+        const airframe::Point* point = airframe.point(id);
+        const auto its = state.points.find(id);
+        return point != nullptr && point->night && its != state.points.end() && its->second.settlings.empty();
+    }
     static bool isIn(const std::vector<std::string>& list, const std::string& one) {
         return std::find(list.begin(), list.end(), one) != list.end();
     }
@@ -227,6 +234,15 @@ public:
     }
     std::string operator()(const Light& what) const {
         return what.low ? "The light is low" : "The light is good again";
+    }
+    std::string operator()(const Interrupted& what) const {
+        return what.again.empty() ? "" : "After an interruption";
+    }
+    std::string operator()(const QuickRun& what) const {
+        return what.again.empty() ? "" : "What was settled quickly is looked at again";
+    }
+    std::string operator()(const Night& what) const {
+        return what.expected ? "The flight goes into the dark" : "The flight doesn't go into the dark";
     }
     template<class Other> std::string operator()(const Other& /*what*/) const { return {}; }
 

@@ -148,6 +148,20 @@ private:
 
 } // namespace
 
+QuickRun asking(const State& state, const Quick& quick, bool again) {
+    QuickRun run{quick.firstSeq, quick.lastSeq, quick.points, quick.ms, {}};
+    std::vector<std::pair<std::int64_t, std::string>> counting;
+    for (const auto& [id, point] : state.points) {
+        const auto* last = point.last();
+        if (again && point.settled && last->looked() && last->seq >= run.first && last->seq <= run.last)
+            counting.emplace_back(last->seq, id);
+    }
+    std::sort(counting.begin(), counting.end());
+    for (auto& [seq, id] : counting)
+        run.again.push_back(std::move(id));
+    return run;
+}
+
 Pace paceOf(const airframe::Airframe& airframe, const std::vector<Event>& events) {
     Reader reader(airframe);
     for (const Event& event : events)

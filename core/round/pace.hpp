@@ -2,7 +2,7 @@
 // within the time that one takes. Numbers only: nobody is judged by them.
 #pragma once
 
-#include "round/event.hpp"
+#include "round/state.hpp"
 
 namespace ambit::round {
 
@@ -37,6 +37,9 @@ struct Pace {
     std::int64_t pausedMs = 0;     ///< of pauses that have ended
     Instant inHandSince; ///< when what is in hand now could be begun: the end of what was done before it
 };
+
+/// What is asked about such a run: with `again`, what of it counts still is to be settled again.
+[[nodiscard]] QuickRun asking(const State& state, const Quick& quick, bool again);
 
 /// Of a round's log, whole or as far as it has come. What the airframe doesn't know is left out. A clock that
 /// was set back counts as no time.

@@ -2,6 +2,7 @@
 
 #include "airframe/shape.hpp"
 #include "judge/limit.hpp"
+#include "round/back.hpp"
 
 #include <algorithm>
 
@@ -68,6 +69,12 @@ Result<const Point*> pointOf(const State& state, const Airframe& airframe, const
 // --- settling
 // --------------------------------------------------------------------------------------------------------
 
+/// One of these points opens it.
+bool opens(const Airframe& airframe, const std::vector<std::string>& points, const std::string& opening) {
+    return std::any_of(points.begin(), points.end(),
+                       [&](const std::string& id) { return contains(airframe.point(id)->opens, opening); });
+}
+
 /// In this walk: something opens it, or it was met open.
 bool opensInWalk(const State& state, const Airframe& airframe, const std::string& opening) {
     if (state.openings.at(opening).ever) return true;
@@ -77,7 +84,9 @@ bool opensInWalk(const State& state, const Airframe& airframe, const std::string
     });
 }
 
-Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const Point& point) {
+/// `told`: what is looked at before it in the same portion.
+Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const Point& point,
+                           const std::vector<std::string>& told = {}) {
     if (!standsAt(state, point.stands)) {
         return refuse(quoted(point.name) + " is settled from " + standNames(airframe, point.stands) + '.',
                       point.id, "Go there first.");
@@ -92,12 +101,13 @@ Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const P
     }
     for (const std::string& earlier : airframe.before(point)) {
         const auto found = state.points.find(earlier);
-        if (found == state.points.end() || found->second.settled) continue;
+        if (found == state.points.end() || found->second.settled || contains(told, earlier)) continue;
         return refuse(nameOf(airframe, earlier) + " comes before " + quoted(point.name) + '.', point.id,
                       "Settle it first.");
     }
     for (const std::string& id : point.through) {
-        if (state.openings.at(id).owed || !opensInWalk(state, airframe, id)) continue;
+        if (state.openings.at(id).owed || !opensInWalk(state, airframe, id) || opens(airframe, told, id))
+            continue;
         return refuse(quoted(airframe.opening(id)->name) + " is closed; " + quoted(point.name) +
                           " is seen through it.",
                       point.id, "Open it, or settle the point as not inspected.");
@@ -339,6 +349,68 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Alone& 
                   "Open a new round to walk it on your own.");
 }
 
+// --- no free hand, interrupted, in the dark
+// ----------------------------------------------------------------------------------------------
+
+Result<void> may(const State& state, const Airframe& airframe, const PortionBegun& begun) {
+    if (begun.points.empty() || begun.points.size() > mostInPortion)
+        return refuse("A portion has 1 to " + std::to_string(mostInPortion) + " points.");
+    std::vector<std::string> told;
+    for (const std::string& id : begun.points) {
+        const auto point = pointOf(state, airframe, id);
+        if (!point) return tl::unexpected(point.error());
+        if (state.points.at(id).settled || contains(told, id))
+            return refuse(quoted((*point)->name) +
+                              (contains(told, id) ? " stands in the portion twice." : " is settled already."),
+                          id);
+        if (auto looked = mayBeLookedAt(state, airframe, **point, told); !looked) return looked;
+        told.push_back(id);
+    }
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const PortionEnded& /*what*/) {
+    if (state.portion && state.portion->running) return {};
+    return refuse("Nothing is being looked at in a portion.");
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Interrupted& interrupted) {
+    const BackRule& rule = interrupted.rule;
+    if (rule.from == BackRule::From::points && (rule.points < 1 || rule.points > mostBack))
+        return refuse("One goes back by 1 to " + std::to_string(mostBack) + " points.");
+    if (interrupted.seconds < 0) return refuse("An interruption takes no less than no time.");
+    if (interrupted.again == askedBack(state, airframe, rule)) return {};
+    return refuse("That isn't what the rule asks for again.");
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const QuickRun& run) {
+    if (state.quickRun) return refuse("This was asked about once in this round.");
+    std::vector<std::string> counting; // settled in it, and still
+    std::int64_t looked = 0;
+    for (const auto& [id, point] : state.points)
+        for (const PointState::Settling& settling : point.settlings) {
+            if (settling.seq < run.first || settling.seq > run.last || !settling.looked()) continue;
+            ++looked;
+            if (point.settled && &settling == point.last()) counting.push_back(id);
+        }
+    const bool isThere = std::all_of(run.again.begin(), run.again.end(),
+                                     [&](const std::string& id) { return contains(counting, id); });
+    const std::set<std::string> once(run.again.begin(), run.again.end());
+    if (looked == run.points && run.last <= state.lastSeq && isThere && once.size() == run.again.size())
+        return {};
+    return refuse("These points were not settled there.");
+}
+
+Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Clock& /*clock*/) {
+    return {};
+}
+
+Result<void> may(const State& state, const Airframe& /*airframe*/, const Night& night) {
+    if (state.night != night.expected) return {};
+    return refuse(night.expected ? "The flight goes into the dark already."
+                                 : "The flight doesn't go into the dark.");
+}
+
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {
     const auto obstacles = against(state, airframe, concluded.fit);
     if (obstacles.empty()) return {};
@@ -385,17 +457,27 @@ Result<void> fitsPhase(Phase phase, const What& what) {
     return refuse("The round is signed and sealed; nothing can be added.", {}, "Open a new round.");
 }
 
+/// Who is up there, or on the way, has no hand for it.
+Result<void> fitsPortion(const State& state, const What& what) {
+    if (!state.portion || !state.portion->running) return {};
+    const auto is = [&]<class... Kinds>() { return (std::holds_alternative<Kinds>(what) || ...); };
+    if (is.template
+        operator()<PortionEnded, Paused, Resumed, Note, Asked, Answered, Declined, Light, Clock>())
+        return {};
+    return refuse("A portion is being looked at: nothing is settled meanwhile.", {},
+                  "Say first that you are down again.");
+}
+
 } // namespace
 
 Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
                        const std::vector<walk::Step>& plan) {
     const airframe::Walk* walk = airframe.walk(walkId);
     if (walk == nullptr) return fail(ErrorCode::notFound, "The airframe has no such walk.", walkId);
-    const std::set<std::string> points(walk->points.begin(), walk->points.end());
     for (std::size_t i = 0; i < plan.size(); ++i) {
         bool known = false;
         if (const auto* go = std::get_if<walk::Go>(&plan[i])) known = airframe.stand(go->stand) != nullptr;
-        if (const auto* settle = std::get_if<walk::Settle>(&plan[i])) known = points.contains(settle->point);
+        if (const auto* settle = std::get_if<walk::Settle>(&plan[i])) known = walk->has(settle->point, true);
         if (const auto* set = std::get_if<walk::Set>(&plan[i])) {
             const airframe::Setting* setting = airframe.setting(set->setting);
             known = setting != nullptr && setting->state(set->to) != nullptr;
@@ -410,6 +492,7 @@ Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
 
 Result<void> allowed(const State& state, const Airframe& airframe, const What& what) {
     if (auto fits = fitsPhase(state.phase, what); !fits) return fits;
+    if (auto fits = fitsPortion(state, what); !fits) return fits;
     return std::visit([&](const auto& one) { return may(state, airframe, one); }, what);
 }
 

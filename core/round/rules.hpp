@@ -30,6 +30,14 @@ namespace ambit::round {
 /// be said anywhere;
 /// - an unsettled point can't be re-opened, a settled one must be re-opened before it is settled again;
 /// - an opening is made when it is not owed and closed when it is;
+/// - a portion is of points that may be looked at here, those before them in it taken as done; while it runs
+/// nothing is settled, set, opened or closed, and nobody goes elsewhere;
+/// - after an interruption exactly what the operator's rule wants is settled again (askedBack); it ends what
+/// was kept in mind of a portion;
+/// - a quick run is asked about once in a round, of points that were settled in it;
+/// - night is said to be expected where it was not, or the other way;
+/// - the points of the last look are looked at when everything else is settled; what is settled, opened or
+/// closed after them asks for them again before a conclusion;
 /// - a conclusion needs every point of the walk settled, nothing owed and nothing asked that is still open;
 /// `fit` also no grounding finding and no not-inspected
 ///   point without a stated basis;
@@ -42,7 +50,7 @@ namespace ambit::round {
 
 /// One thing that stands against a conclusion.
 struct Obstacle {
-    enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question };
+    enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question, lastLook };
     Kind kind{};
     std::string id;    ///< of the point or opening; a question's number
     std::string by;    ///< who asked: of lookAgain (a point that was settled before) and question
@@ -52,6 +60,9 @@ struct Obstacle {
 /// Everything that stands against concluding `fit` (or not fit: unsettled, owed and asked only), in listed
 /// order.
 [[nodiscard]] std::vector<Obstacle> against(const State& state, const airframe::Airframe& airframe, bool fit);
+
+/// Points of the last look that count, but after which something was settled, set, opened or closed.
+[[nodiscard]] std::vector<std::string> lookedTooEarly(const State& state, const airframe::Airframe& airframe);
 
 [[nodiscard]] std::string toText(const Obstacle& obstacle, const airframe::Airframe& airframe);
 

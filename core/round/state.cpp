@@ -55,21 +55,29 @@ void enact(State& state, const Airframe& /*airframe*/, const Planned& planned, I
 void enact(State& state, const Airframe& /*airframe*/, const StandReached& reached, Instant /*at*/) {
     state.stand = reached.stand;
     state.standsReached.push_back(reached.stand);
+    state.standSeq = state.lastSeq + 1;
+    state.portion.reset();
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const SettingChanged& changed, Instant /*at*/) {
     state.settings[changed.setting] = changed.to;
+    state.touchedSeq = state.lastSeq + 1;
+    state.portion.reset();
 }
 
 void enact(State& state, const Airframe& airframe, const Settled& settled, Instant at) {
     PointState& point = state.points[settled.point];
-    point.settlings.push_back({settled, at, state.stand.value_or(""), state.settings});
+    const bool fromPortion = settled.outcome != Outcome::notInspected && state.portion &&
+                             contains(state.portion->points, settled.point);
+    point.settlings.push_back(
+        {settled, at, state.stand.value_or(""), state.settings, state.lastSeq + 1, fromPortion});
     point.settled = true;
     point.reopened = false;
     for (const std::int64_t number : point.asked) // whatever was seen, it was looked at again, or can't be
         end(askOf(state, number), Ask::Became::settled, at, {});
     point.asked.clear();
     const airframe::Point& described = *airframe.point(settled.point);
+    if (!described.lastLook && settled.outcome != Outcome::notInspected) state.touchedSeq = state.lastSeq + 1;
     // Looked at, it was opened, whatever was found; only sound puts something right.
     if (settled.outcome != Outcome::notInspected) {
         for (const std::string& id : described.opens)
@@ -114,10 +122,12 @@ void enact(State& state, const Airframe& /*airframe*/, const Declined& declined,
 
 void enact(State& state, const Airframe& /*airframe*/, const OpeningMade& made, Instant at) {
     open(state.openings[made.opening], at);
+    state.touchedSeq = state.lastSeq + 1;
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const OpeningClosed& closed, Instant at) {
     close(state.openings[closed.opening], at);
+    state.touchedSeq = state.lastSeq + 1;
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const Paused& /*what*/, Instant at) {
@@ -157,6 +167,52 @@ void enact(State& state, const Airframe& /*airframe*/, const Light& light, Insta
 
 void enact(State& state, const Airframe& /*airframe*/, const Alone& /*what*/, Instant /*at*/) {
     state.alone = true;
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const PortionBegun& begun, Instant at) {
+    state.portion = Portion{begun.points, true, at};
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const PortionEnded& ended, Instant /*at*/) {
+    state.portion->running = false;
+    if (!ended.looked) state.portion.reset();
+}
+
+/// By a rule, not for a reason of one point.
+void reopen(State& state, const std::vector<std::string>& points) {
+    for (const std::string& id : points) {
+        PointState& point = state.points[id];
+        point.settled = false;
+        point.reopened = true;
+        point.reopenedWhy.clear();
+    }
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Interrupted& interrupted, Instant at) {
+    state.interruptions.push_back({interrupted, at});
+    state.portion.reset(); // what was kept in mind is read again
+    reopen(state, interrupted.again);
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const QuickRun& run, Instant /*at*/) {
+    state.quickRun = run;
+    reopen(state, run.again);
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Clock& clock, Instant at) {
+    state.clockAheadMs = at.ms - clock.satellite.ms;
+}
+
+void enact(State& state, const Airframe& airframe, const Night& night, Instant /*at*/) {
+    state.night = night.expected;
+    for (const std::string& id : airframe.walk(state.opened.walk)->night) {
+        if (night.expected)
+            state.points[id];
+        else if (const auto point = state.points.find(id); point != state.points.end() &&
+                                                           point->second.settlings.empty() &&
+                                                           point->second.asked.empty())
+            state.points.erase(point);
+    }
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const Concluded& concluded, Instant /*at*/) {
@@ -295,6 +351,7 @@ walk::Situation situation(const State& state, const Airframe& /*airframe*/) {
     for (const auto& one : state.marked)
         now.marked.push_back(one.second.outline);
     now.lightGoes = state.lightLow;
+    now.night = state.night;
     return now;
 }
 

@@ -15,11 +15,14 @@ struct PointState {
         Instant at;
         std::string stand; ///< where; empty: before any stand was reached
         airframe::Settings settings;
+        std::int64_t seq = 0;     ///< of its event
+        bool fromPortion = false; ///< looked at in a portion, told of down again
+        [[nodiscard]] bool looked() const { return what.outcome != Outcome::notInspected; }
     };
     std::vector<Settling> settlings;
     bool settled = false;            ///< and nothing has asked for it again since
-    bool reopened = false;           ///< by whoever walks, and not settled since
-    std::string reopenedWhy;         ///< of the last re-opening
+    bool reopened = false;           ///< by whoever walks, or a rule of theirs, and not settled since
+    std::string reopenedWhy;         ///< of the last re-opening; empty: after an interruption or a quick run
     std::vector<std::int64_t> asked; ///< the open asks to look again here, by their numbers
 
     [[nodiscard]] const Settling* last() const { return settlings.empty() ? nullptr : &settlings.back(); }
@@ -59,6 +62,18 @@ struct Ask {
     [[nodiscard]] bool isOpen() const { return became == Became::open; }
 };
 
+/// What is looked at in one go, since no hand is free for more.
+struct Portion {
+    std::vector<std::string> points; ///< in the order told
+    bool running = true;             ///< on the way, and nothing is settled; else down again
+    Instant since;
+};
+
+struct Interruption {
+    Interrupted what;
+    Instant at; ///< when it was over
+};
+
 enum class Phase { walking, paused, concluded, sealed };
 
 struct State {
@@ -78,8 +93,16 @@ struct State {
     std::map<std::int64_t, MarkedArea> marked;   ///< by the area's number
     std::int64_t areasEver = 0;                  ///< marked in this round, those cleared again too
     bool lightLow = false;
-    bool alone = false;    ///< what others found that day is not shown
-    std::vector<Ask> asks; ///< the first has number 1
+    bool alone = false; ///< what others found that day is not shown
+    bool night = false; ///< what the airframe asks for then belongs to the walk
+    std::int64_t touchedSeq =
+        0; ///< of the last event that may have left something behind: the last look comes after
+    std::int64_t standSeq = 0;      ///< of the event by which one came to `stand`
+    std::optional<Portion> portion; ///< of this stand, running or to be asked for
+    std::vector<Interruption> interruptions;
+    std::optional<QuickRun> quickRun;         ///< that was asked about
+    std::optional<std::int64_t> clockAheadMs; ///< the device's clock before the satellites', as told last
+    std::vector<Ask> asks;                    ///< the first has number 1
     std::optional<Concluded> conclusion;
     std::optional<Signed> signature;
     std::int64_t pausedMs = 0; ///< time spent paused, of finished pauses

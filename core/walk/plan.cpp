@@ -31,7 +31,7 @@ double seconds(std::int64_t ms) {
 std::vector<const airframe::Point*> left(const Airframe& airframe, const airframe::Walk& walk,
                                          const Situation& now) {
     std::vector<const airframe::Point*> points;
-    for (const std::string& id : walk.points)
+    for (const std::string& id : airframe.pointsOf(walk, now.night))
         if (const auto* point = airframe.point(id); point != nullptr && !now.settled.contains(id))
             points.push_back(point);
     return points;
@@ -40,8 +40,8 @@ std::vector<const airframe::Point*> left(const Airframe& airframe, const airfram
 /// The point and all unsettled that comes before it; what its settings need, too, if they are to be changed.
 void addWithBefore(PointIds& chosen, const Airframe& airframe, const airframe::Walk& walk,
                    const Situation& now, const airframe::Point& point, bool withNeeds) {
-    const bool inWalk = std::find(walk.points.begin(), walk.points.end(), point.id) != walk.points.end();
-    if (!inWalk || now.settled.contains(point.id) || !chosen.insert(point.id).second) return;
+    if (!walk.has(point.id, now.night) || now.settled.contains(point.id) || !chosen.insert(point.id).second)
+        return;
     for (const std::string& earlier : airframe.before(point))
         if (const auto* its = airframe.point(earlier))
             addWithBefore(chosen, airframe, walk, now, *its, withNeeds);
@@ -96,7 +96,7 @@ public:
     /// Point after point, where all together are too much.
     Result<void> addOneByOne() {
         PointIds tried;
-        for (const std::string& id : walk.points) {
+        for (const std::string& id : airframe.pointsOf(walk, now.night)) {
             const auto* point = airframe.point(id);
             if (point == nullptr || now.settled.contains(id) || !tried.insert(id).second) continue;
             PointIds stage;

@@ -63,6 +63,7 @@ struct Situation {
     std::set<std::string> settled;         ///< points that need no more settling (of the whole airframe)
     std::set<std::string> soundPoints;     ///< those settled sound: a change's `needs` look here
     std::optional<std::string> firstZone;  ///< the person wants this zone next
+    bool night = false;                    ///< points for the night belong to the walk
     bool lightGoes = false;                ///< climb while one can see: raised stands come first
     std::set<std::string> blocked;         ///< stands that can't be used
     std::vector<airframe::Outline> marked; ///< what else stands in the way: a wall, a neighbouring machine

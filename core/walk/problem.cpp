@@ -37,7 +37,7 @@ Result<Model> Model::of(const Airframe& airframe, const std::string& walkId, con
     if (walk == nullptr) return unknown("walk", walkId);
     if (now.stand && airframe.stand(*now.stand) == nullptr) return unknown("stand", *now.stand);
     if (now.firstZone && airframe.zone(*now.firstZone) == nullptr) return unknown("zone", *now.firstZone);
-    for (const std::string& id : walk->points)
+    for (const std::string& id : airframe.pointsOf(*walk, now.night))
         if (airframe.point(id) == nullptr) return unknown("point", id);
     Model model;
     model.airframe = &airframe;
@@ -63,7 +63,7 @@ void Model::addTasks(const airframe::Walk& walk, const Situation& now, const std
     std::map<std::string, std::size_t> rank;
     for (const std::string& id : order)
         rank.try_emplace(id, rank.size());
-    for (const std::string& id : walk.points) {
+    for (const std::string& id : airframe->pointsOf(walk, now.night)) {
         const airframe::Point* point = airframe->point(id);
         if (now.settled.contains(id) || (among && !among(*point))) continue;
         rank.try_emplace(id, rank.size());
@@ -132,7 +132,7 @@ void Model::addTurns(const airframe::Walk& walk, const Situation& now) {
             }
             bool ever = true;
             for (const std::string& need : change.needs) {
-                if (std::find(walk.points.begin(), walk.points.end(), need) == walk.points.end()) continue;
+                if (!walk.has(need, now.night)) continue;
                 if (now.soundPoints.contains(need)) continue;
                 const auto task = numbers.find(need);
                 ever = ever && task != numbers.end(); // settled, and not sound

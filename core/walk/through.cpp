@@ -60,7 +60,7 @@ private:
         if (change == nullptr) return set.setting + " doesn't go from " + from + " to " + set.to;
         if (!standsAt(change->stands)) return set.setting + " isn't changed from this stand";
         for (const std::string& need : change->needs) {
-            if (contains(walk.points, need) && !now.soundPoints.contains(need))
+            if (walk.has(need, now.night) && !now.soundPoints.contains(need))
                 return need + " has to be sound before";
         }
         ms += milliseconds(change->seconds);
@@ -72,13 +72,13 @@ private:
 
     std::string take(const Settle& settle) {
         const airframe::Point* point = airframe.point(settle.point);
-        if (point == nullptr || !contains(walk.points, settle.point))
+        if (point == nullptr || !walk.has(settle.point, now.night))
             return settle.point + " isn't a point of this walk";
         if (now.settled.contains(settle.point)) return settle.point + " is settled already";
         if (!standsAt(point->stands)) return settle.point + " isn't settled from this stand";
         if (!airframe::holds(point->when, now.settings)) return settle.point + " needs another setting";
         for (const std::string& earlier : airframe.before(*point)) {
-            if (contains(walk.points, earlier) && !now.settled.contains(earlier))
+            if (walk.has(earlier, now.night) && !now.settled.contains(earlier))
                 return earlier + " comes before " + settle.point;
         }
         ms += milliseconds(point->seconds);

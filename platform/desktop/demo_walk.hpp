@@ -50,6 +50,12 @@ private:
     [[nodiscard]] Result<void> act(const script::Ask& what);
     [[nodiscard]] Result<void> act(const script::Answer& what);
     [[nodiscard]] Result<void> act(const script::Decline& what);
+    [[nodiscard]] Result<void> act(const script::Portion& what);
+    [[nodiscard]] Result<void> act(const script::Down& what);
+    [[nodiscard]] Result<void> act(const script::Interrupt& what);
+    [[nodiscard]] Result<void> act(const script::Quick& what);
+    [[nodiscard]] Result<void> act(const script::Satellites& what);
+    [[nodiscard]] Result<void> act(const script::Dark& what);
     [[nodiscard]] Result<void> act(const script::Follow& what);
     [[nodiscard]] Result<void> act(const script::Conclude& what);
     [[nodiscard]] Result<void> act(const script::Sign& what);

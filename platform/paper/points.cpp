@@ -33,12 +33,21 @@ void addHeader(Sheet& sheet) {
     sheet.line(area::left, area::right, ink::black, 0.8);
 }
 
+/// How it was told, where that wasn't by touch at the stand.
+QString toldWords(const Entry& entry) {
+    QString words;
+    if (entry.fromPortion) words += QStringLiteral(", told down again");
+    if (entry.settled->by == round::By::key) words += QStringLiteral(", by key");
+    return words;
+}
+
 /// One settling, said in a line under the one that counts.
 QString earlierWords(const Context& context, const PointView& point, const Entry& entry) {
     const QString at = context.clock.time(entry.at) + u' ';
     if (!entry.settled) return at + againWords(entry);
     const round::Settled& settled = *entry.settled;
     QString words = at + outcomeWord(settled.outcome);
+    words += toldWords(entry);
     if (settled.value) words += QStringLiteral(", ") + valueWords(*point.point, settled);
     if (settled.outcome == round::Outcome::finding)
         words += QStringLiteral(" (") + severityWords(settled.severity).toLower() + QStringLiteral("): ") +
@@ -55,6 +64,7 @@ std::vector<Text> cellsOf(const Context& context, const PointView& point) {
     if (settled.outcome == round::Outcome::finding)
         outcome += settled.severity == airframe::Severity::grounds ? QStringLiteral(", grounds")
                                                                    : QStringLiteral(", for assessment");
+    outcome += toldWords(entry);
     const std::array<QString, 7> words{QString::number(point.number),
                                        shown(point.point->name),
                                        standName(context.view, entry.stand),

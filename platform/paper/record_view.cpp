@@ -44,6 +44,12 @@ public:
         return {};
     }
 
+    /// What belonged to the walk for a while only, and was never settled, isn't told.
+    void end() {
+        std::erase_if(view.points,
+                      [&](const PointView& point) { return !view.state.points.contains(point.point->id); });
+    }
+
 private:
     void add(Kind kind, Instant at, std::string id, std::string words) {
         view.timeline.push_back({kind, at, std::move(id), std::move(words), {}, false, false});
@@ -58,7 +64,8 @@ private:
     }
     void note(const round::Settled& what, Instant at) {
         PointView& point = view.points[index.at(what.point)];
-        point.entries.push_back({Entry::Kind::settled, at, stand(), what, {}, {}});
+        const bool fromPortion = view.state.points.at(what.point).last()->fromPortion;
+        point.entries.push_back({Entry::Kind::settled, at, stand(), what, {}, {}, fromPortion});
         // One line tells a run of them.
         const auto& line = view.timeline;
         if (line.back().kind != Kind::settled) add(Kind::settled, at, {}, {});
@@ -70,6 +77,45 @@ private:
         ++view.reopenings;
     }
     void note(const round::Alone& /*what*/, Instant at) { add(Kind::alone, at, {}, {}); }
+    [[nodiscard]] std::vector<int> numbersOf(const std::vector<std::string>& points) const {
+        std::vector<int> numbers;
+        for (const std::string& id : points)
+            numbers.push_back(view.points[index.at(id)].number);
+        return numbers;
+    }
+    void note(const round::PortionBegun& what, Instant at) {
+        add(Kind::portion, at, {}, {});
+        view.timeline.back().numbers = numbersOf(what.points);
+    }
+    void note(const round::PortionEnded& what, Instant at) {
+        add(Kind::down, at, {}, what.looked ? "" : "to be looked at once more");
+    }
+    void note(const round::Interrupted& what, Instant at) {
+        add(Kind::interrupted, at, std::to_string(view.state.interruptions.size() - 1), {});
+        goBack(what.again, at, "after an interruption");
+    }
+    void note(const round::QuickRun& what, Instant at) {
+        add(Kind::quick, at, {}, {});
+        goBack(what.again, at, "settled quickly");
+    }
+    void goBack(const std::vector<std::string>& points, Instant at, const std::string& why) {
+        view.timeline.back().numbers = numbersOf(points);
+        for (const std::string& id : points)
+            tell(id, {Entry::Kind::back, at, stand(), std::nullopt, why, {}});
+    }
+    void note(const round::Clock& what, Instant at) { add(Kind::clock, at, {}, toText(what.satellite)); }
+    void note(const round::Night& what, Instant at) {
+        add(Kind::night, at, {}, what.bySun ? "sun" : "pilot");
+        view.timeline.back().low = what.expected;
+        // They come after all others, so that no number changes.
+        for (const std::string& id : view.walk->night) {
+            const bool isThere = view.state.points.contains(id);
+            if (isThere && !index.contains(id)) {
+                index[id] = view.points.size();
+                view.points.push_back({static_cast<int>(view.points.size()) + 1, airframe.point(id), {}});
+            }
+        }
+    }
     void note(const round::Asked& what, Instant at) {
         const round::Statement& said = what.statement;
         add(Kind::asked, at, std::to_string(what.ask), said.words);
@@ -183,6 +229,7 @@ Result<void> replay(RecordView& view, const airframe::Airframe& airframe, const 
             return fail(told.error().code, told.error().what, pointer + " " + told.error().where,
                         told.error().remedy);
     }
+    replay.end();
     return {};
 }
 

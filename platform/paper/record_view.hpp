@@ -10,15 +10,17 @@
 
 namespace ambit::paper {
 
-/// One time a point was settled, or re-opened, or asked for again, or that was declined.
+/// One time a point was settled, or re-opened, or asked for again, or that was declined, or a rule wanted it
+/// again.
 struct Entry {
-    enum class Kind { settled, reopened, asked, declined };
+    enum class Kind { settled, reopened, asked, declined, back };
     Kind kind = Kind::settled;
     Instant at;
     std::string stand; ///< id; empty: none reached yet
     std::optional<round::Settled> settled;
-    std::string words; ///< why it was re-opened or declined; what was asked
-    std::string by;    ///< who asked
+    std::string words;        ///< why it was re-opened or declined; what was asked
+    std::string by;           ///< who asked
+    bool fromPortion = false; ///< looked at in one go, told down again
 };
 
 struct PointView {
@@ -58,6 +60,12 @@ struct TimelineEntry {
         cleared,
         light,
         alone,
+        portion,
+        down,
+        interrupted,
+        quick,
+        clock,
+        night,
         asked,
         answered,
         declined,
@@ -68,7 +76,7 @@ struct TimelineEntry {
     Instant at;
     std::string id;           ///< of stand, setting, opening or point; number of a marked area or an ask
     std::string words;        ///< state id of a setting; else what was said
-    std::vector<int> numbers; ///< settled points
+    std::vector<int> numbers; ///< settled points, or those to be settled again
     bool fit = false;         ///< as concluded
     bool low = false;         ///< the light
 };

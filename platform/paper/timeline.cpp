@@ -53,6 +53,50 @@ QString toWhom(const RecordView& view, const TimelineEntry& entry) {
     return shown(ask.what.who.name) + QStringLiteral(", ") + askWords(view, ask) + QStringLiteral(": ");
 }
 
+QString causeWords(round::Interrupted::Cause cause) {
+    using Cause = round::Interrupted::Cause;
+    switch (cause) {
+    case Cause::paused:
+        return QStringLiteral("paused");
+    case Cause::call:
+        return QStringLiteral("a call");
+    case Cause::locked:
+        return QStringLiteral("the screen was locked");
+    case Cause::away:
+        return QStringLiteral("away from the screen");
+    case Cause::silent:
+        return QStringLiteral("nothing was told");
+    case Cause::stopped:
+        break;
+    }
+    return QStringLiteral("the program was closed");
+}
+
+QString againWordsOf(const TimelineEntry& entry) {
+    return entry.numbers.empty() ? QStringLiteral("; nothing to settle again")
+                                 : QStringLiteral("; to be settled again: ") + ranges(entry.numbers);
+}
+
+QString interruptionWords(const RecordView& view, const TimelineEntry& entry) {
+    const round::Interrupted& what = view.state.interruptions[std::stoul(entry.id)].what;
+    QString rule = QStringLiteral("from the start");
+    if (what.rule.from == round::BackRule::From::stand) rule = QStringLiteral("the stand again");
+    if (what.rule.from == round::BackRule::From::points)
+        rule = QStringLiteral("back ") +
+               counted(what.rule.points, QStringLiteral("point"), QStringLiteral("points"));
+    return causeWords(what.cause) + QStringLiteral(" for ") + lasted(what.seconds * 1000) +
+           QStringLiteral("; rule: ") + rule + againWordsOf(entry);
+}
+
+QString quickWords(const RecordView& view, const TimelineEntry& entry) {
+    const round::QuickRun& run = *view.state.quickRun; // one in a round
+    return QStringLiteral("%1 points within %2 s, less than one of them takes; ")
+               .arg(run.points)
+               .arg(QString::number(static_cast<double>(run.ms) / 1000, 'f', 1)) +
+           (run.again.empty() ? QStringLiteral("said to be meant so")
+                              : QStringLiteral("looked at again: ") + ranges(entry.numbers));
+}
+
 Line lineOf(const RecordView& view, const TimelineEntry& entry) {
     switch (entry.kind) {
     case Kind::opened:
@@ -94,6 +138,21 @@ Line lineOf(const RecordView& view, const TimelineEntry& entry) {
         return {QStringLiteral("Light"), entry.low ? QStringLiteral("low") : QStringLiteral("good again")};
     case Kind::alone:
         return {QStringLiteral("On one's own"), QStringLiteral("what others found that day was not shown")};
+    case Kind::portion:
+        return {QStringLiteral("In one go"), ranges(entry.numbers)};
+    case Kind::down:
+        return {QStringLiteral("Down again"), shown(entry.words)};
+    case Kind::interrupted:
+        return {QStringLiteral("Interrupted"), interruptionWords(view, entry)};
+    case Kind::quick:
+        return {QStringLiteral("Quick"), quickWords(view, entry)};
+    case Kind::clock:
+        return {QStringLiteral("Clock"), QStringLiteral("satellite time was ") + shown(entry.words)};
+    case Kind::night:
+        return {QStringLiteral("Night"), !entry.low ? QStringLiteral("the flight doesn't go into the dark")
+                                         : entry.words == "sun"
+                                             ? QStringLiteral("it was dark")
+                                             : QStringLiteral("the flight goes into the dark")};
     case Kind::asked: {
         const round::Ask& ask = askOf(view, entry);
         return {QStringLiteral("Asked"),

@@ -37,6 +37,11 @@ std::vector<Fact> factsOf(const Context& context) {
         facts.push_back({QStringLiteral("Place"), shown(place->latitude) + QStringLiteral("°, ") +
                                                       shown(place->longitude) +
                                                       QStringLiteral("° (WGS 84)")});
+    if (const auto ahead = view.state.clockAheadMs)
+        facts.push_back(
+            {QStringLiteral("Clock"), QStringLiteral("the device's was ") + lasted(std::abs(*ahead)) +
+                                          (*ahead < 0 ? QStringLiteral(" behind satellite time")
+                                                      : QStringLiteral(" ahead of satellite time"))});
     return facts;
 }
 
@@ -112,6 +117,9 @@ void addCounts(const Context& context) {
     if (view.reopenings > 0)
         also << counted(view.reopenings, QStringLiteral("re-opened and settled again"),
                         QStringLiteral("re-opened and settled again"));
+    if (const auto cuts = static_cast<int>(view.state.interruptions.size()); cuts > 0)
+        also << counted(cuts, QStringLiteral("interruption"), QStringLiteral("interruptions"));
+    if (view.state.night) also << QStringLiteral("for a flight that goes into the dark");
     if (const auto asks = static_cast<int>(view.state.asks.size()); asks > 0)
         also << counted(asks, QStringLiteral("thing asked by who followed"),
                         QStringLiteral("things asked by those who followed"));

@@ -72,6 +72,10 @@ QString duration(std::int64_t ms) {
            QStringLiteral(" %1 h").arg(hours % 24);
 }
 
+QString lasted(std::int64_t ms) {
+    return ms < 120'000 ? QStringLiteral("%1 s").arg(ms / 1000) : duration(ms);
+}
+
 QString groups(const std::string& hex) {
     QStringList parts;
     for (std::size_t i = 0; i < hex.size(); i += 4)
@@ -101,6 +105,8 @@ QString againWords(const Entry& entry) {
         return QStringLiteral("asked by %1 to be looked at again").arg(shown(entry.by)) + words;
     case Entry::Kind::declined:
         return QStringLiteral("what %1 asked was declined").arg(shown(entry.by)) + words;
+    case Entry::Kind::back:
+        return QStringLiteral("to be settled again: ") + shown(entry.words);
     case Entry::Kind::reopened:
     case Entry::Kind::settled:
         break;

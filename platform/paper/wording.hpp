@@ -28,6 +28,7 @@ private:
 
 [[nodiscard]] QString utcTime(Instant at);       ///< 05:30
 [[nodiscard]] QString utcDate(Instant at);       ///< 20 June 2026
+[[nodiscard]] QString lasted(std::int64_t ms);   ///< as duration; under two minutes in seconds
 [[nodiscard]] QString duration(std::int64_t ms); ///< 35 min, 2 h 5 min, 3 days 4 h
 
 /// 9f86 d081 … four digits a group.

@@ -3,6 +3,9 @@
 #include "base/canonical.hpp"
 #include "base/files.hpp"
 #include "base/hash.hpp"
+#include "round/back.hpp"
+#include "round/pace.hpp"
+#include "round/portion.hpp"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -119,9 +122,7 @@ Result<void> Player::playSingle(const Action& action) {
             settled.photos.push_back(photo->photo);
             photos.push_back(std::move(*photo));
         }
-        if (settled.outcome == round::Outcome::notInspected)
-            return round->actAndReplan(std::move(settled), at);
-        return act(std::move(settled), photos);
+        return round->actAndReplan(std::move(settled), at, photos);
     };
     const auto anew = [&](round::What what) { return round->actAndReplan(std::move(what), at); };
     const auto mark = [&](const Mark& area) {
@@ -132,46 +133,71 @@ Result<void> Player::playSingle(const Action& action) {
         if (!asked) return tl::unexpected(asked.error());
         return anew(std::move(*asked));
     };
+    const auto portion = [&](const Portion& a) -> Result<void> {
+        auto points = round::nextPortion(round->state(), round->airframe(), a.most);
+        if (points.empty())
+            return fail(ErrorCode::refused, "The plan has nothing to be looked at here next.", "",
+                        "Go where it leads first.");
+        return act(round::PortionBegun{std::move(points)});
+    };
+    const auto interrupt = [&](const Interrupt& a) {
+        return anew(round::Interrupted{a.cause, a.seconds, a.rule,
+                                       round::askedBack(round->state(), round->airframe(), a.rule)});
+    };
+    const auto quick = [&](const Quick& a) -> Result<void> {
+        const auto pace = round::paceOf(round->airframe(), round->events());
+        if (pace.quick.empty()) return fail(ErrorCode::refused, "Nothing was settled quickly.");
+        return anew(round::asking(round->state(), pace.quick.front(), a.again));
+    };
     const auto notHere = [](const auto&) -> Result<void> {
         return fail(ErrorCode::invalid, "This action has no place here.", "",
                     "A round is opened first and signed last.");
     };
-    auto done = std::visit(Overloaded{[&](const Go& a) { return anew(round::StandReached{a.stand}); },
-                                      [&](const TapZone& a) { return round->goToZone(a.zone, at); },
-                                      [&](const Change& a) {
-                                          return act(round::SettingChanged{a.setting, a.to});
-                                      },
-                                      [&](const Settle& a) { return settle(a); },
-                                      [&](const Reopen& a) {
-                                          return anew(round::Reopened{a.point, a.why});
-                                      },
-                                      [&](const Made& a) { return act(round::OpeningMade{a.opening}); },
-                                      [&](const Closed& a) { return act(round::OpeningClosed{a.opening}); },
-                                      [&](const Pause&) { return act(round::Paused{}); },
-                                      [&](const Resume&) { return anew(round::Resumed{}); },
-                                      [&](const Note& a) { return act(round::Note{a.words}); },
-                                      [&](const Block& a) {
-                                          return anew(round::StandBlocked{a.stand, a.why});
-                                      },
-                                      [&](const Free& a) { return anew(round::StandFree{a.stand}); },
-                                      [&](const Mark& a) { return mark(a); },
-                                      [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
-                                      [&](const Lighting& a) { return anew(round::Light{a.low}); },
-                                      [&](const Alone&) { return act(round::Alone{}); },
-                                      [&](const Ask& a) { return hear(a); },
-                                      [&](const Answer& a) {
-                                          return act(round::Answered{a.ask, a.words});
-                                      },
-                                      [&](const Decline& a) {
-                                          return anew(round::Declined{a.ask, a.why});
-                                      },
-                                      [&](const Conclude& a) {
-                                          return act(round::Concluded{a.fit, a.reasons});
-                                      },
-                                      [&](const Follow& a) { return notHere(a); },
-                                      [&](const Open& a) { return notHere(a); },
-                                      [&](const Sign& a) { return notHere(a); }},
-                           action.what);
+    auto done = std::visit(
+        Overloaded{[&](const Go& a) { return anew(round::StandReached{a.stand}); },
+                   [&](const TapZone& a) { return round->goToZone(a.zone, at); },
+                   [&](const Change& a) {
+                       return anew(round::SettingChanged{a.setting, a.to});
+                   },
+                   [&](const Settle& a) { return settle(a); },
+                   [&](const Reopen& a) {
+                       return anew(round::Reopened{a.point, a.why});
+                   },
+                   [&](const Made& a) { return anew(round::OpeningMade{a.opening}); },
+                   [&](const Closed& a) { return anew(round::OpeningClosed{a.opening}); },
+                   [&](const Pause&) { return act(round::Paused{}); },
+                   [&](const Resume&) { return anew(round::Resumed{}); },
+                   [&](const Note& a) { return act(round::Note{a.words}); },
+                   [&](const Block& a) {
+                       return anew(round::StandBlocked{a.stand, a.why});
+                   },
+                   [&](const Free& a) { return anew(round::StandFree{a.stand}); },
+                   [&](const Mark& a) { return mark(a); },
+                   [&](const Clear& a) { return anew(round::AreaCleared{a.area}); },
+                   [&](const Lighting& a) { return anew(round::Light{a.low}); },
+                   [&](const Alone&) { return act(round::Alone{}); },
+                   [&](const Ask& a) { return hear(a); },
+                   [&](const Answer& a) {
+                       return act(round::Answered{a.ask, a.words});
+                   },
+                   [&](const Decline& a) {
+                       return anew(round::Declined{a.ask, a.why});
+                   },
+                   [&](const Portion& a) { return portion(a); },
+                   [&](const Down& a) { return act(round::PortionEnded{a.looked}); },
+                   [&](const Interrupt& a) { return interrupt(a); },
+                   [&](const Quick& a) { return quick(a); },
+                   [&](const Satellites& a) { return act(round::Clock{{at.ms + a.seconds * 1000}}); },
+                   [&](const Dark& a) {
+                       return anew(round::Night{a.expected, a.bySun});
+                   },
+                   [&](const Conclude& a) {
+                       return act(round::Concluded{a.fit, a.reasons});
+                   },
+                   [&](const Follow& a) { return notHere(a); },
+                   [&](const Open& a) { return notHere(a); },
+                   [&](const Sign& a) { return notHere(a); }},
+        action.what);
     if (done) now = at;
     return done;
 }

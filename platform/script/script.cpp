@@ -10,6 +10,8 @@ namespace ambit::script {
 
 namespace {
 
+constexpr std::int64_t mostSecondsOff = std::int64_t{366} * 86400;
+
 /// {name: decimal text, …}; empty where it isn't there.
 std::map<std::string, std::string> decimals(Fields& fields, const char* name) {
     std::map<std::string, std::string> values;
@@ -75,6 +77,10 @@ Settle readSettle(Fields& fields, round::Outcome outcome) {
     Settle settle;
     settle.what.outcome = outcome;
     settle.what.point = fields.text("point");
+    if (fields.has("by")) {
+        (void)fields.word("by", {"key"});
+        settle.what.by = round::By::key;
+    }
     if (outcome != round::Outcome::notInspected && fields.has("value"))
         settle.what.value = fields.decimal("value");
     if (outcome == round::Outcome::finding) {
@@ -127,6 +133,18 @@ Ask readAsk(Fields& fields) {
     return ask;
 }
 
+Interrupt readInterrupt(Fields& fields) {
+    Interrupt interrupt;
+    interrupt.cause = static_cast<round::Interrupted::Cause>(
+        fields.word("cause", {"paused", "call", "locked", "away", "silent", "stopped"}));
+    interrupt.seconds = fields.integer("seconds", 0, mostSecondsOff);
+    interrupt.rule.from =
+        static_cast<round::BackRule::From>(fields.word("rule", {"points", "stand", "start"}));
+    if (interrupt.rule.from == round::BackRule::From::points)
+        interrupt.rule.points = static_cast<int>(fields.integer("back", 1, round::mostBack));
+    return interrupt;
+}
+
 Conclude readConclude(Fields& fields) {
     return {fields.word("result", {"fit", "not fit"}) == 0, fields.textIfThere("reasons")};
 }
@@ -162,6 +180,18 @@ std::optional<Doing> readDoing(const std::string& word, Fields& fields) {
     if (word == "asked") return readAsk(fields);
     if (word == "answer") return Answer{fields.integer("ask", 1, round::mostAsks), fields.text("words")};
     if (word == "decline") return Decline{fields.integer("ask", 1, round::mostAsks), fields.text("why")};
+    if (word == "portion")
+        return Portion{fields.has("most") ? static_cast<int>(fields.integer(
+                                                "most", 1, static_cast<std::int64_t>(round::mostInPortion)))
+                                          : Portion{}.most};
+    if (word == "down") return Down{fields.word("is", {"looked at", "given up"}) == 0};
+    if (word == "interrupted") return readInterrupt(fields);
+    if (word == "quick") return Quick{fields.word("answer", {"again", "meant"}) == 0};
+    if (word == "satellites") return Satellites{fields.integer("seconds", -mostSecondsOff, mostSecondsOff)};
+    if (word == "night") {
+        const bool expected = fields.word("is", {"expected", "not expected"}) == 0;
+        return Dark{expected, fields.word("by", {"sun", "pilot"}) == 0};
+    }
     if (word == "follow") return readFollow(fields);
     if (word == "conclude") return readConclude(fields);
     if (word == "sign") return Sign{};

@@ -84,6 +84,27 @@ struct Decline {
     std::int64_t ask = 0;
     std::string why;
 };
+struct Portion { ///< the next points, told and then looked at in one go
+    int most = 5;
+};
+struct Down { ///< down again
+    bool looked = true;
+};
+struct Interrupt {
+    round::Interrupted::Cause cause{};
+    std::int64_t seconds = 0;
+    round::BackRule rule;
+};
+struct Quick { ///< what was settled quickly first is asked about
+    bool again = false;
+};
+struct Satellites { ///< say that it is this much later or earlier than the device's clock has it
+    std::int64_t seconds = 0;
+};
+struct Dark {
+    bool expected = true;
+    bool bySun = false;
+};
 struct Follow {
     std::optional<std::string> until;
     std::map<std::string, std::string> values; ///< point → measured value
@@ -94,9 +115,9 @@ struct Conclude {
 };
 struct Sign {};
 
-using Doing =
-    std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note, Block, Free,
-                 Mark, Clear, Lighting, Alone, Ask, Answer, Decline, Follow, Conclude, Sign>;
+using Doing = std::variant<Open, Go, TapZone, Change, Settle, Reopen, Made, Closed, Pause, Resume, Note,
+                           Block, Free, Mark, Clear, Lighting, Alone, Ask, Answer, Decline, Portion, Down,
+                           Interrupt, Quick, Satellites, Dark, Follow, Conclude, Sign>;
 
 struct Action {
     Doing what;

@@ -362,14 +362,6 @@ QString FollowedRound::inHandText() const {
                     : tr("In hand for %1").arg(spent);
 }
 
-/// "4 points in 3 s", "3 points in 0.8 s"
-QString FollowedRound::quickText(const round::Quick& one) const {
-    const double seconds = static_cast<double>(one.ms) / 1000;
-    return tr("%1 points in %2 s")
-        .arg(one.points)
-        .arg(QLocale::c().toString(seconds, 'g', seconds < 10 ? 2 : 3));
-}
-
 QVariantList FollowedRound::stands() const {
     const round::Pace its = shownPace();
     QVariantList list;
@@ -377,7 +369,7 @@ QVariantList FollowedRound::stands() const {
         const auto* place = airframe->stand(one.stand);
         QStringList hasty;
         for (const round::Quick& quick : its.quick)
-            if (quick.stand == one.stand) hasty << quickText(quick);
+            if (quick.stand == one.stand) hasty << quickText(quick.points, quick.ms);
         const double share =
             one.expectedMs == 0 ? 0 : static_cast<double>(one.ms) / static_cast<double>(one.expectedMs);
         list << QVariantMap{{QStringLiteral("stand"), text(one.stand)},
@@ -400,7 +392,7 @@ QVariantList FollowedRound::quick() const {
         const auto at = static_cast<std::size_t>(one.firstSeq - 1);
         list << QVariantMap{{QStringLiteral("seq"), static_cast<int>(one.firstSeq)},
                             {QStringLiteral("seconds"), static_cast<double>(walkedMs[at]) / 1000},
-                            {QStringLiteral("text"), quickText(one)},
+                            {QStringLiteral("text"), quickText(one.points, one.ms)},
                             {QStringLiteral("standName"), place == nullptr ? QString() : text(place->name)}};
     }
     return list;

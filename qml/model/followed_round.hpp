@@ -183,7 +183,6 @@ private:
     [[nodiscard]] std::size_t shownCount() const { return cursor ? *cursor : log.size(); }
     [[nodiscard]] round::Pace shownPace() const;
     [[nodiscard]] const airframe::Stand* stand() const;
-    [[nodiscard]] QString quickText(const round::Quick& one) const;
     void measure();
     void showCount(std::optional<std::size_t> count);
     void update();

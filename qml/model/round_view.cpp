@@ -71,14 +71,14 @@ Result<void> RoundView::reach(const std::string& standId) {
 bool RoundView::changeSetting() {
     if (card.kind != QStringLiteral("set"))
         return committed(fail(ErrorCode::refused, "There is nothing to set now."));
-    return committed(act(round::SettingChanged{card.settingId.toStdString(), card.settingTo.toStdString()}));
+    return committed(round.actAndReplan(
+        round::SettingChanged{card.settingId.toStdString(), card.settingTo.toStdString()}, now()));
 }
 
 bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos) {
     if (card.point == nullptr) return committed(noPoint());
     what.point = card.point->id;
-    const bool unseen = what.outcome == round::Outcome::notInspected;
-    auto done = unseen ? round.actAndReplan(std::move(what), now()) : act(std::move(what), photos);
+    auto done = round.actAndReplan(std::move(what), now(), photos);
     if (done) chosen = nullptr;
     return committed(done);
 }
@@ -143,11 +143,11 @@ bool RoundView::tapZone(const QString& zoneId) {
 }
 
 bool RoundView::made(const QString& openingId) {
-    return committed(act(round::OpeningMade{openingId.toStdString()}));
+    return committed(round.actAndReplan(round::OpeningMade{openingId.toStdString()}, now()));
 }
 
 bool RoundView::closed(const QString& openingId) {
-    return committed(act(round::OpeningClosed{openingId.toStdString()}));
+    return committed(round.actAndReplan(round::OpeningClosed{openingId.toStdString()}, now()));
 }
 
 bool RoundView::pause() {

@@ -96,6 +96,30 @@ public:
     QString operator()(const round::Declined& what) const {
         return Words::tr("Declined %1: %2").arg(what.ask).arg(text(what.why));
     }
+    QString operator()(const round::PortionBegun& what) const {
+        QStringList names;
+        for (const std::string& id : what.points)
+            names << pointName(id);
+        return Words::tr("Looked at in one go: %1").arg(names.join(QStringLiteral(", ")));
+    }
+    QString operator()(const round::PortionEnded& what) const {
+        return what.looked ? Words::tr("Down again, and asked for each")
+                           : Words::tr("Down again: to be looked at once more");
+    }
+    QString operator()(const round::Interrupted& what) const { return interruptedText(what); }
+    QString operator()(const round::QuickRun& what) const {
+        const QString words = quickText(static_cast<int>(what.points), what.ms);
+        return what.again.empty() ? Words::tr("%1: it was meant so").arg(words)
+                                  : Words::tr("%1: looked at again").arg(words);
+    }
+    QString operator()(const round::Clock& what) const {
+        return Words::tr("Satellite time was %1").arg(text(ambit::toText(what.satellite)));
+    }
+    QString operator()(const round::Night& what) const {
+        if (!what.expected) return Words::tr("The flight doesn't go into the dark");
+        return what.bySun ? Words::tr("It is dark: what is asked for at night is added")
+                          : Words::tr("The flight goes into the dark: what is asked for at night is added");
+    }
     QString operator()(const round::Concluded& what) const { return conclusionText(what.fit); }
     QString operator()(const round::Withdrawn& what) const {
         return Words::tr("Conclusion withdrawn: %1").arg(text(what.why));

@@ -169,4 +169,60 @@ QString askTitle(round::Statement::Kind kind, const QString& point) {
     return point.isEmpty() ? Words::tr("A remark") : Words::tr("A remark on %1").arg(name);
 }
 
+QString quickText(int points, std::int64_t ms) {
+    const double seconds = static_cast<double>(ms) / 1000;
+    return Words::tr("%1 points in %2 s")
+        .arg(points)
+        .arg(QLocale::c().toString(seconds, 'g', seconds < 10 ? 2 : 3));
+}
+
+QString lastedText(std::int64_t seconds) {
+    constexpr std::int64_t minute = 60, hour = 60 * minute, day = 24 * hour;
+    if (seconds < 2 * minute) return Words::tr("%1 s").arg(seconds);
+    if (seconds < 2 * hour) return Words::tr("%1 min").arg(seconds / minute);
+    if (seconds < 2 * day) return Words::tr("%1 h %2 min").arg(seconds / hour).arg(seconds % hour / minute);
+    return Words::tr("%1 days").arg(seconds / day);
+}
+
+QString causeText(round::Interrupted::Cause cause, std::int64_t seconds) {
+    using Cause = round::Interrupted::Cause;
+    const QString lasted = lastedText(seconds);
+    switch (cause) {
+    case Cause::paused:
+        return Words::tr("Paused for %1").arg(lasted);
+    case Cause::call:
+        return Words::tr("A call of %1").arg(lasted);
+    case Cause::locked:
+        return Words::tr("The screen was locked for %1").arg(lasted);
+    case Cause::away:
+        return Words::tr("Away from this screen for %1").arg(lasted);
+    case Cause::silent:
+        return Words::tr("Nothing was told for %1").arg(lasted);
+    case Cause::stopped:
+        break;
+    }
+    return Words::tr("The program was closed for %1").arg(lasted);
+}
+
+QString backRuleText(const round::BackRule& rule) {
+    switch (rule.from) {
+    case round::BackRule::From::points:
+        return rule.points == 1 ? Words::tr("back one point") : Words::tr("back %1 points").arg(rule.points);
+    case round::BackRule::From::stand:
+        return Words::tr("the stand again");
+    case round::BackRule::From::start:
+        break;
+    }
+    return Words::tr("from the start");
+}
+
+QString interruptedText(const round::Interrupted& what) {
+    const auto again = static_cast<int>(what.again.size());
+    return Words::tr("%1: %2; %3")
+        .arg(causeText(what.cause, what.seconds), backRuleText(what.rule),
+             again == 0   ? Words::tr("nothing to settle again")
+             : again == 1 ? Words::tr("one point to settle again")
+                          : Words::tr("%1 points to settle again").arg(again));
+}
+
 } // namespace ambit::view

@@ -28,6 +28,16 @@ namespace ambit::view {
 [[nodiscard]] QString askKindName(round::Statement::Kind kind);
 /// "Look again at “Pitch link”", "A question"; `point`: its name, "" of none.
 [[nodiscard]] QString askTitle(round::Statement::Kind kind, const QString& point);
+/// "4 points in 3 s", "3 points in 0.8 s"
+[[nodiscard]] QString quickText(int points, std::int64_t ms);
+/// "40 s", "7 min", "2 h 5 min", "3 days"
+[[nodiscard]] QString lastedText(std::int64_t seconds);
+/// "Paused for 7 min", "The screen was locked for 40 s"
+[[nodiscard]] QString causeText(round::Interrupted::Cause cause, std::int64_t seconds);
+/// "back 3 points", "the stand again", "from the start"
+[[nodiscard]] QString backRuleText(const round::BackRule& rule);
+/// Both, and how many points that asks for again.
+[[nodiscard]] QString interruptedText(const round::Interrupted& what);
 [[nodiscard]] QString quoted(const QString& name);
 [[nodiscard]] QString photoSource(const std::string& sha256); ///< what an Image takes
 

@@ -138,7 +138,8 @@ inline std::string described(const round::State& state) {
                                           {"again", point.reopened},
                                           {"asked", point.asked}};
         for (const auto& one : point.settlings)
-            its["settlings"].push_back({toJson(round::Event{1, one.at, one.what}), one.stand, one.settings});
+            its["settlings"].push_back(
+                {toJson(round::Event{one.seq, one.at, one.what}), one.stand, one.settings, one.fromPortion});
     }
     for (const auto& [id, opening] : state.openings)
         json["openings"][id] = {opening.owed, opening.ever, opening.since ? opening.since->ms : -1,
@@ -153,7 +154,13 @@ inline std::string described(const round::State& state) {
     for (const auto& one : state.asks)
         json["asks"].push_back({toJson(one.what), one.at.ms, static_cast<int>(one.became),
                                 one.until ? one.until->ms : -1, one.words});
-    json["differs"] = {state.areasEver, state.lightLow};
+    json["differs"] = {state.areasEver, state.lightLow, state.night};
+    json["seqs"] = {state.standSeq, state.touchedSeq};
+    if (state.portion) json["portion"] = {state.portion->points, state.portion->running};
+    for (const auto& one : state.interruptions)
+        json["interruptions"].push_back(toJson(round::Event{1, one.at, one.what}));
+    if (state.quickRun) json["quickRun"] = toJson(round::Event{1, {}, *state.quickRun});
+    if (state.clockAheadMs) json["clock"] = *state.clockAheadMs;
     if (state.conclusion) json["conclusion"] = toJson(round::Event{1, {}, *state.conclusion});
     if (state.signature) json["signature"] = toJson(round::Event{1, {}, *state.signature});
     return canonicalJson(json);
