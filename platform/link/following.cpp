@@ -295,15 +295,12 @@ void Following::store() {
         if (auto here = knowAircraft(unsaved.front()); !here) return over(here.error());
         if (awaitsAirframe) return;
     }
-    // Who has no round yet reads it from the archive: its beginning is stored first. The rest is shown first:
-    // what is killed in between comes again.
-    const bool begins = unsaved.front().seq == 1;
+    // Shown first: what is killed in between comes again.
     const std::vector<round::Event> came = std::exchange(unsaved, {});
     unsavedBytes = 0;
-    if (!begins) emit shared.link.logged(number, round, came);
+    emit shared.link.logged(number, round, came);
     if (auto done = shared.archive.appendLog(round, came, archive::Photos::mayFollow); !done)
         return over(done.error());
-    if (begins) emit shared.link.logged(number, round, came);
     wantPhotos(came);
     quiet.start(quietMs);
     fetchNext();
