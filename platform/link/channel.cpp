@@ -49,11 +49,15 @@ void Channel::begin() {
 void Channel::pump() {
     if (isPumping || isGone || !next) return; // sending may tell of bytes written at once
     isPumping = true;
+    bool hasSent = false;
     while (!isClosing && socket->bytesToWrite() < mostWaiting) {
         const auto text = next();
         if (!text) break;
         socket->sendTextMessage(QString::fromStdString(*text));
+        hasSent = true;
     }
+    if (hasSent)
+        socket->flush(); // else it waits for the event loop twice: to be encrypted, and to be written
     isPumping = false;
     if (isClosing || !isOver()) return;
     isClosing = true;

@@ -295,12 +295,13 @@ void Following::store() {
         if (auto here = knowAircraft(unsaved.front()); !here) return over(here.error());
         if (awaitsAirframe) return;
     }
-    if (auto done = shared.archive.appendLog(round, unsaved, archive::Photos::mayFollow); !done)
-        return over(done.error());
-    wantPhotos(unsaved);
-    const std::vector<round::Event> stored = std::exchange(unsaved, {});
+    // Shown first: what is killed in between comes again.
+    const std::vector<round::Event> came = std::exchange(unsaved, {});
     unsavedBytes = 0;
-    emit shared.link.logged(number, round, stored);
+    emit shared.link.logged(number, round, came);
+    if (auto done = shared.archive.appendLog(round, came, archive::Photos::mayFollow); !done)
+        return over(done.error());
+    wantPhotos(came);
     quiet.start(quietMs);
     fetchNext();
 }

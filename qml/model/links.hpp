@@ -78,7 +78,8 @@ signals: // from the link's own thread
     void known(std::uint64_t walker, const ambit::watch::Peer& who);
     /// This is walked there now. What was kept of it earlier is in the archive.
     void roundChanged(std::uint64_t walker, const std::string& roundId, std::int64_t events);
-    /// Stored, in order, once each: a killed program has them; what a power cut takes comes again.
+    /// In order, once each while the program runs; the airframe of a round's first ones is in the archive.
+    /// They are stored in the same moment: what a kill or a power cut takes comes again.
     void logged(std::uint64_t walker, const std::string& roundId,
                 const std::vector<ambit::round::Event>& events);
     void watching(std::uint64_t walker, const std::vector<std::string>& names);

@@ -174,8 +174,7 @@ void WatchView::listen() {
     connect(
         link.get(), &LinkToWalkers::logged, this,
         [this](std::uint64_t number, const std::string& roundId, const std::vector<round::Event>& events) {
-            Student* its = find(number);
-            if (its != nullptr && !its->add(roundId, events)) readRound(*its, roundId);
+            if (Student* its = find(number)) take(*its, roundId, events);
         });
     connect(link.get(), &LinkToWalkers::watching, this,
             [this](std::uint64_t number, const std::vector<std::string>& names) {
@@ -321,10 +320,8 @@ QVariantList WatchView::known() const {
 
 // --- rounds -----------------------------------------------------------------------------------------------
 
-Result<std::unique_ptr<FollowedRound>> WatchView::stored(const std::string& roundId) const {
-    auto events = watched->events(roundId);
-    if (!events) return tl::unexpected(events.error());
-    auto followedRound = followedFrom(*watched, std::move(*events));
+Result<std::unique_ptr<FollowedRound>> WatchView::followedBy(std::vector<round::Event> events) const {
+    auto followedRound = followedFrom(*watched, std::move(events));
     if (followedRound)
         (*followedRound)->setPhotoSource([](const std::string& sha256) {
             return QStringLiteral("image://watched/") + text(sha256);
@@ -333,10 +330,25 @@ Result<std::unique_ptr<FollowedRound>> WatchView::stored(const std::string& roun
 }
 
 void WatchView::readRound(Student& student, const std::string& roundId) {
-    auto round = stored(roundId);
+    auto events = watched->events(roundId);
     // Nothing of it is here yet: its first event will be told.
-    if (!round && round.error().code != ErrorCode::notFound) report(round.error());
+    if (!events && events.error().code == ErrorCode::notFound) return student.setRound(roundId, nullptr);
+    begin(student, roundId, std::move(events));
+}
+
+void WatchView::begin(Student& student, const std::string& roundId,
+                      Result<std::vector<round::Event>> events) {
+    auto round = events.and_then([this](auto& all) { return followedBy(std::move(all)); });
+    if (!round) report(round.error());
     student.setRound(roundId, round ? std::move(*round) : nullptr);
+}
+
+/// What is told may not be stored yet.
+void WatchView::take(Student& student, const std::string& roundId, const std::vector<round::Event>& events) {
+    if (student.add(roundId, events)) return;
+    if (events.front().seq == 1) return begin(student, roundId, events);
+    readRound(student, roundId);
+    (void)student.add(roundId, events);
 }
 
 bool WatchView::showReplay(const QString& recordId) {

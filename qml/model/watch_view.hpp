@@ -99,7 +99,9 @@ private:
     void follow(std::uint64_t number);
     [[nodiscard]] Student* find(std::uint64_t number) const;
     void readRound(Student& student, const std::string& roundId);
-    [[nodiscard]] Result<std::unique_ptr<FollowedRound>> stored(const std::string& roundId) const;
+    [[nodiscard]] Result<std::unique_ptr<FollowedRound>> followedBy(std::vector<round::Event> events) const;
+    void begin(Student& student, const std::string& roundId, Result<std::vector<round::Event>> events);
+    void take(Student& student, const std::string& roundId, const std::vector<round::Event>& events);
     [[nodiscard]] Result<void> keep(Student& student, const watch::RecordHere& record);
     [[nodiscard]] Result<void> offerTo(Student& student);
     void sort();
