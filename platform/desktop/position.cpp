@@ -46,10 +46,13 @@ std::unique_ptr<Positioning> Positioning::fromNmea(const QString& path, Clock cl
 
 std::unique_ptr<Positioning> Positioning::fromReceiver(const QString& source, Clock clock) {
     std::unique_ptr<Positioning> positioning(new Positioning(std::move(clock)));
+    // The plugin would also read a file: that is a recording.
+    const bool now =
+        source.startsWith(QLatin1String("serial:")) || source.startsWith(QLatin1String("socket:"));
     QVariantMap parameters;
     parameters[QStringLiteral("nmea.source")] = source;
     std::unique_ptr<QGeoPositionInfoSource> receiver(
-        QGeoPositionInfoSource::createSource(QStringLiteral("nmea"), parameters, nullptr));
+        now ? QGeoPositionInfoSource::createSource(QStringLiteral("nmea"), parameters, nullptr) : nullptr);
     if (receiver)
         positioning->listen(std::move(receiver), true);
     else
@@ -88,9 +91,9 @@ void Positioning::take(const QGeoPositionInfo& told) {
         fix.satellites = Instant{told.timestamp().toMSecsSinceEpoch()};
     latest = std::move(fix);
     const auto off = clockOff();
-    if (!off || !off->out || said) return;
-    said = true;
-    qWarning("This device's clock is %s.", qPrintable(toWords(*off)));
+    if (!off) return;
+    if (off->out && !said) qWarning("This device's clock is %s.", qPrintable(toWords(*off)));
+    said = off->out;
 }
 
 std::optional<round::Position> Positioning::last() const {

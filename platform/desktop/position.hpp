@@ -50,7 +50,9 @@ public:
     /// The last one to come in; none before the first. What a source remembers from earlier doesn't count.
     [[nodiscard]] std::optional<Fix> fix() const { return latest; }
     [[nodiscard]] std::optional<round::Position> last() const;
-    /// The device's clock at the last fix, held against the satellites'; empty where they told no time.
+    /// The device's clock at the last fix, held against the satellites'; empty where they told no time. After
+    /// a device has slept, what waited on the line comes first and lets its clock look ahead, until the next
+    /// fix.
     [[nodiscard]] std::optional<sky::ClockOff> clockOff() const;
 
 private:
@@ -60,7 +62,7 @@ private:
 
     Clock clock;
     bool believed = false; ///< the times that come are the satellites', and of now
-    bool said = false;     ///< that the clock is out: once is enough
+    bool said = false;     ///< that the clock is out: once, until it is right again
     std::optional<Fix> latest;
     QFile file; ///< before the source, which reads it
     std::unique_ptr<QGeoPositionInfoSource> source;

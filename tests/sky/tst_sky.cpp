@@ -8,6 +8,7 @@
 #include <cmath>
 #include <limits>
 #include <optional>
+#include <utility>
 
 using namespace ambit;
 using sky::Change;
@@ -297,6 +298,14 @@ private slots:
         const auto last = sky::sunDay(place(sets, 0), date("2026-06-21"), -720);
         const auto apart = last.first(Change::rise)->ms - last.first(Change::set)->ms;
         QVERIFY2(apart > 0 && apart < 10'000, qPrintable(QString::number(apart)));
+        // They fall at 00:02 UTC: also where the day has only just begun, or is just about to end.
+        for (const auto& [day, offsetMinutes] : {std::pair{"2026-06-22", 0}, std::pair{"2026-06-21", -4}}) {
+            const auto same = sky::sunDay(place(sets, 0), date(day), offsetMinutes);
+            QVERIFY(std::abs(same.first(Change::set).value_or(Instant{}).ms - last.first(Change::set)->ms) <
+                    1000);
+            QVERIFY(std::abs(same.first(Change::rise).value_or(Instant{}).ms - last.first(Change::rise)->ms) <
+                    1000);
+        }
     }
 
     void theEndsOfTheCalendar() {

@@ -41,10 +41,10 @@ QByteArray rmc(const char* time, char status = 'A') {
 
 /// Sends what it is told to, and what Positioning makes of it.
 struct Receiver {
-    explicit Receiver(const char* deviceTime) {
+    explicit Receiver(const char* deviceTime) : device(instant(deviceTime)) {
         server.listen(QHostAddress::LocalHost);
         positioning = Positioning::fromReceiver(
-            QStringLiteral("socket://127.0.0.1:%1").arg(server.serverPort()), standing(deviceTime));
+            QStringLiteral("socket://127.0.0.1:%1").arg(server.serverPort()), [this] { return device; });
         if (server.waitForNewConnection(5000)) line = server.nextPendingConnection();
     }
     void send(const QByteArray& bytes) const {
@@ -52,6 +52,7 @@ struct Receiver {
         line->flush();
     }
 
+    Instant device; ///< what its clock shows
     QTcpServer server;
     std::unique_ptr<Positioning> positioning;
     QTcpSocket* line = nullptr;
@@ -108,6 +109,13 @@ private slots:
         QVERIFY(!positioning->fix());
     }
 
+    void aRecordingIsNoReceiver() {
+        QTest::ignoreMessage(QtWarningMsg, QRegularExpression(QStringLiteral("^No position: ")));
+        const auto positioning = Positioning::fromReceiver(recorded, standing("2026-06-20T05:30:00.000Z"));
+        QTest::qWait(100);
+        QVERIFY(!positioning->fix());
+    }
+
     /// 48 deg 07.038' N, 11 deg 31.000' E; a clock 40 s behind is not out.
     void aReceiverTellsPlaceAndTime() {
         const Receiver receiver("2026-06-20T12:34:39.000Z");
@@ -129,16 +137,24 @@ private slots:
         QCOMPARE(receiver.positioning->fix()->satellites, instant("2094-03-23T12:35:19.000Z"));
         QCOMPARE(*receiver.positioning->clockOff(), (sky::ClockOff{250, false}));
     }
-    /// Said once, however many fixes come.
+    /// Said once, however many fixes come, until it was right in between.
     void aClockThatIsOutIsSaid() {
         QTest::ignoreMessage(QtWarningMsg, "This device's clock is 2 h 5 min behind the satellites' time.");
-        const Receiver receiver("2026-06-20T10:30:00.000Z");
+        Receiver receiver("2026-06-20T10:30:00.000Z");
         QVERIFY(receiver.line);
         receiver.send(rmc("123500"));
         QTRY_VERIFY(receiver.positioning->clockOff());
         QCOMPARE(*receiver.positioning->clockOff(), (sky::ClockOff{-7'500'000, true}));
         receiver.send(rmc("123501"));
         QTRY_COMPARE(receiver.positioning->clockOff()->ms, std::int64_t{-7'501'000});
+        receiver.device = instant("2026-06-20T12:35:00.000Z"); // put right
+        receiver.send(rmc("123502"));
+        QTRY_COMPARE(*receiver.positioning->clockOff(), (sky::ClockOff{-2'000, false}));
+        QTest::ignoreMessage(QtWarningMsg,
+                             "This device's clock is 1 min 30 s ahead of the satellites' time.");
+        receiver.device = instant("2026-06-20T12:36:33.000Z");
+        receiver.send(rmc("123503"));
+        QTRY_COMPARE(*receiver.positioning->clockOff(), (sky::ClockOff{90'000, true}));
     }
 
     /// Nothing comes of these, though the good sentence after them is heard: the line was not lost.
