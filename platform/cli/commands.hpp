@@ -146,6 +146,13 @@ struct PaceOptions {
     double replay = 0; ///< times as fast as it was walked; 0: not printed
     bool json = false;
 };
+struct SkyOptions {
+    std::string latitude, longitude; ///< degrees, decimal
+    std::string date;                ///< yyyy-mm-dd; empty: the day of `at`
+    std::string offset;              ///< from UTC, ±hh:mm; empty: as `at` says, else +00:00
+    std::string at;                  ///< RFC 3339; empty: the device's time
+    bool json = false;
+};
 struct FleetOptions {
     std::string archive;
     std::vector<std::string> airframes;
@@ -167,6 +174,7 @@ struct FleetOptions {
 [[nodiscard]] int watch(const WatchOptions& options);
 [[nodiscard]] int beside(const BesideOptions& options);
 [[nodiscard]] int pace(const PaceOptions& options);
+[[nodiscard]] int sky(const SkyOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

@@ -175,6 +175,24 @@ CLI::App* addPace(CLI::App& app, PaceOptions& options) {
     return command;
 }
 
+CLI::App* addSky(CLI::App& app, SkyOptions& options) {
+    auto* command = app.add_subcommand(
+        "sky",
+        "Sunrise, sunset and civil twilight at a place, and whether it is day, twilight or night there");
+    command->add_option("latitude", options.latitude, "degrees, north above zero: 47.5")->required();
+    command->add_option("longitude", options.longitude, "degrees, east above zero: -122.25")->required();
+    command->add_option("--date", options.date, "yyyy-mm-dd (the day of --at if not given)");
+    command->add_option("--offset", options.offset,
+                        "the clock's offset from UTC, +hh:mm (that of --at if not given, else +00:00)");
+    command->add_option("--at", options.at,
+                        "the moment, like 2026-06-20T07:30:00+02:00 (the device's time if not given)");
+    command->add_flag("--json", options.json, "for programs: {\"events\", \"sun\", \"twilight\", \"at\", …}");
+    command->footer(
+        "Over a level horizon at sea level, for the years 1950 to 2100; night is the time between "
+        "evening\nand morning civil twilight. core/sky/sky.hpp has the rule and how right it is.");
+    return command;
+}
+
 CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
     auto* command = app.add_subcommand(
         "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
@@ -214,6 +232,7 @@ int main(int argc, char** argv) {
     FleetOptions fleetOptions;
     BesideOptions besideOptions;
     PaceOptions paceOptions;
+    SkyOptions skyOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -224,6 +243,7 @@ int main(int argc, char** argv) {
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
     addPace(app, paceOptions)->callback([&] { chosen = [&] { return pace(paceOptions); }; });
     addBeside(app, besideOptions)->callback([&] { chosen = [&] { return beside(besideOptions); }; });
+    addSky(app, skyOptions)->callback([&] { chosen = [&] { return sky(skyOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);
     addFleet(app, fleetOptions)->callback([&] { chosen = [&] { return fleet(fleetOptions); }; });

@@ -29,8 +29,8 @@ namespace ambit::desktop {
 namespace {
 
 struct Options {
-    QString archive, demo, nmea, script, out;
-    bool night = false, position = false, untilFirstFrame = false;
+    QString archive, demo, nmea, receiver, script, out;
+    bool night = false, position = false, nmeaOfNow = false, untilFirstFrame = false;
 };
 
 Options parse(const QGuiApplication& application) {
@@ -53,9 +53,20 @@ Options parse(const QGuiApplication& application) {
     const QCommandLineOption position(
         QStringLiteral("position"),
         QStringLiteral("Asks the system where the device is; the place goes into the record."));
-    const QCommandLineOption nmea(QStringLiteral("nmea"),
-                                  QStringLiteral("Takes the place from a recorded NMEA file."),
-                                  QStringLiteral("FILE"));
+    const QCommandLineOption nmea(
+        QStringLiteral("nmea"),
+        QStringLiteral("Takes the place from a recorded NMEA file. Its times are of "
+                       "when it was recorded and say nothing of the device's clock."),
+        QStringLiteral("FILE"));
+    const QCommandLineOption nmeaOfNow(
+        QStringLiteral("nmea-of-now"),
+        QStringLiteral(
+            "Takes the recording's times for those of now: the device's clock is held against them."));
+    const QCommandLineOption receiver(
+        QStringLiteral("receiver"),
+        QStringLiteral("Takes place and time from a receiver that sends NMEA: serial:/dev/ttyACM0 or "
+                       "socket://HOST:PORT. A clock that is out by more than a minute is said on stderr."),
+        QStringLiteral("SOURCE"));
     const QCommandLineOption script(
         QStringLiteral("script"),
         QStringLiteral(
@@ -68,11 +79,19 @@ Options parse(const QGuiApplication& application) {
     QCommandLineOption untilFirstFrame(QStringLiteral("until-first-frame"),
                                        QStringLiteral("Ends once the first frame is drawn; for measuring."));
     untilFirstFrame.setFlags(QCommandLineOption::HiddenFromHelp);
-    parser.addOptions({archive, demo, night, position, nmea, script, out, untilFirstFrame});
+    parser.addOptions(
+        {archive, demo, night, position, nmea, nmeaOfNow, receiver, script, out, untilFirstFrame});
     parser.process(application);
-    Options options{
-        parser.value(archive), parser.value(demo),  parser.value(nmea),     parser.value(script),
-        parser.value(out),     parser.isSet(night), parser.isSet(position), parser.isSet(untilFirstFrame)};
+    Options options{parser.value(archive),        parser.value(demo),     parser.value(nmea),
+                    parser.value(receiver),       parser.value(script),   parser.value(out),
+                    parser.isSet(night),          parser.isSet(position), parser.isSet(nmeaOfNow),
+                    parser.isSet(untilFirstFrame)};
+    const int places = int{parser.isSet(nmea)} + int{parser.isSet(receiver)} + int{options.position};
+    if (places > 1 || (options.nmeaOfNow && options.nmea.isEmpty())) {
+        std::fprintf(stderr, "ambit-app: the place comes from one of --position, --nmea and --receiver, and "
+                             "--nmea-of-now goes with --nmea. See --help.\n");
+        std::exit(2);
+    }
     if (!parser.positionalArguments().isEmpty() || options.script.isEmpty() != options.out.isEmpty() ||
         (!options.script.isEmpty() && options.demo.isEmpty())) {
         std::fprintf(
@@ -94,8 +113,13 @@ LocalInstant systemTime() {
 }
 
 std::unique_ptr<Positioning> positioningFor(const Options& options) {
-    if (!options.nmea.isEmpty()) return Positioning::fromNmea(options.nmea);
-    if (options.position) return Positioning::fromSystem();
+    const auto clock = [] { return systemTime().at; };
+    using Recording = Positioning::Recording;
+    if (!options.nmea.isEmpty())
+        return Positioning::fromNmea(options.nmea, clock,
+                                     options.nmeaOfNow ? Recording::ofNow : Recording::ofThen);
+    if (!options.receiver.isEmpty()) return Positioning::fromReceiver(options.receiver, clock);
+    if (options.position) return Positioning::fromSystem(clock);
     return nullptr;
 }
 

@@ -22,8 +22,9 @@ private slots:
 
     void helpIsEverywhere_data() {
         QTest::addColumn<QStringList>("command");
-        for (const char* name : {"check", "plan", "solve", "key", "round", "sign", "verify", "beside", "pace",
-                                 "watch", "archive", "reading", "rectify", "defer", "questions", "fleet"})
+        for (const char* name :
+             {"check", "plan", "solve", "key", "round", "sign", "verify", "beside", "pace", "sky", "watch",
+              "archive", "reading", "rectify", "defer", "questions", "fleet"})
             QTest::newRow(name) << QStringList{name};
         QTest::newRow("key new") << QStringList{"key", "new"};
         QTest::newRow("key show") << QStringList{"key", "show"};
