@@ -32,6 +32,7 @@ Window {
         return step === "review" ? "Review" : step === "conclude" ? "Conclude" : "Walk";
     }
     readonly property var round: app.round
+    readonly property bool interrupted: app.conditions.interruptedText !== "" || app.conditions.silentText !== ""
     readonly property bool inWatch: place === "watch"
     readonly property bool inFile: place === "file" || (phase === "sealed" && !inWatch)
 
@@ -100,7 +101,7 @@ Window {
         width: parent.width
         height: bar.visible ? parent.height - bar.height : parent.height
         focus: sheet.status === Loader.Null
-        enabled: sheet.status === Loader.Null
+        enabled: sheet.status === Loader.Null && !window.interrupted
         onLoaded: (item as Item).forceActiveFocus()
     }
     Connections {
@@ -208,6 +209,20 @@ Window {
         ignoreUnknownSignals: true
         function onClosed() {
             sheet.source = "";
+        }
+    }
+    InterruptedSheet {
+        anchors.fill: parent
+        conditions: window.app.conditions
+        rule: window.app.habits.backText
+    }
+    Connections {
+        target: Qt.application
+        function onStateChanged() {
+            if (Qt.application.state === Qt.ApplicationActive)
+                window.app.conditions.comeBack();
+            else
+                window.app.conditions.leave("away");
         }
     }
     ProblemBar {

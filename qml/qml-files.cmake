@@ -74,10 +74,14 @@ set(AMBIT_QML_FILES
     screens/FollowersSheet.qml
     screens/GroundScreen.qml
     screens/ExportScreen.qml
+    screens/HabitsSheet.qml
     screens/HandOverScreen.qml
+    screens/HandsCard.qml
     screens/HistoryScreen.qml
     screens/JoinSheet.qml
+    screens/InterruptedSheet.qml
     screens/InvitationCode.qml
+    screens/InWordsSheet.qml
     screens/KeyCard.qml
     screens/KeyFields.qml
     screens/KeySubject.qml
@@ -90,6 +94,7 @@ set(AMBIT_QML_FILES
     screens/NoteSheet.qml
     screens/PartFields.qml
     screens/PartScreen.qml
+    screens/QuickStrip.qml
     screens/ReadingScreen.qml
     screens/RecordKey.qml
     screens/RecordRow.qml

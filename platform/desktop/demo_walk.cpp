@@ -1,5 +1,7 @@
 #include "desktop/demo_walk.hpp"
 
+#include "round/back.hpp"
+
 #include <QQuickWindow>
 
 namespace ambit::desktop {
@@ -29,6 +31,8 @@ DemoWalk::DemoWalk(view::App& ofApp, QQuickWindow& onWindow, ScriptClock& byCloc
       out(std::move(outFolder)), hand(onWindow), shots(ofApp, onWindow, out / "screens") {}
 
 Result<void> DemoWalk::run() {
+    // The script touches the screen wherever one stands, but for its portions.
+    app->habits()->touchOnly();
     std::error_code failed;
     std::filesystem::create_directories(out / "screens", failed);
     if (failed)
@@ -277,6 +281,59 @@ Result<void> DemoWalk::act(const script::Lighting& what) {
 /// Chosen before the round begins, with what `open` says.
 Result<void> DemoWalk::act(const script::Alone&) {
     return fail(ErrorCode::refused, "The recorded demo doesn't walk on one's own.");
+}
+
+/// Else the screen is touched in this walk wherever one stands.
+Result<void> DemoWalk::act(const script::Portion& what) {
+    app->habits()->setPortions(true);
+    app->habits()->setPortionSize(what.most);
+    AMBIT_TRY(shots.take(QStringLiteral("walk-portion")));
+    AMBIT_TRY(hand.touch(QStringLiteral("keyClimb")));
+    return shots.take(QStringLiteral("walk-up-there"));
+}
+
+Result<void> DemoWalk::act(const script::Down& what) {
+    AMBIT_TRY(hand.touch(what.looked ? QStringLiteral("keyDown") : QStringLiteral("giveUpKey")));
+    app->habits()->setPortions(false);
+    return {};
+}
+
+/// No touch brings it about. That of a pause has come by itself.
+Result<void> DemoWalk::act(const script::Interrupt& what) {
+    const auto& known = round().openRound().state().interruptions;
+    if (what.cause == round::Interrupted::Cause::paused) {
+        if (known.empty() || known.back().what.seconds != what.seconds ||
+            !(known.back().what.rule == what.rule))
+            return fail(ErrorCode::conflict, "The pause brought about another interruption.");
+        AMBIT_TRY(shots.take(QStringLiteral("walk-interrupted")));
+        return hand.touch(QStringLiteral("interruptedDone"));
+    }
+    app->habits()->setBackFrom(QLatin1String(round::toText(what.rule.from)));
+    app->habits()->setBackPoints(what.rule.points);
+    const auto& state = round().openRound().state();
+    if (!round().commit(
+            round::Interrupted{what.cause, what.seconds, what.rule,
+                               round::askedBack(state, round().openRound().airframe(), what.rule)}))
+        return fail(ErrorCode::refused, app->problem().toStdString());
+    return {};
+}
+
+Result<void> DemoWalk::act(const script::Quick& what) {
+    AMBIT_TRY(shots.take(QStringLiteral("walk-quick")));
+    return hand.touch(what.again ? QStringLiteral("quickAgain") : QStringLiteral("quickMeant"));
+}
+
+Result<void> DemoWalk::act(const script::Satellites& what) {
+    if (!round().commit(round::Clock{{clock->now.at.ms + what.seconds * 1000}}))
+        return fail(ErrorCode::refused, app->problem().toStdString());
+    return {};
+}
+
+Result<void> DemoWalk::act(const script::Dark& what) {
+    if (!what.bySun) return touchMore(QStringLiteral("nightFlightKey"));
+    if (!round().commit(round::Night{what.expected, true}))
+        return fail(ErrorCode::refused, app->problem().toStdString());
+    return {};
 }
 
 /// It comes from another device: nothing is touched here for it.

@@ -246,10 +246,11 @@ Result<void> checkKind(const Json& content) {
         const auto found = content.find(name);
         return found != content.end() && *found == value;
     };
-    if (content.is_object() && is("format", "ambit-record") &&
-        (is("version", 1) || is("version", 2) || is("version", 3)) && is("kind", "round"))
-        return {};
-    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 3.", "/format",
+    const auto isKnown = [&] {
+        return is("version", 1) || is("version", 2) || is("version", 3) || is("version", 4);
+    };
+    if (content.is_object() && is("format", "ambit-record") && is("kind", "round") && isKnown()) return {};
+    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 4.", "/format",
                 "A newer Ambit may know this one.");
 }
 

@@ -49,7 +49,8 @@ App::App(Services handedIn, QObject* parent)
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
       sharingView(services, signingView, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this),
-      watchView(services, signingView, reporter(), this) {
+      watchView(services, signingView, reporter(), this), habitsHere(services.settings, this),
+      handsView(services, habitsHere, this), conditionsView(services, habitsHere, this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
@@ -88,6 +89,8 @@ App::App(Services handedIn, QObject* parent)
 App::~App() {
     background.finish(); // its answers go to views that are about to go
     // Before what they borrow goes: screens may be gone already, views are not.
+    conditionsView.setRound(nullptr);
+    handsView.setRound(nullptr);
     sharingView.setRound(nullptr);
     signingView.setRound(nullptr);
     current.reset();
@@ -343,6 +346,8 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
     connect(current.get(), &RoundView::touched, this, &App::clearProblem);
     signingView.setRound(current.get());
     sharingView.setRound(current.get());
+    handsView.setRound(current.get());
+    conditionsView.setRound(current.get());
     fileView.setRegistration(current->registration());
     tellCarried();
     emit roundChanged();
@@ -350,6 +355,8 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
 
 void App::leaveRound() {
     if (!current) return;
+    conditionsView.setRound(nullptr);
+    handsView.setRound(nullptr);
     sharingView.setRound(nullptr);
     signingView.setRound(nullptr);
     current.release()->deleteLater(); // a screen may be in the middle of a touch

@@ -4,9 +4,11 @@
 #include "model/aircraft_file_view.hpp"
 #include "model/aircraft_model.hpp"
 #include "model/beside_view.hpp"
+#include "model/conditions_view.hpp"
 #include "model/entry_view.hpp"
 #include "model/export_view.hpp"
 #include "model/file_view.hpp"
+#include "model/hands_view.hpp"
 #include "model/plan_comparison.hpp"
 #include "model/point_history_view.hpp"
 #include "model/retention_view.hpp"
@@ -46,6 +48,12 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::WatchView* watch READ watch CONSTANT)
     /// Who follows the round in hand from another device.
     Q_PROPERTY(ambit::view::SharingView* sharing READ sharing CONSTANT)
+    /// How whoever uses this device wants to be asked.
+    Q_PROPERTY(ambit::view::Habits* habits READ habits CONSTANT)
+    /// The round in hand where no hand is free for it, or one.
+    Q_PROPERTY(ambit::view::HandsView* hands READ hands CONSTANT)
+    /// What comes between: interruptions, the night.
+    Q_PROPERTY(ambit::view::ConditionsView* conditions READ conditions CONSTANT)
     /// Of the walk that compareWalk() was told.
     Q_PROPERTY(ambit::view::PlanComparison* comparison READ comparison CONSTANT)
     /// What last went wrong or was refused, where, and what to do; "" if nothing. Shown until clearProblem()
@@ -100,6 +108,9 @@ public:
     [[nodiscard]] WatchView* watch() { return &watchView; }
     [[nodiscard]] const std::filesystem::path& watchedFile() const { return services.watchedFile; }
     [[nodiscard]] SharingView* sharing() { return &sharingView; }
+    [[nodiscard]] Habits* habits() { return &habitsHere; }
+    [[nodiscard]] HandsView* hands() { return &handsView; }
+    [[nodiscard]] ConditionsView* conditions() { return &conditionsView; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
     void setNight(bool night);
@@ -152,6 +163,9 @@ private:
     SharingView sharingView;
     EntryView entryView;
     WatchView watchView;
+    Habits habitsHere;
+    HandsView handsView;
+    ConditionsView conditionsView;
     std::unique_ptr<RoundView> current;
 };
 

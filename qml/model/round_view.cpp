@@ -115,6 +115,21 @@ bool RoundView::settleNotInspected(const QString& reason, const QString& basis) 
     return settle(std::move(what));
 }
 
+bool RoundView::commit(round::What what) {
+    return committed(round.actAndReplan(std::move(what), now()));
+}
+
+bool RoundView::settleByKey(round::Outcome outcome) {
+    round::Settled what;
+    what.outcome = outcome;
+    what.by = round::By::key;
+    if (outcome == round::Outcome::finding) {
+        what.words = tr("Told by key: not as it should be.").toStdString();
+        if (card.point != nullptr) what.severity = card.point->finding;
+    }
+    return settle(std::move(what));
+}
+
 bool RoundView::choosePoint(const QString& pointId) {
     const std::string id = pointId.toStdString();
     if (!id.empty() && !state().points.contains(id))

@@ -29,7 +29,7 @@ class RoundView : public QObject {
     Q_PROPERTY(QStringList generalCautions READ generalCautions CONSTANT)
     /// Who walks.
     Q_PROPERTY(QString person READ person CONSTANT)
-    Q_PROPERTY(int pointCount READ pointCount CONSTANT)
+    Q_PROPERTY(int pointCount READ pointCount NOTIFY progressChanged)
     /// Walked on one's own: what others found that day is not shown.
     Q_PROPERTY(bool alone READ alone CONSTANT)
 
@@ -84,6 +84,8 @@ class RoundView : public QObject {
     Q_PROPERTY(QString lastTime READ lastTime NOTIFY cardChanged)
     /// Of the stand, the point, the change.
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY cardChanged)
+    /// settle: it belongs to the last look, once round with empty hands.
+    Q_PROPERTY(bool lastLook READ lastLook NOTIFY cardChanged)
     /// "4 of 11 here", "4 of 11 up here"; "" unless settle.
     Q_PROPERTY(QString positionText READ positionText NOTIFY cardChanged)
     /// Of a chosen point that is settled already: "sound" "finding" "notInspected"; else "". Then show
@@ -213,6 +215,7 @@ public:
     [[nodiscard]] QString carriedText() const;
     [[nodiscard]] QString lastTime() const;
     [[nodiscard]] QStringList cautions() const { return card.cautions; }
+    [[nodiscard]] bool lastLook() const { return card.point != nullptr && card.point->lastLook; }
     [[nodiscard]] QString positionText() const;
     [[nodiscard]] QString cardOutcome() const { return card.outcome; }
     [[nodiscard]] QString outcomeText() const { return card.outcomeText; }
@@ -244,8 +247,15 @@ public:
     /// From the aircraft's file, once that has been read.
     void setCarried(Carried carried);
 
+    /// For those who see to how it is walked: as a touch that says this.
+    [[nodiscard]] bool commit(round::What what);
+    /// As settleSound and settleFinding, told by a key; the finding's words are still to come.
+    [[nodiscard]] bool settleByKey(round::Outcome outcome);
+    [[nodiscard]] const std::vector<walk::Step>& whatIsLeft() const { return left; }
+
     // For SigningView.
     [[nodiscard]] archive::OpenRound& openRound() { return round; }
+    [[nodiscard]] const archive::OpenRound& openRound() const { return round; }
     /// Something else (the seal) has changed the round.
     void refresh();
 

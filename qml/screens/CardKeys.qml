@@ -11,6 +11,8 @@ FocusScope {
     required property string kind
     required property bool settling
     property bool withMore: false
+    /// Up there no hand is free: its points are told at the foot.
+    property bool toTheFoot: false
     /// How far the links may reach beyond the keys.
     property real bleed: 0
 
@@ -84,7 +86,7 @@ FocusScope {
             broad: true
             look: "solid"
             letter: "I"
-            text: qsTr("I am there")
+            text: keys.toTheFoot ? qsTr("I am at the foot of it") : qsTr("I am there")
             about: keys.round.cardTitle
             onClicked: keys.round.atStand()
         }

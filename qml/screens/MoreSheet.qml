@@ -41,6 +41,13 @@ Sheet {
         text: qsTr("Note")
         onClicked: sheet.sheetAsked("NoteSheet.qml", {})
     }
+    Key {
+        objectName: "habitsKey"
+        width: parent.width
+        text: qsTr("How you are asked")
+        about: qsTr("Keys, portions, reading aloud; what an interruption asks for again")
+        onClicked: sheet.sheetAsked("HabitsSheet.qml", {})
+    }
     FollowKey {
         width: parent.width
         sharing: sheet.app.sharing
@@ -80,6 +87,16 @@ Sheet {
         text: sheet.round.lightLow ? qsTr("The light is good again") : qsTr("The light is going")
         about: qsTr("In low light, what is reached by climbing comes first")
         onClicked: if (sheet.round.tellLight(!sheet.round.lightLow))
+            sheet.closed()
+    }
+    Key {
+        objectName: "nightFlightKey"
+        width: parent.width
+        visible: sheet.app.conditions.nightPossible
+        enabled: sheet.walking
+        text: sheet.app.conditions.night ? qsTr("The flight doesn't go into the dark") : qsTr("The flight goes into the dark")
+        about: qsTr("What the airframe asks for at night is added to the walk")
+        onClicked: if (sheet.app.conditions.tellNight(!sheet.app.conditions.night))
             sheet.closed()
     }
     DiffersList {

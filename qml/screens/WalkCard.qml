@@ -7,6 +7,7 @@ import Ambit
 FocusScope {
     id: card
 
+    required property App app
     required property RoundView round
     property bool wide: false
     property bool withList: false
@@ -121,6 +122,32 @@ FocusScope {
             y: texts.listTop + list.height + (list.visible ? 22 : 8)
             width: texts.width - 2 * card.side
             spacing: 6
+            Label {
+                objectName: "askingText"
+                width: parent.width
+                visible: card.settling && card.app.hands.asking > 0
+                text: card.app.hands.asking === 1 ? qsTr("Down again. The last one: was it sound?") : qsTr("Down again. %1 to tell: was it sound?").arg(card.app.hands.asking)
+                strong: true
+            }
+            Label {
+                width: parent.width
+                visible: card.onPoint && card.round.lastLook
+                text: qsTr("The last look: once round, slowly, with empty hands.")
+                strong: true
+            }
+            Repeater {
+                model: card.kind === "go" || card.kind === "done" ? card.app.hands.unworded : []
+                Key {
+                    required property var modelData
+                    objectName: "inWords." + modelData.id
+                    width: words.width
+                    text: qsTr("Say what was found: %1").arg(modelData.name)
+                    onClicked: card.sheetAsked("InWordsSheet.qml", {
+                        pointId: modelData.id,
+                        name: modelData.name
+                    })
+                }
+            }
             CardWords {
                 width: parent.width
                 round: card.round
@@ -163,6 +190,7 @@ FocusScope {
         round: card.round
         kind: card.kind
         settling: card.settling
+        toTheFoot: card.app.hands.toTheFoot
         withMore: card.withMore
         bleed: card.wide ? 0 : card.side
         onSoundAsked: card.settleSound()

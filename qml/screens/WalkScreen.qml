@@ -19,10 +19,12 @@ FocusScope {
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
     /// While figures are typed the keys' pad stands there.
-    readonly property real stripHeight: strip.visible ? strip.height : 0
+    readonly property real stripHeight: (strip.visible ? strip.height : 0) + (quickStrip.visible ? quickStrip.height : 0)
     readonly property bool listBeside: !wide && width > Theme.mm(100)
     readonly property bool followed: app.sharing.watchingText !== ""
     readonly property bool sheetOpen: sheet.status !== Loader.Null
+    /// No touch settles anything now.
+    readonly property bool handsFew: app.hands.mode !== "touch"
 
     signal reviewAsked
     signal leaveAsked
@@ -39,6 +41,8 @@ FocusScope {
     function closeSheet() {
         sheet.source = "";
         screen.forceActiveFocus();
+        if (handsFew)
+            few.forceActiveFocus();
     }
 
     objectName: "screenWalk"
@@ -53,8 +57,9 @@ FocusScope {
     FocusScope {
         id: beneath
         anchors.fill: parent
-        focus: !screen.sheetOpen
-        enabled: !screen.sheetOpen
+        focus: !screen.sheetOpen && !screen.handsFew
+        enabled: !screen.sheetOpen && !screen.handsFew
+        visible: !screen.handsFew
 
         Item {
             id: figurePane
@@ -145,6 +150,13 @@ FocusScope {
             round: screen.round
             onClicked: screen.openSheet("AskedSheet.qml", {})
         }
+        QuickStrip {
+            id: quickStrip
+            y: figurePane.height + strip.height * (strip.visible ? 1 : 0)
+            width: figurePane.width
+            visible: screen.app.conditions.quickText !== "" && !card.measuring
+            conditions: screen.app.conditions
+        }
         WalkCard {
             id: card
             x: screen.wide ? screen.width - width : 0
@@ -152,6 +164,7 @@ FocusScope {
             width: screen.cardWidth
             height: screen.cardHeight
             focus: true
+            app: screen.app
             round: screen.round
             wide: screen.wide
             withList: screen.wide && screen.tall
@@ -196,6 +209,23 @@ FocusScope {
             color: Theme.line
         }
     }
+    HandsCard {
+        id: few
+        anchors.fill: parent
+        app: screen.app
+        round: screen.round
+        visible: screen.handsFew
+        enabled: visible && !screen.sheetOpen
+        focus: enabled
+        onVisibleChanged: {
+            if (screen.sheetOpen)
+                return;
+            if (visible)
+                forceActiveFocus();
+            else
+                beneath.forceActiveFocus();
+        }
+    }
     Loader {
         id: sheet
         anchors.fill: parent
@@ -226,7 +256,7 @@ FocusScope {
         }
     }
     WalkLetters {
-        live: !screen.sheetOpen && screen.visible
+        live: !screen.sheetOpen && !screen.handsFew && screen.visible
         kind: screen.paused ? "paused" : card.settling ? "settle" : screen.round.cardKind
         card: card
         onPauseAsked: screen.paused ? screen.round.resume() : screen.round.pause()

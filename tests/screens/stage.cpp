@@ -36,7 +36,13 @@ void Stage::fresh() {
                             folder->filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = network.opener();
+    spoken.clear();
+    services.speak = [this](const QString& words) {
+        if (!words.isEmpty()) spoken << words;
+        return hasVoice;
+    };
     current = std::make_unique<view::App>(std::move(services));
+    current->habits()->touchOnly();
     emit appChanged(); // before the old one goes: bindings let go of it here
 }
 

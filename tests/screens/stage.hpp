@@ -25,6 +25,10 @@ class Stage : public QObject {
     Q_PROPERTY(QString invitation READ invitation)
     /// What the link to watchers was told: "committed 4", "takeBack <certificate>" …
     Q_PROPERTY(QStringList linkCalls READ linkCalls)
+    /// What was read aloud since fresh().
+    Q_PROPERTY(QStringList spoken READ spokenWords)
+    /// There is an engine that reads aloud.
+    Q_PROPERTY(bool voice MEMBER hasVoice)
 public:
     Stage();
     ~Stage() override;
@@ -53,6 +57,7 @@ public:
     [[nodiscard]] view::App* app() const { return current.get(); }
     [[nodiscard]] QStringList events() const;
     [[nodiscard]] QString invitation() const;
+    [[nodiscard]] QStringList spokenWords() const { return spoken; }
     [[nodiscard]] QStringList linkCalls() const { return network.calls; }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
@@ -63,6 +68,8 @@ signals:
 
 private:
     LocalInstant clock;
+    QStringList spoken;
+    bool hasVoice = true;
     std::unique_ptr<QTemporaryDir> folder;
     std::unique_ptr<archive::Archive> archive;
     Network network; ///< before the app, which may hold a link of it

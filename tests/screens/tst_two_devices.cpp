@@ -49,6 +49,7 @@ public:
                                 paper::drawRecord};
         desktop::addLinks(services, folder.path().toStdString(), 0, {*watch::Address::v4From("127.0.0.1")});
         app = std::make_unique<view::App>(std::move(services));
+        app->habits()->touchOnly();
         engine = std::make_unique<QQmlApplicationEngine>();
         view::prepareEngine(*engine, *archive);
         if (!view::showMain(*engine, *app)) qFatal("The screens don't load.");

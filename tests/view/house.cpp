@@ -43,6 +43,7 @@ void House::restart() {
         return true;
     };
     app = std::make_unique<view::App>(std::move(services));
+    app->habits()->touchOnly();
 }
 
 bool House::begin() {

@@ -1,0 +1,61 @@
+// After an interruption: how long it was, and what the operator's rule asks for again. And before that, where nothing was told
+// for long: is somebody there?
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Ambit
+
+Sheet {
+    id: sheet
+
+    required property ConditionsView conditions
+    required property string rule
+    readonly property bool silent: conditions.silentText !== ""
+
+    objectName: "sheetInterrupted"
+    visible: silent || conditions.interruptedText !== ""
+    enabled: visible
+    title: silent ? qsTr("Are you there?") : qsTr("After an interruption")
+    subtitle: silent ? conditions.silentText : ""
+    backText: ""
+    onVisibleChanged: if (visible)
+        forceActiveFocus()
+    keys: Key {
+        objectName: "interruptedDone"
+        width: parent.width
+        broad: true
+        focus: true
+        look: "solid"
+        text: sheet.silent ? qsTr("I am here") : qsTr("Go on")
+        onClicked: sheet.silent ? sheet.conditions.comeBack() : sheet.conditions.read()
+    }
+
+    Label {
+        width: parent.width
+        text: sheet.silent ? qsTr("An interruption is when something gets left out. The rule here: %1.").arg(sheet.rule) : sheet.conditions.interruptedText
+        font.pixelSize: Theme.large
+    }
+    Repeater {
+        model: sheet.silent ? [] : sheet.conditions.again
+        Row {
+            id: row
+            required property string modelData
+            width: parent ? parent.width : 0
+            spacing: 12
+            Mark {
+                y: 2
+                look: "todo"
+            }
+            Label {
+                width: row.width - 36
+                text: row.modelData
+                font.pixelSize: Theme.large
+            }
+        }
+    }
+    Label {
+        width: parent.width
+        text: sheet.silent ? "" : qsTr("Before going on, look where you left off. Take your time.")
+        visible: text !== ""
+    }
+}
