@@ -137,9 +137,9 @@ struct Walk {
     std::string name;
     std::string about;
     Place start;
-    Place end;                       ///< the start if the file gives none
-    std::vector<std::string> points; ///< expanded, in listed order, without those for the night
-    std::vector<std::string> night;  ///< those
+    Place end;                           ///< the start if the file gives none
+    std::vector<std::string> points;     ///< expanded, in listed order, without those for the night
+    std::vector<std::string> night = {}; ///< those
 
     /// Of a flight by day, or one that goes into the dark.
     [[nodiscard]] bool has(const std::string& point, bool atNight) const;

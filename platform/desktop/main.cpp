@@ -156,6 +156,7 @@ int runForPerson(const Options& options) {
         paper::drawRecord};
     services.settings = &settings;
     Voice voice;
+    if (positioning) services.clockOff = [&] { return positioning->clockOff(); };
     services.speak = [&voice](const QString& words) { return voice.speak(words); };
     addLinks(services, data.path().toStdString());
     view::App app(std::move(services));

@@ -50,7 +50,8 @@ App::App(Services handedIn, QObject* parent)
       sharingView(services, signingView, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this),
       watchView(services, signingView, reporter(), this), habitsHere(services.settings, this),
-      handsView(services, habitsHere, this), conditionsView(services, habitsHere, this) {
+      daylightHere(services, this), handsView(services, habitsHere, this),
+      conditionsView(services, habitsHere, daylightHere, this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
@@ -59,6 +60,10 @@ App::App(Services handedIn, QObject* parent)
                kept.value(roleKey, QStringLiteral("pilot")).toString().toStdString(),
                kept.value(certificateKey).toString().toStdString()};
     }
+    // It follows the light by itself; a touch says otherwise until the light changes again.
+    const auto follow = [this] { appear(daylightHere.light() != sky::Light::day); };
+    connect(&daylightHere, &Daylight::lightChanged, this, follow);
+    if (daylightHere.light() && daylightHere.light() != sky::Light::day) follow();
     connect(&signingView, &SigningView::sealed, this, &App::recordsChanged);
     connect(&signingView, &SigningView::countersigned, this, [this](const QString& recordId) {
         recordsChanged();
@@ -146,9 +151,13 @@ void App::clearProblem() {
 }
 
 void App::setNight(bool night) {
+    if (services.settings != nullptr) services.settings->setValue(nightKey, night);
+    appear(night);
+}
+
+void App::appear(bool night) {
     if (dark == night) return;
     dark = night;
-    if (services.settings != nullptr) services.settings->setValue(nightKey, night);
     emit nightChanged();
 }
 

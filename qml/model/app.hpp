@@ -48,6 +48,7 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::WatchView* watch READ watch CONSTANT)
     /// Who follows the round in hand from another device.
     Q_PROPERTY(ambit::view::SharingView* sharing READ sharing CONSTANT)
+    Q_PROPERTY(ambit::view::Daylight* daylight READ daylight CONSTANT)
     /// How whoever uses this device wants to be asked.
     Q_PROPERTY(ambit::view::Habits* habits READ habits CONSTANT)
     /// The round in hand where no hand is free for it, or one.
@@ -108,12 +109,13 @@ public:
     [[nodiscard]] WatchView* watch() { return &watchView; }
     [[nodiscard]] const std::filesystem::path& watchedFile() const { return services.watchedFile; }
     [[nodiscard]] SharingView* sharing() { return &sharingView; }
+    [[nodiscard]] Daylight* daylight() { return &daylightHere; }
     [[nodiscard]] Habits* habits() { return &habitsHere; }
     [[nodiscard]] HandsView* hands() { return &handsView; }
     [[nodiscard]] ConditionsView* conditions() { return &conditionsView; }
     [[nodiscard]] QString problem() const { return trouble; }
     [[nodiscard]] bool night() const { return dark; }
-    void setNight(bool night);
+    void setNight(bool night); ///< until the light changes
     [[nodiscard]] QString personName() const { return QString::fromStdString(who.name); }
     [[nodiscard]] QString personRole() const { return QString::fromStdString(who.role); }
     [[nodiscard]] QString personCertificate() const { return QString::fromStdString(who.certificate); }
@@ -137,6 +139,7 @@ private:
     [[nodiscard]] Result<void> goOn(const std::string& roundId);
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);
+    void appear(bool night); ///< not remembered
     void recordsChanged();
     void countersigned(const QString& recordId);
     void recordsWent();
@@ -164,6 +167,7 @@ private:
     EntryView entryView;
     WatchView watchView;
     Habits habitsHere;
+    Daylight daylightHere;
     HandsView handsView;
     ConditionsView conditionsView;
     std::unique_ptr<RoundView> current;

@@ -21,8 +21,9 @@ std::int64_t secondsBetween(Instant from, Instant to) {
 
 } // namespace
 
-ConditionsView::ConditionsView(const Services& handedIn, Habits& its, QObject* parent)
-    : QObject(parent), services(&handedIn), habits(&its) {
+ConditionsView::ConditionsView(const Services& handedIn, Habits& its, Daylight& light, QObject* parent)
+    : QObject(parent), services(&handedIn), habits(&its), daylight(&light) {
+    connect(daylight, &Daylight::changed, this, &ConditionsView::lookAround);
     connect(&timer, &QTimer::timeout, this, &ConditionsView::tick);
 }
 
@@ -31,7 +32,7 @@ void ConditionsView::setRound(RoundView* next) {
     round = next;
     away.reset();
     quick.reset();
-    isSilent = false;
+    isSilent = nightSaid = false;
     lastWords.clear();
     lastNames.clear();
     timer.stop();
@@ -41,6 +42,10 @@ void ConditionsView::setRound(RoundView* next) {
         timer.start(tickMs);
         // Taken up again after the program had ended; of one that was paused, its end tells.
         if (isWalked() && state().lastSeq > 1) goBack(Cause::stopped, state().lastAt);
+        for (const round::Event& event : round->openRound().events())
+            if (const auto* told = std::get_if<round::Night>(&event.what))
+                nightSaid = nightSaid || !told->bySun;
+        lookAround();
     }
     emit changed();
 }
@@ -149,7 +154,31 @@ bool ConditionsView::nightPossible() const {
 }
 
 bool ConditionsView::tellNight(bool expected) {
-    return round != nullptr && round->commit(round::Night{expected, false});
+    if (round == nullptr || !round->commit(round::Night{expected, false})) return false;
+    nightSaid = true;
+    return true;
+}
+
+/// The sun adds what is asked for at night; that it isn't, only a person says.
+void ConditionsView::lookAround() {
+    if (!isWalked()) return;
+    if (daylight->goesIntoTheDark() && nightPossible() && !state().night && !nightSaid)
+        (void)round->commit(round::Night{true, true});
+    const auto off = services->clockOff ? services->clockOff() : std::nullopt;
+    if (!off || !off->out) return;
+    // Once, unless it has become another error since.
+    const auto known = state().clockAheadMs;
+    if (!known || std::abs(*known - off->ms) > sky::mostOffMs)
+        (void)round->commit(round::Clock{{now().ms - off->ms}});
+}
+
+QString ConditionsView::clockText() const {
+    if (round == nullptr || !state().clockAheadMs) return {};
+    const std::int64_t ms = *state().clockAheadMs;
+    if (std::abs(ms) <= sky::mostOffMs) return {};
+    const QString lasted = lastedText(std::abs(ms) / 1000);
+    return ms > 0 ? tr("This device's clock is %1 ahead of satellite time.").arg(lasted)
+                  : tr("This device's clock is %1 behind satellite time.").arg(lasted);
 }
 
 } // namespace ambit::view

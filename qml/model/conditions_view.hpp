@@ -2,6 +2,7 @@
 // points settled quickly; the night.
 #pragma once
 
+#include "model/daylight.hpp"
 #include "model/habits.hpp"
 #include "model/round_view.hpp"
 #include "round/pace.hpp"
@@ -26,6 +27,9 @@ class ConditionsView : public QObject {
     Q_PROPERTY(bool night READ night NOTIFY changed)
     /// The airframe asks for something more then.
     Q_PROPERTY(bool nightPossible READ nightPossible NOTIFY changed)
+    /// "The device's clock is 3 min ahead of satellite time"; "" if it is right, or nobody knows. The record
+    /// has it, too.
+    Q_PROPERTY(QString clockText READ clockText NOTIFY changed)
 public:
     /// Shorter ones are none: a glance at another screen.
     static constexpr std::int64_t leastSeconds = 10;
@@ -33,7 +37,7 @@ public:
     /// machines takes.
     static constexpr std::int64_t silentSeconds = 300;
 
-    ConditionsView(const Services& services, Habits& habits, QObject* parent);
+    ConditionsView(const Services& services, Habits& habits, Daylight& daylight, QObject* parent);
 
     /// The round in hand, begun now or taken up again; nullptr: none.
     void setRound(RoundView* round);
@@ -53,6 +57,7 @@ public:
     [[nodiscard]] QString quickText() const;
     [[nodiscard]] bool night() const { return round != nullptr && state().night; }
     [[nodiscard]] bool nightPossible() const;
+    [[nodiscard]] QString clockText() const;
 
 signals:
     void changed();
@@ -66,13 +71,16 @@ private:
     [[nodiscard]] Instant now() const { return services->now().at; }
     [[nodiscard]] bool isWalked() const; ///< so that something could be interrupted
     void look();                         ///< the log has grown
+    void lookAround();                   ///< at the light and the clock
     void goBack(round::Interrupted::Cause cause, Instant since);
 
     const Services* services;
     Habits* habits;
+    Daylight* daylight;
     RoundView* round = nullptr;
     std::optional<Away> away;
     bool isSilent = false;
+    bool nightSaid = false;    ///< by whoever walks: the sun is asked no more
     std::int64_t lookedAt = 0; ///< number of the last event that was looked at
     std::optional<round::Quick> quick;
     QString lastWords;

@@ -171,6 +171,7 @@ bool HandsView::putIntoWords(const QString& pointId, const QString& what) {
     const std::string id = pointId.toStdString(), said = what.trimmed().toStdString();
     const auto its = state().points.find(id);
     if (its == state().points.end() || its->second.outcome() != round::Outcome::finding) return false;
+    if (said.empty()) return round->commit(round::Note{}); // refused in words
     round::Settled settled = its->second.last()->what;
     settled.by = round::By::touch;
     settled.words = said;

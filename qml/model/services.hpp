@@ -6,6 +6,7 @@
 #include "base/time.hpp"
 #include "model/links.hpp"
 #include "record/pdf.hpp"
+#include "sky/clock.hpp"
 
 #include <QUrl>
 #include <filesystem>
@@ -34,6 +35,9 @@ struct Services {
     std::filesystem::path watchedFile = {}; ///< an archive of its own: only copies, no records
     /// Says it aloud, now, in place of what is being said; "" only stops. False: there is no voice here.
     std::function<bool(const QString&)> speak = {};
+    /// What the device's clock is worth, by the satellites' time; nothing: they told none. Empty function: no
+    /// positioning.
+    std::function<std::optional<sky::ClockOff>()> clockOff = {};
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
 };
 

@@ -14,8 +14,10 @@ FocusScope {
     readonly property string mode: hands.mode
     readonly property bool onPoint: round.cardKind === "settle"
     readonly property real side: width > Theme.mm(80) ? Theme.mm(8) : Theme.margin
-    readonly property real huge: Math.round(Math.min(Theme.text(56), Math.max(Theme.huge, width / 12)))
-    readonly property bool low: height < Theme.mm(72)
+    readonly property real huge: Math.round(Math.min(Theme.text(56), Math.max(Theme.huge, Math.min(width / 12, height / 12))))
+    /// A phone on its side: the keys stand beside the words.
+    readonly property bool low: height < Theme.mm(72) && width > height
+    readonly property real wordsWidth: low ? Math.round(width * 0.62) : width
 
     objectName: "handsCard"
     Accessible.role: Accessible.Pane
@@ -54,7 +56,7 @@ FocusScope {
         id: head
         x: card.side
         y: 12
-        width: parent.width - 2 * card.side
+        width: card.wordsWidth - 2 * card.side
         number: card.round.cardKind === "go" ? card.round.targetStandNumber : card.round.standNumber
         name: card.round.cardKind === "go" ? card.round.targetStandName : card.round.standName
         about: card.round.cardKind === "go" ? card.round.targetStandText : card.round.standText
@@ -64,9 +66,9 @@ FocusScope {
         id: scroll
         anchors.top: head.bottom
         anchors.topMargin: 12
-        anchors.bottom: foot.top
+        anchors.bottom: card.low ? parent.bottom : foot.top
         anchors.bottomMargin: 8
-        width: parent.width
+        width: card.wordsWidth
         contentHeight: words.height
         Column {
             id: words
@@ -161,13 +163,12 @@ FocusScope {
         id: foot
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 12
-        x: card.side
-        width: parent.width - 2 * card.side
+        x: card.low ? card.wordsWidth + card.side : card.side
+        width: parent.width - x - card.side
         spacing: 12
         Label {
             objectName: "keyHint"
             width: parent.width
-            visible: !(card.low && card.mode !== "key")
             color: clicker.held ? Theme.ink : Theme.soft
             strong: clicker.held
             text: {

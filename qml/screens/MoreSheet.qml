@@ -181,6 +181,19 @@ Sheet {
             }
         }
     }
+    Label {
+        objectName: "lightText"
+        width: parent.width
+        visible: text !== ""
+        text: sheet.app.daylight.text
+    }
+    Label {
+        objectName: "clockText"
+        width: parent.width
+        visible: text !== ""
+        text: sheet.app.conditions.clockText
+        strong: true
+    }
     Caution {
         width: parent.width
         texts: sheet.round.generalCautions

@@ -123,6 +123,13 @@ FocusScope {
             width: texts.width - 2 * card.side
             spacing: 6
             Label {
+                objectName: "clockWrong"
+                width: parent.width
+                visible: text !== "" && card.kind === "go" && card.round.settledCount === 0
+                text: card.app.conditions.clockText
+                strong: true
+            }
+            Label {
                 objectName: "askingText"
                 width: parent.width
                 visible: card.settling && card.app.hands.asking > 0

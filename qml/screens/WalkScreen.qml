@@ -256,7 +256,7 @@ FocusScope {
         }
     }
     WalkLetters {
-        live: !screen.sheetOpen && !screen.handsFew && screen.visible
+        live: !screen.sheetOpen && !screen.handsFew && screen.visible && screen.enabled
         kind: screen.paused ? "paused" : card.settling ? "settle" : screen.round.cardKind
         card: card
         onPauseAsked: screen.paused ? screen.round.resume() : screen.round.pause()

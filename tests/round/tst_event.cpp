@@ -12,6 +12,8 @@ namespace {
 const std::string hash(64, 'a');
 
 std::vector<What> oneOfEach() {
+    Settled byKey = test::sound("oil");
+    byKey.by = By::key;
     const auto machine = test::machine();
     Opened bare = test::opening(machine);
     bare.position.reset();
@@ -52,7 +54,19 @@ std::vector<What> oneOfEach() {
             test::ask(3, std::string(32, 'f'), Statement::Kind::remark, "", "Well seen."),
             Alone{},
             Answered{2, "The yellow one."},
-            Declined{1, "Seen from the other side."}};
+            Declined{1, "Seen from the other side."},
+            byKey,
+            PortionBegun{{"oil", "blade.a"}},
+            PortionEnded{true},
+            PortionEnded{false},
+            Interrupted{Interrupted::Cause::call, 95, {BackRule::From::points, 3}, {"oil"}},
+            Interrupted{Interrupted::Cause::stopped, 0, {BackRule::From::start, 3}, {}},
+            Interrupted{Interrupted::Cause::silent, 300, {BackRule::From::stand, 3}, {"oil", "blade.a"}},
+            QuickRun{4, 9, 3, 2500, {"oil"}},
+            QuickRun{4, 9, 3, 2500, {}},
+            Clock{{1750000000000}},
+            Night{true, true},
+            Night{false, false}};
 }
 
 Json jsonOf(const What& what) {
@@ -146,6 +160,7 @@ private slots:
             const Json json = jsonOf(what);
             for (const auto& [name, value] : json.items()) {
                 if (name == "value" || name == "position" || name == "basis" || name == "reasons") continue;
+                if (name == "by" && std::holds_alternative<Settled>(what)) continue;
                 Json without = json;
                 without.erase(name);
                 const auto event = eventFrom(without);
@@ -271,6 +286,38 @@ private slots:
             QCOMPARE(versionOf(what), 2);
         for (const What& what : {What(Asked{}), What(Answered{}), What(Declined{}), What(Alone{})})
             QCOMPARE(versionOf(what), 3);
+    }
+
+    void theVersionOfWhatIsSettledIsThatOfHowItWasTold() {
+        for (const What& what : {What(PortionBegun{}), What(PortionEnded{}), What(Interrupted{}),
+                                 What(QuickRun{}), What(Clock{}), What(Night{})})
+            QCOMPARE(versionOf(what), 4);
+        Settled settled = test::sound("oil");
+        QCOMPARE(versionOf(settled), 1);
+        settled.by = By::key;
+        QCOMPARE(versionOf(settled), 4);
+    }
+
+    void whatComesBetweenIsReadStrictly() {
+        const Json cut =
+            jsonOf(Interrupted{Interrupted::Cause::call, 95, {BackRule::From::points, 3}, {"oil"}});
+        QVERIFY(eventFrom(cut));
+        QVERIFY(!changed(cut, "/cause", "lunch"));
+        QVERIFY(!changed(cut, "/seconds", -1));
+        QVERIFY(!changed(cut, "/back", 0));
+        QVERIFY(!changed(cut, "/back", 21));
+        QVERIFY(!changed(cut, "/rule", "stand")); // then there is no number
+        QVERIFY(!changed(cut, "/again", Json::array({""})));
+        QVERIFY(!changed(cut, "/again", Json::array({1})));
+        QVERIFY(!changed(cut, "/again", "oil"));
+        const Json portion = jsonOf(PortionBegun{{"oil"}});
+        QVERIFY(!changed(portion, "/points", Json::array()));
+        QVERIFY(!changed(portion, "/points", Json(std::vector<std::string>(21, "oil"))));
+        QVERIFY(!changed(jsonOf(PortionEnded{}), "/is", "done"));
+        QVERIFY(!changed(jsonOf(QuickRun{4, 9, 3, 2500, {}}), "/points", 1));
+        QVERIFY(!changed(jsonOf(Clock{}), "/satellite", "noon"));
+        QVERIFY(!changed(jsonOf(Night{}), "/by", "moon"));
+        QVERIFY(!changed(jsonOf(test::sound("oil")), "/by", "touch")); // said by leaving it out
     }
 
     void whatAStatementNeeds() {

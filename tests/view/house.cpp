@@ -39,8 +39,8 @@ void House::restart() {
                             paper::drawRecord};
     services.linkToWatchers = linkToWatchers;
     services.speak = [this](const QString& words) {
-        if (!words.isEmpty()) spoken << words;
-        return true;
+        if (!words.isEmpty() && hasVoice) spoken << words;
+        return hasVoice;
     };
     app = std::make_unique<view::App>(std::move(services));
     app->habits()->touchOnly();

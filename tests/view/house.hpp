@@ -34,6 +34,7 @@ public:
     /// Used from the next restart on.
     std::function<Result<std::unique_ptr<view::LinkToWatchers>>(const record::Signer&)> linkToWatchers;
     QStringList spoken; ///< aloud
+    bool hasVoice = true;
     std::unique_ptr<view::App> app;
     const QString registration = QStringLiteral("OX-DEMO");
 };
