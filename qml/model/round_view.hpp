@@ -86,6 +86,8 @@ class RoundView : public QObject {
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY cardChanged)
     /// settle: it belongs to the last look, once round with empty hands.
     Q_PROPERTY(bool lastLook READ lastLook NOTIFY cardChanged)
+    /// What was open or fitted in this round, to be looked for: "Fuel cap, Left cowl door"; "" if nothing.
+    Q_PROPERTY(QString openedText READ openedText NOTIFY progressChanged)
     /// "4 of 11 here", "4 of 11 up here"; "" unless settle.
     Q_PROPERTY(QString positionText READ positionText NOTIFY cardChanged)
     /// Of a chosen point that is settled already: "sound" "finding" "notInspected"; else "". Then show
@@ -216,6 +218,7 @@ public:
     [[nodiscard]] QString lastTime() const;
     [[nodiscard]] QStringList cautions() const { return card.cautions; }
     [[nodiscard]] bool lastLook() const { return card.point != nullptr && card.point->lastLook; }
+    [[nodiscard]] QString openedText() const;
     [[nodiscard]] QString positionText() const;
     [[nodiscard]] QString cardOutcome() const { return card.outcome; }
     [[nodiscard]] QString outcomeText() const { return card.outcomeText; }

@@ -134,6 +134,15 @@ QString RoundView::lastTime() const {
     return card.point == nullptr ? QString() : earlier.at(card.point->id, now());
 }
 
+QString RoundView::openedText() const {
+    QStringList names;
+    for (const airframe::Opening& opening : airframe->openings)
+        if (const auto its = state().openings.find(opening.id);
+            its != state().openings.end() && its->second.ever)
+            names << text(opening.name);
+    return names.join(QStringLiteral(", "));
+}
+
 QString RoundView::positionText() const {
     const int row = hereRows.rowOf(card.point);
     if (row < 0) return {};

@@ -142,6 +142,12 @@ FocusScope {
                 text: qsTr("The last look: once round, slowly, with empty hands.")
                 strong: true
             }
+            Label {
+                objectName: "openedText"
+                width: parent.width
+                visible: card.onPoint && card.round.lastLook && card.round.openedText !== ""
+                text: qsTr("Open or fitted today: %1").arg(card.round.openedText)
+            }
             Repeater {
                 model: card.kind === "go" || card.kind === "done" ? card.app.hands.unworded : []
                 Key {

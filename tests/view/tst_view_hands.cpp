@@ -341,6 +341,26 @@ private slots:
         QCOMPARE(stateOf(house).quickRun->points, 3);
     }
 
+    // --- the last look
+
+    void theLastLookComesLastAndAgain() {
+        House house;
+        QVERIFY(house.begin());
+        view::RoundView& round = *house.app->round();
+        QVERIFY(house.walkTo("last-look"));
+        QVERIFY(round.lastLook());
+        QVERIFY(round.openedText().contains("Fuel cap"));
+        QCOMPARE(round.settledCount(), round.pointCount() - 1);
+        QVERIFY(house.touchCard());
+        QCOMPARE(round.cardKind(), QStringLiteral("done"));
+        QVERIFY(round.made("fuel-cap"));
+        QVERIFY(round.closed("fuel-cap"));
+        QVERIFY(round.lastLook()); // something was done after it
+        QVERIFY(!round.against(false).isEmpty());
+        QVERIFY(house.walkTo({}));
+        QVERIFY(round.against(false).isEmpty());
+    }
+
     // --- the night
 
     void theNightBringsItsPoints() {
