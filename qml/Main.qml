@@ -92,16 +92,71 @@ Window {
     }
     Binding {
         target: Theme
+        property: "leftHanded"
+        value: window.app.leftHanded
+    }
+    Binding {
+        target: Theme
         property: "density"
         value: Qt.platform.pluginName === "offscreen" ? 0 : window.Screen.pixelDensity
     }
-    Loader {
-        id: screen
-        width: parent.width
-        height: bar.visible ? parent.height - bar.height : parent.height
-        focus: sheet.status === Loader.Null
-        enabled: sheet.status === Loader.Null
-        onLoaded: (item as Item).forceActiveFocus()
+    Item {
+        // On a screen finer than the system makes up for, all of it is drawn larger: millimetres stay millimetres.
+        id: room
+        width: window.width / scale
+        height: window.height / scale
+        scale: Math.max(1, Math.min(Theme.enlargement, window.width / window.minimumWidth, window.height / window.minimumHeight))
+        transformOrigin: Item.TopLeft
+
+        Loader {
+            id: screen
+            width: parent.width
+            height: bar.visible ? parent.height - bar.height : parent.height
+            focus: sheet.status === Loader.Null
+            enabled: sheet.status === Loader.Null
+            onLoaded: (item as Item).forceActiveFocus()
+        }
+        Rectangle {
+            anchors.fill: bar
+            visible: bar.visible
+            color: Theme.ground
+            Rectangle {
+                width: parent.width
+                height: 1
+                color: Theme.line
+            }
+        }
+        PlacesBar {
+            id: bar
+            anchors.bottom: parent.bottom
+            width: parent.width
+            visible: window.wanted !== "Walk"
+            enabled: sheet.status === Loader.Null
+            place: window.inWatch ? "watch" : window.inFile ? "file" : "walk"
+            withWatch: window.app.watch.possible
+            onAsked: place => window.go(place)
+        }
+        Loader {
+            id: sheet
+            anchors.fill: parent
+            onLoaded: (item as Item).forceActiveFocus()
+        }
+        ProblemBar {
+            app: window.app
+            x: (parent.width - width) / 2
+            y: Theme.gap
+            width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
+        }
+        QuietLine {
+            // Over neither the title nor the keys.
+            anchors.horizontalCenter: parent.horizontalCenter
+            y: parent.height * 0.27
+            words: guard.ignored
+        }
+    }
+    TouchGuard {
+        id: guard
+        over: window
     }
     Connections {
         target: screen.item
@@ -178,42 +233,11 @@ Window {
                 window.step = "";
         }
     }
-    Rectangle {
-        anchors.fill: bar
-        visible: bar.visible
-        color: Theme.ground
-        Rectangle {
-            width: parent.width
-            height: 1
-            color: Theme.line
-        }
-    }
-    PlacesBar {
-        id: bar
-        anchors.bottom: parent.bottom
-        width: parent.width
-        visible: window.wanted !== "Walk"
-        enabled: sheet.status === Loader.Null
-        place: window.inWatch ? "watch" : window.inFile ? "file" : "walk"
-        withWatch: window.app.watch.possible
-        onAsked: place => window.go(place)
-    }
-    Loader {
-        id: sheet
-        anchors.fill: parent
-        onLoaded: (item as Item).forceActiveFocus()
-    }
     Connections {
         target: sheet.item
         ignoreUnknownSignals: true
         function onClosed() {
             sheet.source = "";
         }
-    }
-    ProblemBar {
-        app: window.app
-        x: (parent.width - width) / 2
-        y: Theme.gap
-        width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
     }
 }

@@ -31,7 +31,7 @@ T.AbstractButton {
 
     background: Rectangle {
         radius: Theme.corner
-        color: key.look === "solid" ? (key.down ? Qt.lighter(Theme.solid, 1.6) : Theme.solid) : key.down ? Theme.pressed : key.framed ? Theme.panel : "transparent"
+        color: key.look === "solid" ? (key.down ? Qt.lighter(Theme.solid, 1.4) : Theme.solid) : key.down ? Theme.pressed : key.framed ? Theme.panel : "transparent"
         border.width: key.framed ? 2 : 0
         border.color: key.look === "solid" && !Theme.night ? Theme.solid : Theme.ink
         opacity: key.enabled ? 1 : 0.45

@@ -40,7 +40,7 @@ FocusScope {
     Item {
         id: head
         x: (page.width - page.keysWidth - page.columnWidth) / 2
-        width: page.columnWidth + (page.low ? page.keysWidth : 0)
+        width: page.columnWidth + page.keysWidth
         height: Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0)
 
         Column {
@@ -85,6 +85,7 @@ FocusScope {
         id: scroll
         anchors.top: head.bottom
         anchors.bottom: page.low || !foot.visible ? parent.bottom : foot.top
+        x: Theme.leftHanded ? page.keysWidth : 0
         width: parent.width - page.keysWidth
         contentHeight: column.height + 2 * Theme.gap
         Column {
@@ -98,7 +99,7 @@ FocusScope {
     Rectangle {
         id: foot
         anchors.bottom: parent.bottom
-        anchors.right: parent.right
+        x: page.low && !Theme.leftHanded ? page.width - width : 0
         width: page.low ? page.keysWidth : parent.width
         height: keyColumn.implicitHeight > 0 ? keyColumn.implicitHeight + 2 * 12 : 0
         visible: keyColumn.children.length > 0
@@ -111,7 +112,7 @@ FocusScope {
         }
         Column {
             id: keyColumn
-            x: page.low ? 12 : (page.width - page.columnWidth) / 2
+            x: page.low ? (Theme.leftHanded ? Theme.margin : 12) : (page.width - page.columnWidth) / 2
             y: 12
             width: page.low ? page.keysWidth - 12 - Theme.margin : page.columnWidth
             spacing: 12

@@ -38,7 +38,7 @@ Item {
                     name: qsTr("Watch"),
                     object: "placeWatch"
                 })
-            T.AbstractButton {
+            T.TabButton {
                 id: tab
                 required property var modelData
                 readonly property bool here: bar.place === modelData.id
@@ -47,6 +47,7 @@ Item {
                 implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.margin)
                 implicitHeight: bar.height
                 focusPolicy: Qt.StrongFocus
+                checkable: false
                 onClicked: bar.asked(tab.modelData.id)
                 Keys.onReturnPressed: tab.clicked()
                 Keys.onEnterPressed: tab.clicked()

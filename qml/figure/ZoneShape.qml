@@ -104,6 +104,14 @@ Item {
             }
         }
         ShapePath {
+            // Paper shows between the fill and its cut corner.
+            fillColor: zone.look === "finding" ? Theme.panel : "transparent"
+            strokeWidth: -1
+            PathSvg {
+                path: zone.look === "finding" ? Geometry.cutCorner(zone.local, 20) : ""
+            }
+        }
+        ShapePath {
             fillColor: zone.look === "finding" ? Theme.caution : "transparent"
             strokeWidth: -1
             PathSvg {

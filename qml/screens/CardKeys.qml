@@ -31,6 +31,7 @@ FocusScope {
             id: pair
             width: parent.width
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             visible: keys.settling
             readonly property real half: (width - spacing) / 2
             Key {
@@ -58,6 +59,7 @@ FocusScope {
         Row {
             width: parent.width
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             visible: keys.onPoint && !keys.settling
             Key {
                 objectName: "keyBackToWalk"
@@ -127,7 +129,7 @@ FocusScope {
             readonly property int count: (keys.kind === "go" ? 2 : 3) + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
             /// Large text takes two rows.
             readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
-            layoutDirection: keys.onPoint || keys.kind === "go" ? Qt.LeftToRight : Qt.RightToLeft
+            layoutDirection: (keys.onPoint || keys.kind === "go") !== Theme.leftHanded ? Qt.LeftToRight : Qt.RightToLeft
             readonly property real share: Math.floor(width / Math.ceil(count / rows))
             Key {
                 objectName: "linkWhy"

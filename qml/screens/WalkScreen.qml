@@ -23,6 +23,8 @@ FocusScope {
     readonly property bool listBeside: !wide && width > Theme.mm(100)
     readonly property bool followed: app.sharing.watchingText !== ""
     readonly property bool sheetOpen: sheet.status !== Loader.Null
+    /// The card stands on the left, and with it what the thumb reaches.
+    readonly property bool leftHanded: Theme.leftHanded
 
     signal reviewAsked
     signal leaveAsked
@@ -58,12 +60,14 @@ FocusScope {
 
         Item {
             id: figurePane
+            x: screen.wide && screen.leftHanded ? screen.cardWidth : 0
             width: screen.wide ? screen.width - screen.cardWidth : screen.width
             height: (screen.wide ? screen.height : screen.height - screen.cardHeight) - screen.barHeight - screen.stripHeight
             clip: true
 
             FigureView {
                 id: figure
+                x: screen.leftHanded ? parent.width - width : 0
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
                 readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
@@ -78,28 +82,31 @@ FocusScope {
             Rectangle {
                 // So that the words can be read over a figure that is closer.
                 visible: figure.zoom > 1
-                width: pauseKey.x - 8
+                x: screen.leftHanded ? parent.width - width : 0
+                width: parent.width - pauseKey.width - pauseKey.edge - 8
                 height: head.y + head.height + 6
                 color: Theme.ground
                 opacity: 0.86
             }
             WalkHead {
                 id: head
-                x: screen.wide ? 24 : Theme.margin
+                readonly property real edge: screen.wide ? 24 : Theme.margin
+                readonly property real pauseWidth: pauseKey.visible ? pauseKey.width + 24 : 0
+                x: edge + (screen.leftHanded ? pauseWidth : 0)
                 y: screen.wide && screen.tall ? 16 : 8
-                width: parent.width - x - (pauseKey.visible ? pauseKey.width + 24 : 0) - Theme.margin
+                width: parent.width - edge - pauseWidth - Theme.margin
                 round: screen.round
                 withOpen: !brief || !figure.visible
                 watchingText: screen.app.sharing.watchingText
-                room: parent.width - x - Theme.margin
+                room: screen.leftHanded ? width : parent.width - edge - Theme.margin
                 roomFrom: pauseKey.visible ? pauseKey.y + pauseKey.height - y : 0
                 brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
             Key {
                 id: pauseKey
                 objectName: "pauseKey"
-                anchors.right: parent.right
-                anchors.rightMargin: screen.wide ? 24 : Theme.margin
+                readonly property real edge: screen.wide ? 24 : Theme.margin
+                x: screen.leftHanded ? edge : parent.width - width - edge
                 y: screen.wide && screen.tall ? 16 : 8
                 visible: !screen.paused
                 letter: "P"
@@ -109,8 +116,7 @@ FocusScope {
             StandList {
                 id: sideList
                 visible: screen.listBeside
-                anchors.right: parent.right
-                anchors.rightMargin: Theme.margin
+                x: screen.leftHanded ? Theme.margin : parent.width - width - Theme.margin
                 y: pauseKey.y + pauseKey.height + 12
                 height: parent.height - y - 8
                 width: Theme.mm(44)
@@ -118,7 +124,7 @@ FocusScope {
             }
             Key {
                 objectName: "figureZoomKey"
-                anchors.right: figure.right
+                x: screen.leftHanded ? figure.x : figure.x + figure.width - width
                 anchors.bottom: parent.bottom
                 visible: figure.visible && !card.measuring
                 look: "link"
@@ -127,7 +133,7 @@ FocusScope {
                 onClicked: figure.toggleZoom()
             }
             Label {
-                x: Theme.margin
+                x: screen.leftHanded ? parent.width - width - Theme.margin : Theme.margin
                 anchors.bottom: parent.bottom
                 anchors.bottomMargin: 8
                 visible: head.brief && figure.visible && !card.measuring
@@ -139,6 +145,7 @@ FocusScope {
         }
         AskedStrip {
             id: strip
+            x: figurePane.x
             y: figurePane.height
             width: figurePane.width
             visible: first !== null && !card.measuring
@@ -147,7 +154,7 @@ FocusScope {
         }
         WalkCard {
             id: card
-            x: screen.wide ? screen.width - width : 0
+            x: screen.wide && !screen.leftHanded ? screen.width - width : 0
             y: screen.wide ? 0 : figurePane.height + screen.stripHeight
             width: screen.cardWidth
             height: screen.cardHeight
@@ -162,6 +169,7 @@ FocusScope {
         }
         PlacesBar {
             id: bar
+            x: figurePane.x
             anchors.bottom: parent.bottom
             width: figurePane.width
             visible: screen.barShown
@@ -180,7 +188,7 @@ FocusScope {
         Keypad {
             id: pad
             visible: card.measuring
-            anchors.right: figurePane.right
+            x: screen.leftHanded ? figurePane.x : figurePane.x + figurePane.width - width
             anchors.bottom: screen.low ? parent.bottom : figurePane.bottom
             width: screen.wide ? Math.min(figurePane.width, Theme.mm(66)) : figurePane.width
             onTyped: character => card.typeValue(character)
@@ -189,7 +197,7 @@ FocusScope {
         }
         Rectangle {
             // The card's edge.
-            x: screen.wide ? figurePane.width : 0
+            x: !screen.wide ? 0 : screen.leftHanded ? card.width - width : figurePane.width
             y: screen.wide ? 0 : card.y
             width: screen.wide ? 2 : parent.width
             height: screen.wide ? parent.height : 2
@@ -224,6 +232,9 @@ FocusScope {
         function onSheetAsked(file: string, more: var) {
             screen.openSheet(file, more);
         }
+    }
+    WalkSpoken {
+        round: screen.round
     }
     WalkLetters {
         live: !screen.sheetOpen && screen.visible

@@ -7,6 +7,7 @@
 
 #include "script/asker.hpp"
 
+#include <QQuickWindow>
 #include <QTemporaryDir>
 #include <memory>
 
@@ -47,6 +48,8 @@ public:
     Q_INVOKABLE void refuse(const QString& who, const QString& why);
     /// What a QR code in a picture says; "": there is none.
     Q_INVOKABLE static QString readQr(const QString& pictureFile);
+    /// Of what a window shows: relative luminance (WCAG 2.2, from memory), {most, mean}.
+    Q_INVOKABLE static QVariantMap light(QQuickWindow* window);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
