@@ -61,6 +61,8 @@ TourCase {
         if (worst[pair] === undefined || ratio < worst[pair])
             worst[pair] = ratio;
         if (ratio < least - 0.005)
+            for (const one of painted) console.log(one.box, one.colour);
+        if (ratio < least - 0.005)
             fail(what + ": " + pair + " " + ratio.toFixed(2) + " of " + path(item) + item);
     }
     function isRectangle(item) {
