@@ -37,7 +37,7 @@ QtObject {
     readonly property color panel: night ? "#13100d" : "#ffffff"
     readonly property color ink: night ? "#a8916f" : "#14181c"
     readonly property color soft: night ? "#9d8868" : "#3f4850"
-    readonly property color line: night ? "#3a3228" : "#d3d4d4"
+    readonly property color line: night ? "#322b22" : "#dadbdb"
     /// The way round, what is next, and what leads somewhere.
     readonly property color way: night ? "#b39b78" : "#224372"
     readonly property color wash: night ? "#1b1611" : "#ecf0f6"

@@ -40,8 +40,6 @@ T.TextField {
         x: Theme.margin
         y: 9
         width: parent.width - 2 * Theme.margin
-        elide: Text.ElideRight
-        wrapMode: Text.NoWrap
         text: field.label + (field.about === "" ? "" : "  ·  " + field.about)
         color: Theme.soft
         font.pixelSize: Theme.small

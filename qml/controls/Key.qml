@@ -36,6 +36,14 @@ T.AbstractButton {
         border.color: key.look === "solid" && !Theme.night ? Theme.solid : Theme.ink
         opacity: key.enabled ? 1 : 0.45
         CutCorner {
+            // Paper between a dark key and its cut corner.
+            visible: key.cut && key.look === "solid"
+            width: key.broad ? 42 : 30
+            height: width
+            radius: Theme.corner
+            colour: Theme.panel
+        }
+        CutCorner {
             visible: key.cut
             width: key.broad ? 34 : 24
             height: width

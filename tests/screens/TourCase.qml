@@ -12,6 +12,18 @@ FileCase {
     /// Before each look: the window as the test wants it.
     property var dress: () => {}
 
+    /// What is wrong, each once: a tour goes on, and says all of it at its end.
+    property var wrongs: ({})
+    function wrong(what, why) {
+        if (!wrongs[why])
+            wrongs[why] = what;
+    }
+    function noneWrong() {
+        const all = Object.keys(wrongs).map(why => wrongs[why] + ": " + why);
+        wrongs = {};
+        if (all.length > 0)
+            fail(all.length + " wrong\n" + all.join("\n"));
+    }
     function at(what) {
         waitForRendering(main.contentItem);
         tour.dress();
@@ -177,12 +189,18 @@ FileCase {
         there("filePart", "screenPart", "entryBack");
         there("fileHandOver", "screenHandOver", "entryBack");
         there("fileKeys", "screenKeys", "keysBack");
-        there("fileRetention", "screenRetention", "retentionBack");
+        touch("fileRetention");
+        see("screenRetention");
+        tryVerify(() => !Stage.app.retention.reading, 5000);
+        at("screenRetention");
+        touch("retentionBack");
     }
     function wholeTour() {
+        tour.wrongs = {};
         before();
         walk();
         end();
         file();
+        noneWrong();
     }
 }

@@ -36,7 +36,7 @@ TourCase {
     function known(colour, item, what) {
         const name = nameOf(colour);
         if (name === "")
-            fail(what + ": the theme doesn't know " + colour + " of " + path(item) + item);
+            wrong(what, "the theme doesn't know " + colour + " of " + path(item));
         return name;
     }
     function clear(colour) {
@@ -56,17 +56,17 @@ TourCase {
         return null;
     }
     function stands(colour, ground, item, what) {
+        if (String(colour) === String(ground))
+            return; // one mark of several pieces
         const ratio = Theme.contrast(colour, ground);
         const pair = nameOf(colour) + " on " + (nameOf(ground) || ground);
         if (worst[pair] === undefined || ratio < worst[pair])
             worst[pair] = ratio;
         if (ratio < least - 0.005)
-            for (const one of painted) console.log(one.box, one.colour);
-        if (ratio < least - 0.005)
-            fail(what + ": " + pair + " " + ratio.toFixed(2) + " of " + path(item) + item);
+            wrong(what, pair + " " + ratio.toFixed(2) + " of " + path(item));
     }
     function isRectangle(item) {
-        return item.radius !== undefined && item.border !== undefined && item.gradient !== undefined;
+        return item.radius !== undefined && item.border !== undefined && item.color !== undefined;
     }
     function isWritten(item) {
         return item.font !== undefined && item.color !== undefined && item.text !== undefined && item.text !== "" && (item.paintedHeight !== undefined || item.cursorPosition !== undefined);
@@ -82,7 +82,8 @@ TourCase {
         const x = box.x + box.width / 2, y = box.y + box.height / 2;
         if (isRectangle(item)) {
             const under = behind(x, y);
-            if (item.border.width > 0 && !clear(item.border.color)) {
+            // One that was never given is black, and isn't drawn.
+            if (item.border.width > 0 && !clear(item.border.color) && String(item.border.color) !== "#000000") {
                 const name = known(item.border.color, item, what);
                 if (item.enabled && under && marks.includes(name) && String(item.border.color) !== String(item.color))
                     stands(item.border.color, clear(item.color) ? under : item.color, item, what);
@@ -91,8 +92,9 @@ TourCase {
             }
             if (clear(item.color))
                 return;
-            const name = known(item.color, item, what);
-            if (item.enabled && under && marks.includes(name))
+            known(item.color, item, what);
+            // A colour that is both, as white is by day, is a ground where it fills.
+            if (item.enabled && under && !grounds.concat(parting).some(name => String(Theme[name]) === String(item.color)))
                 stands(item.color, under, item, what);
             painted.push({
                 box: box,
@@ -106,7 +108,7 @@ TourCase {
         } else if (item.containsMode !== undefined && item.data !== undefined) {
             for (const path of Array.from(item.data))
                 if (path && path.fillColor !== undefined)
-                    for (const colour of [path.fillColor, path.strokeColor])
+                    for (const colour of path.strokeWidth > 0 ? [path.fillColor, path.strokeColor] : [path.fillColor])
                         if (!clear(colour))
                             known(colour, item, what);
         }
@@ -119,7 +121,11 @@ TourCase {
         let inside = clip;
         if (item.clip)
             inside = within(item.mapToItem(main.contentItem, Qt.rect(0, 0, item.width, item.height)), clip);
-        const children = Array.from(item.children).sort((a, b) => a.z - b.z);
+        // The engine's sort mixes equals.
+        const children = Array.from(item.children).map((child, at) => ({
+                    child: child,
+                    at: at
+                })).sort((a, b) => a.child.z - b.child.z || a.at - b.at).map(one => one.child);
         for (const child of children.filter(child => child.z < 0))
             paint(child, what, shown, inside);
         draw(item, what, shown, clip);
@@ -176,8 +182,10 @@ TourCase {
             ++test.looked;
             if (data.night) {
                 const light = Stage.light(main);
-                verify(light.most <= brightest, what + ": as bright as " + light.most.toFixed(3));
-                verify(light.mean <= brightestScreen, what + ": on average " + light.mean.toFixed(4));
+                if (light.most > brightest)
+                    wrong(what, "as bright as " + light.most.toFixed(3));
+                if (light.mean > brightestScreen)
+                    wrong(what, "on average " + light.mean.toFixed(4));
             }
         };
         wholeTour();

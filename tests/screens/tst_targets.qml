@@ -27,10 +27,12 @@ TourCase {
         const box = item.mapToItem(main.contentItem, Qt.rect(0, 0, item.width, item.height));
         const wide = box.width / density, high = box.height / density;
         ++test.measured;
-        verify(wide >= 11.99 && high >= 11.99, what + ": " + wide.toFixed(2) + " × " + high.toFixed(2) + " mm, " + path(item) + item);
+        if (wide < 11.99 || high < 11.99)
+            wrong(what, wide.toFixed(2) + " × " + high.toFixed(2) + " mm, " + path(item));
         if (item.broad === true) {
             ++test.keys;
-            verify(high >= 17.99 && wide >= 17.99, what + ": a key of " + wide.toFixed(2) + " × " + high.toFixed(2) + " mm, " + path(item) + item);
+            if (high < 17.99 || wide < 17.99)
+                wrong(what, "a key of " + wide.toFixed(2) + " × " + high.toFixed(2) + " mm, " + path(item));
         }
     }
     function test_millimetres_data() {
