@@ -134,6 +134,7 @@ FocusScope {
             Key {
                 objectName: "linkWhy"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 look: "link"
                 letter: "W"
@@ -144,6 +145,7 @@ FocusScope {
                 id: measure
                 objectName: "linkMeasure"
                 width: links.share
+                narrow: true
                 visible: keys.settling && keys.round.measured
                 look: "link"
                 text: qsTr("Measure")
@@ -152,6 +154,7 @@ FocusScope {
             Key {
                 objectName: "linkPhoto"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
                 look: "link"
@@ -162,6 +165,7 @@ FocusScope {
             Key {
                 objectName: "linkNotInspected"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
                 look: "link"
@@ -171,6 +175,7 @@ FocusScope {
             Key {
                 objectName: "linkBlocked"
                 width: links.share
+                narrow: true
                 visible: keys.kind === "go"
                 look: "link"
                 text: qsTr("Can't be used")
@@ -183,6 +188,7 @@ FocusScope {
             Key {
                 objectName: "linkMark"
                 width: links.share
+                narrow: true
                 visible: keys.kind === "go"
                 look: "link"
                 text: qsTr("In the way")
@@ -192,6 +198,7 @@ FocusScope {
             Key {
                 objectName: "moreKey"
                 width: links.share
+                narrow: true
                 visible: keys.withMore
                 look: "link"
                 text: qsTr("More")

@@ -62,6 +62,7 @@ FocusScope {
                     required property int index
                     objectName: "markReason." + index
                     width: (page.columnWidth - 12) / 2
+                    narrow: true
                     broad: true
                     enabled: place.whole
                     text: modelData

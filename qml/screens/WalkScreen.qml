@@ -14,7 +14,7 @@ FocusScope {
     readonly property bool paused: round.phase === "paused"
     readonly property bool low: wide && !tall
     readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
-    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : Theme.scale > 1.4 ? height - barHeight - Theme.mm(20) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
+    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? height - barHeight - stripHeight - Theme.mm(30) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
@@ -25,6 +25,9 @@ FocusScope {
     readonly property bool sheetOpen: sheet.status !== Loader.Null
     /// The card stands on the left, and with it what the thumb reaches.
     readonly property bool leftHanded: Theme.leftHanded
+    readonly property bool large: Theme.scale > 1.4
+    /// With large text what stands under the key of the pause needs the left edge.
+    readonly property bool pauseLeft: leftHanded && !(large && head.brief)
 
     signal reviewAsked
     signal leaveAsked
@@ -71,9 +74,9 @@ FocusScope {
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
                 readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
-                topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * 0.3)) : inset
-                bottomInset: screen.wide && screen.tall ? 24 : 14
-                visible: parent.height > Theme.mm(24)
+                topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * (screen.large ? 0.5 : 0.3))) : inset
+                bottomInset: screen.wide && screen.tall ? 24 : screen.large && open.visible ? open.height + 16 : 14
+                visible: parent.height > Theme.mm(24) * (screen.large ? 1.6 : 1)
                 figure: screen.round.figure
                 nextStand: screen.round.targetStandId
                 onZoneAsked: zoneId => screen.round.tapZone(zoneId)
@@ -92,13 +95,13 @@ FocusScope {
                 id: head
                 readonly property real edge: screen.wide ? 24 : Theme.margin
                 readonly property real pauseWidth: pauseKey.visible ? pauseKey.width + 24 : 0
-                x: edge + (screen.leftHanded ? pauseWidth : 0)
+                x: edge + (screen.pauseLeft ? pauseWidth : 0)
                 y: screen.wide && screen.tall ? 16 : 8
                 width: parent.width - edge - pauseWidth - Theme.margin
                 round: screen.round
                 withOpen: !brief || !figure.visible
                 watchingText: screen.app.sharing.watchingText
-                room: screen.leftHanded ? width : parent.width - edge - Theme.margin
+                room: screen.pauseLeft ? width : parent.width - edge - Theme.margin
                 roomFrom: pauseKey.visible ? pauseKey.y + pauseKey.height - y : 0
                 brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
@@ -106,7 +109,7 @@ FocusScope {
                 id: pauseKey
                 objectName: "pauseKey"
                 readonly property real edge: screen.wide ? 24 : Theme.margin
-                x: screen.leftHanded ? edge : parent.width - width - edge
+                x: screen.pauseLeft ? edge : parent.width - width - edge
                 y: screen.wide && screen.tall ? 16 : 8
                 visible: !screen.paused
                 letter: "P"
@@ -123,6 +126,7 @@ FocusScope {
                 round: screen.round
             }
             Key {
+                id: zoomKey
                 objectName: "figureZoomKey"
                 x: screen.leftHanded ? figure.x : figure.x + figure.width - width
                 anchors.bottom: parent.bottom
@@ -133,6 +137,8 @@ FocusScope {
                 onClicked: figure.toggleZoom()
             }
             Label {
+                id: open
+                width: Math.min(implicitWidth, parent.width - zoomKey.width - 2 * Theme.margin)
                 x: screen.leftHanded ? parent.width - width - Theme.margin : Theme.margin
                 anchors.bottom: parent.bottom
                 anchors.bottomMargin: 8

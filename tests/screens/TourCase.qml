@@ -112,9 +112,11 @@ FileCase {
         see("cameraClose");
         at("camera");
         touch("findingCancel");
-        touch("figureZoomKey");
-        at("closer");
-        touch("figureZoomKey");
+        if (seen("figureZoomKey")) {
+            touch("figureZoomKey");
+            at("closer");
+            touch("figureZoomKey");
+        }
         touch("pauseKey");
         at("paused");
         touch("resumeKey");

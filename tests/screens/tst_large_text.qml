@@ -68,11 +68,18 @@ TourCase {
                 return true;
         return false;
     }
+    /// The figures' pad stands over the figure and its head while one types.
+    function inPad(item) {
+        for (let up = item.parent; up; up = up.parent)
+            if (up.objectName.startsWith("pad."))
+                return true;
+        return false;
+    }
     function apart(texts, what) {
         const boxes = texts.map(item => within(item.mapToItem(main.contentItem, letters(item)), clipOf(item)));
         for (let i = 0; i < texts.length; ++i)
             for (let j = 0; j < i; ++j) {
-                if (inCaution(texts[i]) !== inCaution(texts[j]) || inCloserFigure(texts[i]) !== inCloserFigure(texts[j]))
+                if (inCaution(texts[i]) !== inCaution(texts[j]) || inCloserFigure(texts[i]) !== inCloserFigure(texts[j]) || inPad(texts[i]) !== inPad(texts[j]))
                     continue;
                 const both = within(boxes[i], boxes[j]);
                 // Lines may touch by what letters hang down.

@@ -27,6 +27,7 @@ ScreenCase {
     function test_mirrored(data) {
         open(data.width, data.height);
         beginRound("OX-DEMO", "daily");
+        waitForRendering(main.contentItem);
         touch("keyHere");
         const wide = data.width > data.height;
         const figureBefore = leftOf(see("figure")), soundBefore = leftOf(see("keySound"));

@@ -293,8 +293,6 @@ private slots:
         QTRY_VERIFY(glass.device.seen(QStringLiteral("sheetMore")) != nullptr);
         QTest::qWait(30);
         const QPoint from(195, 600);
-        QTest::qWait(300);
-        qWarning() << lists(*glass.device.window->contentItem());
         const double before = scrolled(*glass.device.window->contentItem());
         glass.wait(400);
         glass.press(0, from);
@@ -305,7 +303,6 @@ private slots:
         }
         glass.lift(0, from - QPoint(0, 240));
         OneWindow::rest();
-        qWarning() << lists(*glass.device.window->contentItem());
         QVERIFY(scrolled(*glass.device.window->contentItem()) > before + 40);
         QCOMPARE(glass.said(), QString());
     }
@@ -464,7 +461,6 @@ private:
         QTest::newRow("phone") << phone;
         QTest::newRow("tablet") << tablet;
     }
-    static QString lists(const QQuickItem& item) { QString t; if (item.inherits("QQuickFlickable")) t+=QString("%1 of %2 at %3 %4; ").arg(item.height()).arg(item.property("contentHeight").toDouble()).arg(item.property("contentY").toDouble()).arg(item.isEnabled()); for (auto* c : item.childItems()) if (c->isVisible()) t+=lists(*c); return t; }
     /// How far anything is scrolled.
     static double scrolled(const QQuickItem& item) {
         double most = item.inherits("QQuickFlickable") ? item.property("contentY").toDouble() : 0;
