@@ -150,7 +150,7 @@ Window {
         QuietLine {
             // Over neither the title nor the keys.
             anchors.horizontalCenter: parent.horizontalCenter
-            y: parent.height * 0.27
+            y: parent.height * 0.17
             words: guard.ignored
         }
     }

@@ -19,7 +19,7 @@ Item {
     Accessible.name: qsTr("Places")
 
     Row {
-        x: Theme.gap
+        x: Theme.leftHanded && besideRow.width > 0 ? parent.width - width - Theme.gap : Theme.gap
         height: parent.height
         Repeater {
             model: bar.withWatch ? [walk, file, watch] : [walk, file]
@@ -87,8 +87,7 @@ Item {
     }
     Row {
         id: besideRow
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.gap
+        x: Theme.leftHanded ? Theme.gap : parent.width - width - Theme.gap
         anchors.verticalCenter: parent.verticalCenter
     }
 }

@@ -95,7 +95,7 @@ FocusScope {
             name: card.kind === "go" ? card.round.cardTitle : card.round.standName
             about: card.kind === "go" ? card.round.targetStandText : card.round.standText
             ahead: card.kind === "go"
-            shown: !(card.measuring && !card.withList) && !(card.low && card.onPoint)
+            shown: !(card.measuring && !card.withList) && !((card.low || (Theme.scale > 1.4 && !card.wide)) && card.onPoint)
         }
         StandList {
             id: list

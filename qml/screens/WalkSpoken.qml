@@ -28,5 +28,5 @@ Item {
     width: 1
     height: 1
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: [qsTr("%1 of %2 settled.").arg(round.settledCount).arg(round.pointCount), where, beware, asked].filter(part => part !== "").join(" ")
+    Accessible.name: qsTr("%1 of %2 settled.").arg(round.settledCount).arg(round.pointCount) + " " + where + (beware === "" ? "" : " " + beware) + (asked === "" ? "" : " " + asked)
 }
