@@ -148,8 +148,9 @@ Window {
             width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
         }
         QuietLine {
-            // Over neither the title nor the keys.
-            anchors.horizontalCenter: parent.horizontalCenter
+            // Over neither the title nor the keys, and beside the card where that stands beside.
+            readonly property real middle: room.width <= room.height ? 0.5 : Theme.leftHanded ? 0.7 : 0.3
+            x: Math.min(room.width - width - Theme.margin, Math.max(Theme.margin, room.width * middle - width / 2))
             y: parent.height * 0.17
             words: guard.ignored
         }

@@ -39,6 +39,12 @@ void Stage::fresh() {
                             folder->filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = network.opener();
+    feelings.clear();
+    services.feel = [this](view::Haptic what) {
+        feelings << (what == view::Haptic::taken     ? QStringLiteral("taken")
+                     : what == view::Haptic::refused ? QStringLiteral("refused")
+                                                     : QStringLiteral("lookUp"));
+    };
     current = std::make_unique<view::App>(std::move(services));
     emit appChanged(); // before the old one goes: bindings let go of it here
 }

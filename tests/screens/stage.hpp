@@ -20,6 +20,8 @@ class Stage : public QObject {
     Q_PROPERTY(ambit::view::App* app READ app NOTIFY appChanged)
     /// Of the round in hand: the kind of each event ("opened", "stand", "settled", …).
     Q_PROPERTY(QStringList events READ events)
+    /// What the hand felt since fresh(): "taken" "refused" "lookUp".
+    Q_PROPERTY(QStringList felt READ felt)
     /// A folder for exports, empty after fresh().
     Q_PROPERTY(QString outFolder READ outFolder)
     /// What the last invitation's QR code says.
@@ -56,6 +58,7 @@ public:
     [[nodiscard]] view::App* app() const { return current.get(); }
     [[nodiscard]] QStringList events() const;
     [[nodiscard]] QString invitation() const;
+    [[nodiscard]] QStringList felt() const { return feelings; }
     [[nodiscard]] QStringList linkCalls() const { return network.calls; }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
@@ -70,6 +73,7 @@ private:
     std::unique_ptr<archive::Archive> archive;
     Network network; ///< before the app, which may hold a link of it
     std::unique_ptr<view::App> current;
+    QStringList feelings;
     script::Asker asker{{}}; ///< keys are made once: that takes a while
 };
 

@@ -26,6 +26,18 @@ ScreenCase {
         compare(seen("askedText"), null);
     }
 
+    /// By a hand in a pocket: once when somebody asks, once when the answer is kept, once when it is refused.
+    function test_whatIsFelt() {
+        const round = begun(390, 844);
+        const before = Stage.felt.length;
+        compare(Stage.ask("question", "", "Which fuel is in it?"), "");
+        compare(Stage.felt.slice(before), ["lookUp"]);
+        verify(!round.answer(1, ""));
+        compare(Stage.felt.slice(before), ["lookUp", "refused"]);
+        verify(round.answer(1, "100LL."));
+        compare(Stage.felt.slice(before), ["lookUp", "refused", "taken"]);
+    }
+
     function test_question_data() {
         return sizes;
     }

@@ -227,6 +227,7 @@ private slots:
     }
     void wholeRound() {
         QFETCH(QSize, size);
+        QTest::failOnWarning(QRegularExpression(QStringLiteral("^qrc:")));
         OneWindow device(size);
         Reader reader(*device.window);
         const auto until = [&](auto step) {
