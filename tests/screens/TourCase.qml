@@ -25,7 +25,7 @@ FileCase {
             fail(all.length + " wrong\n" + all.join("\n"));
     }
     function at(what) {
-        waitForRendering(main.contentItem);
+        frame();
         tour.dress();
         tour.look(what);
         let scrolled = false;
@@ -35,7 +35,7 @@ FileCase {
         }
         if (!scrolled)
             return;
-        waitForRendering(main.contentItem);
+        frame();
         tour.look(what + ", scrolled");
     }
     function sheet(key, name, close) {

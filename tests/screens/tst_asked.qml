@@ -12,7 +12,7 @@ ScreenCase {
     function begun(width, height) {
         open(width, height);
         beginRound("OX-DEMO", "daily");
-        waitForRendering(main.contentItem);
+        frame();
         touch("keyHere");
         return Stage.app.round;
     }

@@ -19,7 +19,7 @@ ScreenCase {
         touch("moreKey");
         touch("handKey");
         touch("moreClose");
-        waitForRendering(main.contentItem);
+        frame();
     }
     function test_mirrored_data() {
         return sizes;
@@ -27,7 +27,7 @@ ScreenCase {
     function test_mirrored(data) {
         open(data.width, data.height);
         beginRound("OX-DEMO", "daily");
-        waitForRendering(main.contentItem);
+        frame();
         touch("keyHere");
         const wide = data.width > data.height;
         const figureBefore = leftOf(see("figure")), soundBefore = leftOf(see("keySound"));
@@ -55,7 +55,7 @@ ScreenCase {
             verify(rightOf(page) < main.width / 2 + 30, "the sheet comes from the left");
         touch("findingCancel");
         verify(Stage.walkTo("oil-level"));
-        waitForRendering(main.contentItem);
+        frame();
         touch("valueField");
         touch("pad.5");
         check();
@@ -73,7 +73,7 @@ ScreenCase {
         open(data.width, data.height);
         Stage.app.leftHanded = true;
         Theme.scale = 2;
-        waitForRendering(main.contentItem);
+        frame();
         beginRound("OX-DEMO", "daily");
         check();
         verify(Stage.walkTo("fairing.left"));

@@ -53,7 +53,7 @@ TourCase {
         Theme.density = density;
         main.width = width;
         main.height = height;
-        waitForRendering(main.contentItem);
+        frame();
     }
     function test_millimetres() {
         open(390, 844);
@@ -76,7 +76,7 @@ TourCase {
     function test_aWindowKeepsItsRoom() {
         open(400, 380);
         Theme.density = 19;
-        waitForRendering(main.contentItem);
+        frame();
         const room = see("screenAircraft");
         verify(room.width >= 360 - 0.5);
         Theme.density = 500;
