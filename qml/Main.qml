@@ -93,16 +93,77 @@ Window {
     }
     Binding {
         target: Theme
+        property: "leftHanded"
+        value: window.app.leftHanded
+    }
+    Binding {
+        target: Theme
         property: "density"
         value: Qt.platform.pluginName === "offscreen" ? 0 : window.Screen.pixelDensity
     }
-    Loader {
-        id: screen
-        width: parent.width
-        height: bar.visible ? parent.height - bar.height : parent.height
-        focus: sheet.status === Loader.Null
-        enabled: sheet.status === Loader.Null && !window.interrupted
-        onLoaded: (item as Item).forceActiveFocus()
+    Item {
+        // On a screen finer than the system makes up for, all of it is drawn larger: millimetres stay millimetres.
+        id: room
+        width: window.width / scale
+        height: window.height / scale
+        scale: Math.max(1, Math.min(Theme.enlargement, window.width / window.minimumWidth, window.height / window.minimumHeight))
+        transformOrigin: Item.TopLeft
+
+        Loader {
+            id: screen
+            width: parent.width
+            height: bar.visible ? parent.height - bar.height : parent.height
+            focus: sheet.status === Loader.Null
+            enabled: sheet.status === Loader.Null && !window.interrupted
+            onLoaded: (item as Item).forceActiveFocus()
+        }
+        Rectangle {
+            anchors.fill: bar
+            visible: bar.visible
+            color: Theme.ground
+            Rectangle {
+                width: parent.width
+                height: 1
+                color: Theme.line
+            }
+        }
+        PlacesBar {
+            id: bar
+            anchors.bottom: parent.bottom
+            width: parent.width
+            visible: window.wanted !== "Walk"
+            enabled: sheet.status === Loader.Null
+            place: window.inWatch ? "watch" : window.inFile ? "file" : "walk"
+            withWatch: window.app.watch.possible
+            onAsked: place => window.go(place)
+        }
+        Loader {
+            id: sheet
+            anchors.fill: parent
+            onLoaded: (item as Item).forceActiveFocus()
+        }
+        InterruptedSheet {
+            anchors.fill: parent
+            conditions: window.app.conditions
+            rule: window.app.habits.backText
+        }
+        ProblemBar {
+            app: window.app
+            x: (parent.width - width) / 2
+            y: Theme.gap
+            width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
+        }
+        QuietLine {
+            // Over neither the title nor the keys, and beside the card where that stands beside.
+            readonly property real middle: room.width <= room.height ? 0.5 : Theme.leftHanded ? 0.7 : 0.3
+            x: Math.min(room.width - width - Theme.margin, Math.max(Theme.margin, room.width * middle - width / 2))
+            y: parent.height * 0.17
+            words: guard.ignored
+        }
+    }
+    TouchGuard {
+        id: guard
+        over: window
     }
     Connections {
         target: screen.item
@@ -179,42 +240,12 @@ Window {
                 window.step = "";
         }
     }
-    Rectangle {
-        anchors.fill: bar
-        visible: bar.visible
-        color: Theme.ground
-        Rectangle {
-            width: parent.width
-            height: 1
-            color: Theme.line
-        }
-    }
-    PlacesBar {
-        id: bar
-        anchors.bottom: parent.bottom
-        width: parent.width
-        visible: window.wanted !== "Walk"
-        enabled: sheet.status === Loader.Null
-        place: window.inWatch ? "watch" : window.inFile ? "file" : "walk"
-        withWatch: window.app.watch.possible
-        onAsked: place => window.go(place)
-    }
-    Loader {
-        id: sheet
-        anchors.fill: parent
-        onLoaded: (item as Item).forceActiveFocus()
-    }
     Connections {
         target: sheet.item
         ignoreUnknownSignals: true
         function onClosed() {
             sheet.source = "";
         }
-    }
-    InterruptedSheet {
-        anchors.fill: parent
-        conditions: window.app.conditions
-        rule: window.app.habits.backText
     }
     Connections {
         target: Qt.application
@@ -224,11 +255,5 @@ Window {
             else
                 window.app.conditions.leave("away");
         }
-    }
-    ProblemBar {
-        app: window.app
-        x: (parent.width - width) / 2
-        y: Theme.gap
-        width: Math.min(parent.width - 2 * Theme.gap, Theme.mm(110))
     }
 }

@@ -1,7 +1,9 @@
 pragma Singleton
 
 // What everything on the screen is made of: colours by day and by night, sizes in millimetres, text.
-// By night nothing is brighter than about a third of white and nothing is blue, so that eyes stay used to the dark.
+// Every text and mark stands out from what is behind it by 7:1 in the sun and 4.5:1 at night, areas of the figure from each other by
+// 3:1 (tests/screens/tst_contrast.qml). By night nothing is brighter than about a third of white and nothing is blue, so that eyes stay
+// used to the dark.
 // Red and amber are for warning and caution only (14 CFR 27.1322).
 import QtQuick
 
@@ -13,11 +15,17 @@ QtObject {
     property real scale: 1
     /// Logical pixels a millimetre, as the screen tells; 0: it can't be believed.
     property real density: 0
+    /// What the thumb reaches stands on the left.
+    property bool leftHanded: false
     /// A keyboard has been used: keys show their letters.
     property bool keyboard: false
 
-    /// What is usual for a phone where the screen tells nothing or nonsense.
-    readonly property real pixelsPerMm: density < 1 ? 6.3 : Math.min(7, Math.max(4.5, density))
+    /// What is usual for a phone where the screen tells nothing or nonsense: no screen has 600 dots an inch that the system
+    /// doesn't make up for.
+    readonly property real believed: density < 1 || density > 24 ? 6.3 : density
+    readonly property real pixelsPerMm: Math.min(7, Math.max(4.5, believed))
+    /// How much larger all must be drawn on a screen finer than that: pixels of the design are never smaller than 1/7 mm.
+    readonly property real enlargement: Math.max(1, believed / 7)
     readonly property real target: mm(12)
     readonly property real key: mm(18)
     /// The measure of every gap.
@@ -28,29 +36,29 @@ QtObject {
     readonly property color ground: night ? "#0b0908" : "#f7f6f2"
     readonly property color panel: night ? "#13100d" : "#ffffff"
     readonly property color ink: night ? "#a8916f" : "#14181c"
-    readonly property color soft: night ? "#968264" : "#454e56"
-    readonly property color line: night ? "#3a3228" : "#d3d4d4"
+    readonly property color soft: night ? "#9d8868" : "#3f4850"
+    readonly property color line: night ? "#322b22" : "#dadbdb"
     /// The way round, what is next, and what leads somewhere.
-    readonly property color way: night ? "#b39b78" : "#274b7f"
+    readonly property color way: night ? "#b39b78" : "#224372"
     readonly property color wash: night ? "#1b1611" : "#ecf0f6"
     /// The one dark key, and what is written on it.
     readonly property color solid: night ? "#2a231a" : "#14181c"
     readonly property color solidInk: night ? "#b39b78" : "#ffffff"
-    readonly property color pressed: night ? "#33291d" : "#dfe5ee"
-    readonly property color caution: night ? "#a86c10" : "#9a5b00"
-    readonly property color cautionWash: night ? "#241805" : "#f0dcc0"
-    readonly property color warning: night ? "#b8402e" : "#b3261e"
-    readonly property color warningWash: night ? "#260d09" : "#f4dad6"
+    /// Laid over what waits under a sheet.
+    readonly property color shade: night ? "#000000" : "#14181c"
+    readonly property color pressed: night ? "#251d14" : "#dfe5ee"
+    readonly property color caution: night ? "#bd7a16" : "#693d00"
+    readonly property color warning: night ? "#e4604b" : "#8b1a14"
 
     // The figure.
     readonly property color body: night ? "#1a1612" : "#ebeae5"
     readonly property color glass: night ? "#221d17" : "#dde1e4"
     readonly property color blade: night ? "#1e1914" : "#e2e4e5"
-    readonly property color drawn: night ? "#6b5c46" : "#20262b"
+    readonly property color drawn: night ? "#9a8464" : "#20262b"
     // Laid over the parts, so that they show through.
-    readonly property color settled: night ? "#8f7d6f57" : "#80465662"
-    readonly property color found: night ? "#60a86c10" : "#40c07a10"
-    readonly property color edge: night ? "#52462f" : "#8b9298"
+    readonly property color settled: night ? "#cc927f62" : "#b4465662"
+    readonly property color found: night ? "#ccac7420" : "#d0905d10"
+    readonly property color edge: night ? "#9a8464" : "#40474d"
 
     readonly property string family: "B612"
     readonly property string monospace: "B612 Mono"

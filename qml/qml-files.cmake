@@ -7,6 +7,8 @@ set(AMBIT_QML_FILES
     controls/Asking.qml
     controls/Caution.qml
     controls/Choice.qml
+    controls/ChoiceFrame.qml
+    controls/ChoiceWords.qml
     controls/CutCorner.qml
     controls/Field.qml
     controls/FileDialogs.qml
@@ -23,9 +25,11 @@ set(AMBIT_QML_FILES
     controls/Photos.qml
     controls/PlacesBar.qml
     controls/ProblemBar.qml
+    controls/QuietLine.qml
     controls/RowKey.qml
     controls/Scroll.qml
     controls/Sheet.qml
+    controls/Tick.qml
     controls/TimeLine.qml
     controls/ValueField.qml
     controls/WordsField.qml
@@ -127,6 +131,7 @@ set(AMBIT_QML_FILES
     screens/WalkHead.qml
     screens/WalkLetters.qml
     screens/WalkScreen.qml
+    screens/WalkSpoken.qml
     screens/WatchScreen.qml
     screens/WhySheet.qml
     screens/WorkFields.qml)

@@ -25,6 +25,9 @@ T.TextField {
     Accessible.role: Accessible.EditableText
     Accessible.name: field.label
     Accessible.description: field.about
+    // Qt keeps a password field's name to itself, and not only what is in it; that it is one is told by its state all the same.
+    Accessible.onPasswordEditChanged: if (Accessible.passwordEdit)
+        Accessible.passwordEdit = false
 
     background: Rectangle {
         radius: Theme.corner
@@ -37,8 +40,6 @@ T.TextField {
         x: Theme.margin
         y: 9
         width: parent.width - 2 * Theme.margin
-        elide: Text.ElideRight
-        wrapMode: Text.NoWrap
         text: field.label + (field.about === "" ? "" : "  ·  " + field.about)
         color: Theme.soft
         font.pixelSize: Theme.small

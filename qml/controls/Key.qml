@@ -16,6 +16,11 @@ T.AbstractButton {
     property color cutColour: Theme.caution
     property string about: ""
     readonly property bool framed: look !== "link"
+    /// Its width is given: large text gives way rather than break a word.
+    property bool narrow: false
+    readonly property int longestWord: text.split(" ").reduce((most, word) => Math.max(most, word.length), 1)
+    /// At which its longest word isn't broken: a bold letter of ours is 0.58 of its height wide.
+    readonly property int fitting: Math.max(Theme.text(12.5), Math.floor((width - 2 * leftPadding) / (longestWord * 0.58)))
 
     implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)
@@ -31,10 +36,18 @@ T.AbstractButton {
 
     background: Rectangle {
         radius: Theme.corner
-        color: key.look === "solid" ? (key.down ? Qt.lighter(Theme.solid, 1.6) : Theme.solid) : key.down ? Theme.pressed : key.framed ? Theme.panel : "transparent"
+        color: key.look === "solid" ? (key.down ? Qt.lighter(Theme.solid, 1.4) : Theme.solid) : key.down ? Theme.pressed : key.framed ? Theme.panel : "transparent"
         border.width: key.framed ? 2 : 0
         border.color: key.look === "solid" && !Theme.night ? Theme.solid : Theme.ink
         opacity: key.enabled ? 1 : 0.45
+        CutCorner {
+            // Paper between a dark key and its cut corner.
+            visible: key.cut && key.look === "solid"
+            width: key.broad ? 42 : 30
+            height: width
+            radius: Theme.corner
+            colour: Theme.panel
+        }
         CutCorner {
             visible: key.cut
             width: key.broad ? 34 : 24
@@ -55,7 +68,7 @@ T.AbstractButton {
         strong: true
         color: key.look === "solid" ? Theme.solidInk : key.framed ? Theme.ink : Theme.way
         opacity: key.enabled ? 1 : 0.6
-        font.pixelSize: key.broad ? Theme.title : key.framed ? Theme.large : key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
+        font.pixelSize: key.narrow && Theme.scale > 1 && key.fitting < (key.broad ? Theme.title : Theme.large) ? Math.min(key.framed ? Theme.large : Theme.normal, key.fitting) : key.broad ? Theme.title : key.framed ? Theme.large : key.narrow && key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
         wrapMode: Text.WordWrap
         lineHeight: 1
         horizontalAlignment: Text.AlignHCenter

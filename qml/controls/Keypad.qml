@@ -34,6 +34,8 @@ Rectangle {
                 required property int index
                 objectName: "pad." + modelData
                 width: index < 12 ? grid.cellWidth : 2 * grid.cellWidth + grid.spacing
+                leftPadding: 4
+                narrow: true
                 focusPolicy: Qt.NoFocus
                 text: modelData
                 onClicked: {

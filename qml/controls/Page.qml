@@ -22,6 +22,10 @@ FocusScope {
     /// A phone on its side: the keys stand beside, not below.
     readonly property bool low: height < Theme.mm(72) && width > height
     readonly property real keysWidth: low && foot.visible ? Theme.mm(38) : 0
+    /// The keys beside reach up to the head.
+    readonly property bool keysHigh: low && foot.height > height - Theme.target - 4 * Theme.gap
+    /// Large text on a small page: the title would leave no room for what it heads, and goes with it.
+    readonly property bool titleScrolls: Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Theme.mm(56))
 
     signal back
 
@@ -39,21 +43,22 @@ FocusScope {
     }
     Item {
         id: head
-        x: (page.width - page.keysWidth - page.columnWidth) / 2
-        width: page.columnWidth + (page.low ? page.keysWidth : 0)
-        height: Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0)
+        x: (page.width - page.keysWidth - page.columnWidth) / 2 + (page.keysHigh && Theme.leftHanded ? page.keysWidth : 0)
+        width: page.columnWidth + (page.keysHigh ? 0 : page.keysWidth)
+        height: !page.titleScrolls ? Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0) : headKeys.width > 0 ? Theme.target + 2 * Theme.gap : Theme.gap
 
         Column {
             id: titles
-            anchors.left: parent.left
-            anchors.right: headKeys.left
-            anchors.rightMargin: Theme.gap
-            anchors.verticalCenter: parent.verticalCenter
+            parent: page.titleScrolls ? scroll.contentItem : head
+            x: page.titleScrolls ? column.x : 0
+            y: page.titleScrolls ? 0 : (head.height - height) / 2
+            width: page.titleScrolls ? column.width : headKeys.x - Theme.gap
             Label {
                 width: parent.width
                 text: page.title
                 strong: true
-                font.pixelSize: Theme.title
+                // No word of it is broken where text is large and the page narrow.
+                font.pixelSize: page.columnWidth < Theme.mm(34) * Theme.scale ? Theme.large : Theme.title
                 Accessible.role: Accessible.Heading
             }
             Label {
@@ -85,12 +90,13 @@ FocusScope {
         id: scroll
         anchors.top: head.bottom
         anchors.bottom: page.low || !foot.visible ? parent.bottom : foot.top
+        x: Theme.leftHanded ? page.keysWidth : 0
         width: parent.width - page.keysWidth
-        contentHeight: column.height + 2 * Theme.gap
+        contentHeight: column.y + column.height + 1.5 * Theme.gap
         Column {
             id: column
             x: (scroll.width - page.columnWidth) / 2
-            y: Theme.gap / 2
+            y: Theme.gap / 2 + (page.titleScrolls ? titles.height + Theme.gap : 0)
             width: page.columnWidth
             spacing: 12
         }
@@ -98,7 +104,7 @@ FocusScope {
     Rectangle {
         id: foot
         anchors.bottom: parent.bottom
-        anchors.right: parent.right
+        x: page.low && !Theme.leftHanded ? page.width - width : 0
         width: page.low ? page.keysWidth : parent.width
         height: keyColumn.implicitHeight > 0 ? keyColumn.implicitHeight + 2 * 12 : 0
         visible: keyColumn.children.length > 0
@@ -111,7 +117,7 @@ FocusScope {
         }
         Column {
             id: keyColumn
-            x: page.low ? 12 : (page.width - page.columnWidth) / 2
+            x: page.low ? (Theme.leftHanded ? Theme.margin : 12) : (page.width - page.columnWidth) / 2
             y: 12
             width: page.low ? page.keysWidth - 12 - Theme.margin : page.columnWidth
             spacing: 12

@@ -19,7 +19,7 @@ Item {
     Accessible.name: qsTr("Places")
 
     Row {
-        x: Theme.gap
+        x: Theme.leftHanded && besideRow.width > 0 ? parent.width - width - Theme.gap : Theme.gap
         height: parent.height
         Repeater {
             model: bar.withWatch ? [walk, file, watch] : [walk, file]
@@ -38,7 +38,7 @@ Item {
                     name: qsTr("Watch"),
                     object: "placeWatch"
                 })
-            T.AbstractButton {
+            T.TabButton {
                 id: tab
                 required property var modelData
                 readonly property bool here: bar.place === modelData.id
@@ -47,6 +47,7 @@ Item {
                 implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.margin)
                 implicitHeight: bar.height
                 focusPolicy: Qt.StrongFocus
+                checkable: false
                 onClicked: bar.asked(tab.modelData.id)
                 Keys.onReturnPressed: tab.clicked()
                 Keys.onEnterPressed: tab.clicked()
@@ -86,8 +87,7 @@ Item {
     }
     Row {
         id: besideRow
-        anchors.right: parent.right
-        anchors.rightMargin: Theme.gap
+        x: Theme.leftHanded ? Theme.gap : parent.width - width - Theme.gap
         anchors.verticalCenter: parent.verticalCenter
     }
 }

@@ -26,6 +26,7 @@ Rectangle {
         anchors.verticalCenter: parent.verticalCenter
         text: bar.app.problem
         strong: true
+        Accessible.ignored: true
     }
     Key {
         id: close

@@ -40,6 +40,5 @@ Flickable {
         radius: 2
         visible: scroll.visibleArea.heightRatio < 0.999
         color: Theme.soft
-        opacity: 0.6
     }
 }

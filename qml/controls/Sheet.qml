@@ -22,7 +22,7 @@ FocusScope {
     Rectangle {
         anchors.fill: parent
         visible: sheet.beside
-        color: Theme.night ? "#000000" : Theme.ink
+        color: Theme.shade
         opacity: 0.4
         TapHandler {
             gesturePolicy: TapHandler.WithinBounds
@@ -35,7 +35,7 @@ FocusScope {
     }
     Page {
         id: page
-        anchors.right: parent.right
+        x: Theme.leftHanded ? 0 : parent.width - width
         width: sheet.beside ? Math.max(Theme.mm(88), sheet.width * 0.5) : sheet.width
         height: parent.height
         ground: Theme.panel

@@ -152,6 +152,7 @@ FocusScope {
         ZoneShape {
             required property int index
             objectName: view.quiet ? "" : "zone." + zoneId
+            touchable: view.touchable
             perMetre: view.perMetre
             origin: view.origin
             away: view.standPlaces
@@ -244,6 +245,7 @@ FocusScope {
             perMetre: view.perMetre
             origin: view.origin
             objectName: view.touchable ? "stand." + standId : ""
+            touchable: view.touchable
             next: standId === view.nextStand && look !== "current"
             places: view.standPlaces
             onAsked: view.standAsked(standId)

@@ -35,6 +35,9 @@ Item {
     }
     readonly property real across: !numbered ? 13 : (here || next ? 28 : 23) * (1 + (Theme.scale - 1) * 0.3)
 
+    /// Else it is only drawn.
+    property bool touchable: true
+
     signal asked
 
     objectName: "stand." + standId
@@ -43,7 +46,7 @@ Item {
     z: here ? 3 : next ? 2 : numbered ? 1 : 0
     width: across
     height: across
-    Accessible.role: Accessible.Button
+    Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
     Accessible.name: number > 0 ? qsTr("Stand %1, %2").arg(number).arg(name) : qsTr("Stand %1").arg(name)
     Accessible.description: !usable ? qsTr("can't be used: %1").arg(blocked) : here ? qsTr("here") : look === "done" ? qsTr("been there") : next ? qsTr("next") : qsTr("ahead")
     Accessible.onPressAction: mark.asked()

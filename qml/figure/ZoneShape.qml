@@ -47,6 +47,9 @@ Item {
         return states[look] + (used ? ", " + qsTr("%1 of %2 settled").arg(settled).arg(total) : "") + (openOwed ? ", " + qsTr("something is open") : "");
     }
 
+    /// Else it is only drawn.
+    property bool touchable: true
+
     signal asked
 
     function hatches(): string {
@@ -61,7 +64,7 @@ Item {
     y: box.y * perMetre + origin.y
     width: box.width * perMetre
     height: box.height * perMetre
-    Accessible.role: Accessible.Button
+    Accessible.role: touchable ? Accessible.Button : Accessible.StaticText
     Accessible.name: name
     Accessible.description: stateText
     Accessible.onPressAction: zone.asked()
@@ -101,6 +104,14 @@ Item {
             strokeWidth: zone.look === "notInspected" ? 1.2 : -1
             PathSvg {
                 path: zone.look === "notInspected" ? zone.hatches() : ""
+            }
+        }
+        ShapePath {
+            // Paper shows between the fill and its cut corner.
+            fillColor: zone.look === "finding" ? Theme.panel : "transparent"
+            strokeWidth: -1
+            PathSvg {
+                path: zone.look === "finding" ? Geometry.cutCorner(zone.local, 20) : ""
             }
         }
         ShapePath {

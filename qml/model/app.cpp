@@ -12,6 +12,7 @@ namespace ambit::view {
 namespace {
 
 const QString nightKey = QStringLiteral("night");
+const QString leftHandedKey = QStringLiteral("leftHanded");
 const QString nameKey = QStringLiteral("person/name");
 const QString roleKey = QStringLiteral("person/role");
 const QString certificateKey = QStringLiteral("person/certificate");
@@ -56,6 +57,7 @@ App::App(Services handedIn, QObject* parent)
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
         dark = kept.value(nightKey).toBool();
+        left = kept.value(leftHandedKey).toBool();
         who = {kept.value(nameKey).toString().toStdString(),
                kept.value(roleKey, QStringLiteral("pilot")).toString().toStdString(),
                kept.value(certificateKey).toString().toStdString()};
@@ -159,6 +161,13 @@ void App::appear(bool night) {
     if (dark == night) return;
     dark = night;
     emit nightChanged();
+}
+
+void App::setLeftHanded(bool leftHanded) {
+    if (left == leftHanded) return;
+    left = leftHanded;
+    if (services.settings != nullptr) services.settings->setValue(leftHandedKey, leftHanded);
+    emit leftHandedChanged();
 }
 
 QVariantList App::roles() const {

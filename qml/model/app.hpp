@@ -67,6 +67,8 @@ class App : public QObject {
     Q_PROPERTY(QString personCertificate READ personCertificate NOTIFY personChanged)
     /// {id, name}: the roles a person can have.
     Q_PROPERTY(QVariantList roles READ roles CONSTANT)
+    /// What the thumb reaches stands on the left.
+    Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged)
 public:
     explicit App(Services services, QObject* parent = nullptr);
     ~App() override;
@@ -120,6 +122,8 @@ public:
     [[nodiscard]] QString personRole() const { return QString::fromStdString(who.role); }
     [[nodiscard]] QString personCertificate() const { return QString::fromStdString(who.certificate); }
     [[nodiscard]] QVariantList roles() const;
+    [[nodiscard]] bool leftHanded() const { return left; }
+    void setLeftHanded(bool leftHanded);
 
     void say(const Error& error); ///< puts it into `problem`
 
@@ -128,6 +132,7 @@ signals:
     void problemChanged();
     void nightChanged();
     void personChanged();
+    void leftHandedChanged();
 
 private:
     [[nodiscard]] Report reporter();
@@ -171,6 +176,7 @@ private:
     HandsView handsView;
     ConditionsView conditionsView;
     std::unique_ptr<RoundView> current;
+    bool left = false;
 };
 
 } // namespace ambit::view

@@ -46,7 +46,10 @@ Result<void> RoundView::act(round::What what, const std::vector<archive::PhotoBy
 
 bool RoundView::committed(const Result<void>& result) {
     if (!result) report(result.error());
+    // What only turns the card over is neither.
+    const bool isLogged = state().lastSeq != loggedSeq;
     refresh();
+    if (services->feel && (isLogged || !result)) services->feel(result ? Haptic::taken : Haptic::refused);
     if (result) emit touched();
     return result.has_value();
 }

@@ -25,6 +25,7 @@ Result<void> RoundView::heard(const std::function<Result<void>()>& take) {
     auto done = take();
     if (state().lastSeq > before && inHand != nullptr) chosen = inHand;
     refresh();
+    if (done && services->feel) services->feel(Haptic::lookUp);
     return done;
 }
 

@@ -18,6 +18,13 @@ class QSettings;
 
 namespace ambit::view {
 
+/// What a hand is told without looking.
+enum class Haptic {
+    taken,   ///< an event is on disk
+    refused, ///< nothing has changed; the screen says why
+    lookUp,  ///< something came that wants reading: somebody who follows asks
+};
+
 /// The archive and the settings must outlive whatever holds these.
 struct Services {
     archive::Archive& archive;
@@ -39,6 +46,8 @@ struct Services {
     /// positioning.
     std::function<std::optional<sky::ClockOff>()> clockOff = {};
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
+    /// Makes the device be felt, and returns at once. Empty function: it can't, as no desktop can.
+    std::function<void(Haptic)> feel = {};
 };
 
 /// Takes what went wrong to wherever it is shown.

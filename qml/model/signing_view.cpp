@@ -108,6 +108,7 @@ Result<std::string> SigningView::seal(const QString& passphrase, const QString& 
 
 bool SigningView::sign(const QString& passphrase, const QString& key) {
     const auto identity = seal(passphrase, key);
+    if (services->feel) services->feel(identity ? Haptic::taken : Haptic::refused);
     if (!identity) {
         report(identity.error());
         return false;

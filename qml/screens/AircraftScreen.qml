@@ -10,6 +10,9 @@ Page {
 
     required property App app
 
+    /// A phone on its side, text large: no room for three keys beside.
+    readonly property bool crowded: low && Theme.scale > 1.4
+
     signal chosen(string registration)
     signal addAsked
     signal followersAsked
@@ -25,8 +28,9 @@ Page {
         spacing: 12
         width: parent.width
         Key {
-            objectName: "addAircraft"
+            objectName: visible ? "addAircraft" : ""
             width: foot.part
+            visible: !screen.crowded
             text: qsTr("Add an aircraft")
             onClicked: screen.addAsked()
         }
@@ -150,6 +154,13 @@ Page {
                 color: Theme.soft
             }
         }
+    }
+    Key {
+        objectName: visible ? "addAircraft" : ""
+        width: parent.width
+        visible: screen.crowded
+        text: qsTr("Add an aircraft")
+        onClicked: screen.addAsked()
     }
     FollowKey {
         // Where the keys below are one under the other, another would leave no room for the aircraft.

@@ -11,6 +11,9 @@ T.AbstractButton {
     readonly property var first: asks.length > 0 ? asks[0] : null
     readonly property string more: asks.length < 2 ? "" : qsTr("and %1 more").arg(asks.length - 1)
 
+    /// Large text leaves no room for more than who asks; all of it is a touch away.
+    readonly property bool large: Theme.scale > 1.4
+
     objectName: "askedStrip"
     visible: first !== null
     implicitHeight: visible ? Math.max(Theme.target, lines.implicitHeight + 16) : 0
@@ -48,7 +51,7 @@ T.AbstractButton {
         spacing: 2
         Label {
             width: parent.width
-            text: strip.text
+            text: strip.large && strip.first !== null ? Texts.line(qsTr("%1 asks").arg(strip.first.who), strip.more, "") : strip.text
             strong: true
             maximumLineCount: 2
             elide: Text.ElideRight
@@ -56,7 +59,7 @@ T.AbstractButton {
         }
         Label {
             width: parent.width
-            visible: text !== ""
+            visible: text !== "" && !strip.large
             text: strip.first === null ? "" : strip.first.words
             maximumLineCount: strip.width > Theme.mm(70) ? 2 : 1
             elide: Text.ElideRight

@@ -99,7 +99,7 @@ Page {
                 label: qsTr("Certificate or licence number")
                 text: screen.app.personCertificate
             }
-            Choice {
+            Tick {
                 objectName: "beginAlone"
                 width: parent.width
                 text: qsTr("Walk it on your own")

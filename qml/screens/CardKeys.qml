@@ -33,6 +33,7 @@ FocusScope {
             id: pair
             width: parent.width
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             visible: keys.settling
             readonly property real half: (width - spacing) / 2
             Key {
@@ -60,6 +61,7 @@ FocusScope {
         Row {
             width: parent.width
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             visible: keys.onPoint && !keys.settling
             Key {
                 objectName: "keyBackToWalk"
@@ -129,11 +131,12 @@ FocusScope {
             readonly property int count: (keys.kind === "go" ? 2 : 3) + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
             /// Large text takes two rows.
             readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
-            layoutDirection: keys.onPoint || keys.kind === "go" ? Qt.LeftToRight : Qt.RightToLeft
+            layoutDirection: (keys.onPoint || keys.kind === "go") !== Theme.leftHanded ? Qt.LeftToRight : Qt.RightToLeft
             readonly property real share: Math.floor(width / Math.ceil(count / rows))
             Key {
                 objectName: "linkWhy"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 look: "link"
                 letter: "W"
@@ -144,6 +147,7 @@ FocusScope {
                 id: measure
                 objectName: "linkMeasure"
                 width: links.share
+                narrow: true
                 visible: keys.settling && keys.round.measured
                 look: "link"
                 text: qsTr("Measure")
@@ -152,6 +156,7 @@ FocusScope {
             Key {
                 objectName: "linkPhoto"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
                 look: "link"
@@ -162,6 +167,7 @@ FocusScope {
             Key {
                 objectName: "linkNotInspected"
                 width: links.share
+                narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
                 look: "link"
@@ -171,6 +177,7 @@ FocusScope {
             Key {
                 objectName: "linkBlocked"
                 width: links.share
+                narrow: true
                 visible: keys.kind === "go"
                 look: "link"
                 text: qsTr("Can't be used")
@@ -183,6 +190,7 @@ FocusScope {
             Key {
                 objectName: "linkMark"
                 width: links.share
+                narrow: true
                 visible: keys.kind === "go"
                 look: "link"
                 text: qsTr("In the way")
@@ -192,6 +200,7 @@ FocusScope {
             Key {
                 objectName: "moreKey"
                 width: links.share
+                narrow: true
                 visible: keys.withMore
                 look: "link"
                 text: qsTr("More")

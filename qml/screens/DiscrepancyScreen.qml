@@ -32,7 +32,7 @@ Page {
         width: parent.width
         visible: screen.one !== null && screen.one.isOpen
         columns: width > Theme.mm(54) * Theme.scale ? 3 : 1
-        spacing: 12
+        spacing: Theme.gap // three keys of 18 mm are as wide as a phone
         readonly property real cell: (width - (columns - 1) * spacing) / columns
         Key {
             objectName: "deferKey"

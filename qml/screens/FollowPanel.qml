@@ -104,6 +104,7 @@ Column {
                             sourceSize.width: 2 * width
                             fillMode: Image.PreserveAspectCrop
                             cache: false // asked for before it came, it would stay missing
+                            opacity: Theme.night ? 0.45 : 1
                             source: modelData
                             visible: status === Image.Ready
                         }
@@ -170,7 +171,7 @@ Column {
                 required property var modelData
                 objectName: "pace." + modelData.stand
                 width: panel.width
-                height: line.implicitHeight + 14
+                height: Math.max(line.implicitHeight, time.implicitHeight) + 14
                 Accessible.role: Accessible.StaticText
                 Accessible.name: line.text + ", " + time.text + (one.modelData.quickText === "" ? "" : ", " + one.modelData.quickText)
                 Label {
@@ -178,8 +179,6 @@ Column {
                     width: parent.width - time.width - 12
                     text: (one.modelData.number > 0 ? one.modelData.number + "  " : "") + one.modelData.name
                     strong: one.modelData.here
-                    maximumLineCount: 1
-                    elide: Text.ElideRight
                     Accessible.ignored: true
                 }
                 Label {

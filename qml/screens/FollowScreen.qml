@@ -13,6 +13,8 @@ FocusScope {
     property Student student: null
     readonly property FollowedRound round: student ? student.round : app.watch.replay
     readonly property bool wide: width > height && width > Theme.mm(100)
+    /// A phone on its side, text large: the keys of the replay go to the panel, where there is room.
+    readonly property bool crowded: wide && height < Theme.mm(72) && Theme.scale > 1.4
     readonly property bool sheetOpen: sheet.status !== Loader.Null
     readonly property real side: wide ? Math.max(Theme.mm(64), width * 0.42) : width
     readonly property bool live: student !== null && round !== null && round.atEnd
@@ -96,7 +98,7 @@ FocusScope {
                         width: parent.width
                         text: screen.student ? screen.student.name : screen.round ? screen.round.person : ""
                         strong: true
-                        font.pixelSize: Theme.title
+                        font.pixelSize: screen.crowded ? Theme.large : Theme.title
                         Accessible.role: Accessible.Heading
                     }
                     Label {
@@ -124,7 +126,7 @@ FocusScope {
                 anchors.bottomMargin: visible ? 12 : 0
                 width: parent.width - 2 * x
                 height: visible ? implicitHeight : 0
-                visible: screen.wide && screen.round !== null
+                visible: screen.wide && !screen.crowded && screen.round !== null
                 round: screen.round
                 live: screen.student !== null
             }
@@ -157,7 +159,7 @@ FocusScope {
                     width: parent.width - 2 * Theme.margin
                     round: screen.round
                     student: screen.student
-                    withKeys: !screen.wide
+                    withKeys: !screen.wide || screen.crowded
                     onMomentAsked: seq => screen.round.showEvent(seq)
                     onSayAsked: pointId => screen.openSay("", pointId)
                 }

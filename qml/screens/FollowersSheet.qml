@@ -150,7 +150,7 @@ Sheet {
             onTakenBack: sheet.takeBack(whoId)
         }
     }
-    Choice {
+    Tick {
         objectName: "followAloud"
         width: parent.width
         visible: sheet.sharing.open && !sheet.codeShown

@@ -119,6 +119,7 @@ Column {
         }
         Key {
             objectName: "keyAnother"
+            width: Math.min(implicitWidth, parent.width)
             look: "link"
             text: qsTr("Make a key for another person")
             onClicked: fields.keyId = ""

@@ -33,13 +33,14 @@ FocusScope {
     }
     MarkPlace {
         id: place
+        x: sheet.beside && Theme.leftHanded ? page.width : 0
         width: sheet.beside ? parent.width - page.width : parent.width
         height: sheet.beside ? parent.height : parent.height - page.height
         figure: sheet.round.figure
     }
     Page {
         id: page
-        anchors.right: parent.right
+        x: Theme.leftHanded ? 0 : parent.width - width
         anchors.bottom: parent.bottom
         width: sheet.beside ? Math.max(Theme.mm(52), parent.width * 0.42) : parent.width
         height: sheet.beside ? parent.height : Math.round(parent.height * 0.49)
@@ -61,6 +62,7 @@ FocusScope {
                     required property int index
                     objectName: "markReason." + index
                     width: (page.columnWidth - 12) / 2
+                    narrow: true
                     broad: true
                     enabled: place.whole
                     text: modelData
@@ -98,7 +100,7 @@ FocusScope {
     }
     Rectangle {
         // The page's edge.
-        x: sheet.beside ? page.x : 0
+        x: !sheet.beside ? 0 : Theme.leftHanded ? page.width - width : page.x
         y: sheet.beside ? 0 : page.y
         width: sheet.beside ? 2 : parent.width
         height: sheet.beside ? parent.height : 2

@@ -155,6 +155,13 @@ Sheet {
             onClicked: Theme.nextScale()
         }
     }
+    Key {
+        objectName: "handKey"
+        width: parent.width
+        text: sheet.app.leftHanded ? qsTr("For the right hand") : qsTr("For the left hand")
+        about: qsTr("What the thumb reaches changes sides")
+        onClicked: sheet.app.leftHanded = !sheet.app.leftHanded
+    }
     Label {
         width: parent.width
         topPadding: 8

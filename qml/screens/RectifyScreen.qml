@@ -53,14 +53,13 @@ Page {
         }
         Repeater {
             model: screen.its.inspections
-            Choice {
+            Tick {
                 required property var modelData
                 objectName: "inspection." + modelData.id
                 width: screen.columnWidth
                 text: modelData.name
                 chosen: screen.inspections.includes(modelData.id)
                 onClicked: screen.toggle(modelData.id)
-                Accessible.role: Accessible.CheckBox
             }
         }
     }

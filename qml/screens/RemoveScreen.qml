@@ -107,7 +107,7 @@ Page {
             warns: true
             texts: screen.against.length === 0 ? [] : [qsTr("%1 of them must stay by 14 CFR 91.417(b):").arg(screen.against.length)].concat(screen.against.map(one => one.name + ": " + one.why))
         }
-        Choice {
+        Tick {
             objectName: "removeAlthough"
             width: parent.width
             visible: screen.against.length > 0
@@ -115,7 +115,6 @@ Page {
             about: qsTr("Name them below.")
             chosen: screen.although
             onClicked: screen.although = !screen.although
-            Accessible.role: Accessible.CheckBox
         }
         WordsField {
             id: basis

@@ -27,7 +27,7 @@ Column {
         width: parent.width
         text: group.modelData.why
     }
-    Choice {
+    Tick {
         objectName: group.prefix + "all." + group.index
         width: parent.width
         visible: !group.stays
@@ -35,11 +35,10 @@ Column {
         about: group.ids.length === 1 ? group.modelData.rows[0].who : group.some > 0 && !group.allChosen ? qsTr("%1 of them chosen").arg(group.some) : ""
         chosen: group.allChosen
         onClicked: group.choiceAsked(group.ids, !group.allChosen)
-        Accessible.role: Accessible.CheckBox
     }
     Repeater {
         model: group.modelData.rows.slice(0, group.shown)
-        Choice {
+        Tick {
             id: choice
             required property var modelData
             readonly property bool never: modelData.never ?? false
@@ -51,7 +50,6 @@ Column {
             opacity: enabled ? 1 : 0.6
             chosen: group.chosen.includes(modelData.recordId)
             onClicked: group.choiceAsked([modelData.recordId], !choice.chosen)
-            Accessible.role: Accessible.CheckBox
         }
     }
     Key {

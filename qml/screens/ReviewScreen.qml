@@ -112,7 +112,7 @@ FocusScope {
                 id: settled
                 required property var modelData
                 width: page.columnWidth
-                height: again.height
+                height: Math.max(again.height, said.implicitHeight + 8)
                 Mark {
                     id: mark
                     x: 4
@@ -120,6 +120,7 @@ FocusScope {
                     look: settled.modelData.outcome
                 }
                 Column {
+                    id: said
                     anchors.left: mark.right
                     anchors.leftMargin: 12
                     anchors.right: again.left

@@ -66,14 +66,13 @@ Page {
         spacing: Theme.gap
         Repeater {
             model: screen.app.roles
-            Choice {
+            Tick {
                 required property var modelData
                 objectName: "trustRole." + modelData.id
                 width: (grid.width - (grid.columns - 1) * Theme.gap) / grid.columns
                 text: modelData.name
                 chosen: screen.roles.includes(modelData.id)
                 onClicked: screen.toggle(modelData.id)
-                Accessible.role: Accessible.CheckBox
             }
         }
     }

@@ -96,16 +96,18 @@ FocusScope {
             name: card.kind === "go" ? card.round.cardTitle : card.round.standName
             about: card.kind === "go" ? card.round.targetStandText : card.round.standText
             ahead: card.kind === "go"
-            shown: !(card.measuring && !card.withList) && !(card.low && card.onPoint)
+            shown: !(card.measuring && !card.withList) && !((card.low || (Theme.scale > 1.4 && !card.wide)) && card.onPoint)
         }
         StandList {
             id: list
+            // The model's: the view's own count is told again whenever it comes into sight.
+            readonly property int rows: card.round.here.count
             x: card.side - 10
             y: texts.listTop
             width: texts.width - 2 * x
-            visible: card.withList && count > 0 && card.kind !== "paused" && card.kind !== "go"
+            visible: card.withList && rows > 0 && card.kind !== "paused" && card.kind !== "go"
             // Whole rows, as many as leave the words their place.
-            height: visible ? Math.max(1, Math.min(Math.ceil(count / columns), Math.floor((texts.height - y - Theme.mm(32) * Theme.scale) / cellHeight))) * cellHeight : 0
+            height: visible ? Math.max(1, Math.min(Math.ceil(rows / columns), Math.floor((texts.height - y - Theme.mm(32) * Theme.scale) / cellHeight))) * cellHeight : 0
             round: card.round
         }
         Rectangle {

@@ -23,6 +23,9 @@ Column {
         return text;
     }
 
+    /// Large text: how far and what is open stand under the key beside, over the whole width.
+    readonly property bool under: brief && Theme.scale > 1.4 && roomFrom > 0
+
     spacing: 1
     Accessible.role: Accessible.StaticText
     Accessible.name: head.round.registration + ", " + progress.text + ", " + head.openText + (head.watchingText === "" ? "" : ", " + head.watchingText)
@@ -41,8 +44,8 @@ Column {
         }
         Label {
             id: progress
-            width: head.brief ? Math.min(implicitWidth, parent.width) : parent.width
-            topPadding: head.brief ? 3 : 0
+            width: head.brief ? Math.min(implicitWidth, head.under ? head.room : parent.width) : parent.width
+            topPadding: head.under ? Math.max(3, head.roomFrom - mark.height) : head.brief ? 3 : 0
             text: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.width < Theme.mm(32) ? "" : " · " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? " · " + head.openText : "")
             color: Theme.soft
             font.pixelSize: Theme.small

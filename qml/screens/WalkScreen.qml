@@ -14,7 +14,7 @@ FocusScope {
     readonly property bool paused: round.phase === "paused"
     readonly property bool low: wide && !tall
     readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
-    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : (height - barHeight) * (Theme.scale > 1.4 ? 0.86 : 0.78), Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
+    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? height - barHeight - stripHeight - Theme.mm(30) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
@@ -25,6 +25,11 @@ FocusScope {
     readonly property bool sheetOpen: sheet.status !== Loader.Null
     /// No touch settles anything now.
     readonly property bool handsFew: app.hands.mode !== "touch"
+    /// The card stands on the left, and with it what the thumb reaches.
+    readonly property bool leftHanded: Theme.leftHanded
+    readonly property bool large: Theme.scale > 1.4
+    /// With large text what stands under the key of the pause needs the left edge.
+    readonly property bool pauseLeft: leftHanded && !(large && head.brief)
 
     signal reviewAsked
     signal leaveAsked
@@ -63,18 +68,20 @@ FocusScope {
 
         Item {
             id: figurePane
+            x: screen.wide && screen.leftHanded ? screen.cardWidth : 0
             width: screen.wide ? screen.width - screen.cardWidth : screen.width
             height: (screen.wide ? screen.height : screen.height - screen.cardHeight) - screen.barHeight - screen.stripHeight
             clip: true
 
             FigureView {
                 id: figure
+                x: screen.leftHanded ? parent.width - width : 0
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
                 readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
-                topInset: screen.followed ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * 0.3)) : inset
-                bottomInset: screen.wide && screen.tall ? 24 : 14
-                visible: parent.height > Theme.mm(24)
+                topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * (screen.large ? 0.5 : 0.3))) : inset
+                bottomInset: screen.wide && screen.tall ? 24 : screen.large && open.visible ? open.height + 16 : 14
+                visible: parent.height > Theme.mm(24) * (screen.large ? 1.6 : 1)
                 figure: screen.round.figure
                 nextStand: screen.round.targetStandId
                 onZoneAsked: zoneId => screen.round.tapZone(zoneId)
@@ -83,28 +90,31 @@ FocusScope {
             Rectangle {
                 // So that the words can be read over a figure that is closer.
                 visible: figure.zoom > 1
-                width: pauseKey.x - 8
+                x: screen.leftHanded ? parent.width - width : 0
+                width: parent.width - pauseKey.width - pauseKey.edge - 8
                 height: head.y + head.height + 6
                 color: Theme.ground
                 opacity: 0.86
             }
             WalkHead {
                 id: head
-                x: screen.wide ? 24 : Theme.margin
+                readonly property real edge: screen.wide ? 24 : Theme.margin
+                readonly property real pauseWidth: pauseKey.visible ? pauseKey.width + 24 : 0
+                x: edge + (screen.pauseLeft ? pauseWidth : 0)
                 y: screen.wide && screen.tall ? 16 : 8
-                width: parent.width - x - (pauseKey.visible ? pauseKey.width + 24 : 0) - Theme.margin
+                width: parent.width - edge - pauseWidth - Theme.margin
                 round: screen.round
                 withOpen: !brief || !figure.visible
                 watchingText: screen.app.sharing.watchingText
-                room: parent.width - x - Theme.margin
+                room: screen.pauseLeft ? width : parent.width - edge - Theme.margin
                 roomFrom: pauseKey.visible ? pauseKey.y + pauseKey.height - y : 0
                 brief: !(screen.wide && screen.tall) && !screen.listBeside
             }
             Key {
                 id: pauseKey
                 objectName: "pauseKey"
-                anchors.right: parent.right
-                anchors.rightMargin: screen.wide ? 24 : Theme.margin
+                readonly property real edge: screen.wide ? 24 : Theme.margin
+                x: screen.pauseLeft ? edge : parent.width - width - edge
                 y: screen.wide && screen.tall ? 16 : 8
                 visible: !screen.paused
                 letter: "P"
@@ -114,16 +124,16 @@ FocusScope {
             StandList {
                 id: sideList
                 visible: screen.listBeside
-                anchors.right: parent.right
-                anchors.rightMargin: Theme.margin
+                x: screen.leftHanded ? Theme.margin : parent.width - width - Theme.margin
                 y: pauseKey.y + pauseKey.height + 12
                 height: parent.height - y - 8
                 width: Theme.mm(44)
                 round: screen.round
             }
             Key {
+                id: zoomKey
                 objectName: "figureZoomKey"
-                anchors.right: figure.right
+                x: screen.leftHanded ? figure.x : figure.x + figure.width - width
                 anchors.bottom: parent.bottom
                 visible: figure.visible && !card.measuring
                 look: "link"
@@ -132,7 +142,9 @@ FocusScope {
                 onClicked: figure.toggleZoom()
             }
             Label {
-                x: Theme.margin
+                id: open
+                width: Math.min(implicitWidth, parent.width - zoomKey.width - 2 * Theme.margin)
+                x: screen.leftHanded ? parent.width - width - Theme.margin : Theme.margin
                 anchors.bottom: parent.bottom
                 anchors.bottomMargin: 8
                 visible: head.brief && figure.visible && !card.measuring
@@ -144,6 +156,7 @@ FocusScope {
         }
         AskedStrip {
             id: strip
+            x: figurePane.x
             y: figurePane.height
             width: figurePane.width
             visible: first !== null && !card.measuring
@@ -152,6 +165,7 @@ FocusScope {
         }
         QuickStrip {
             id: quickStrip
+            x: figurePane.x
             y: figurePane.height + strip.height * (strip.visible ? 1 : 0)
             width: figurePane.width
             visible: screen.app.conditions.quickText !== "" && !card.measuring
@@ -159,7 +173,7 @@ FocusScope {
         }
         WalkCard {
             id: card
-            x: screen.wide ? screen.width - width : 0
+            x: screen.wide && !screen.leftHanded ? screen.width - width : 0
             y: screen.wide ? 0 : figurePane.height + screen.stripHeight
             width: screen.cardWidth
             height: screen.cardHeight
@@ -175,6 +189,7 @@ FocusScope {
         }
         PlacesBar {
             id: bar
+            x: figurePane.x
             anchors.bottom: parent.bottom
             width: figurePane.width
             visible: screen.barShown
@@ -193,7 +208,7 @@ FocusScope {
         Keypad {
             id: pad
             visible: card.measuring
-            anchors.right: figurePane.right
+            x: screen.leftHanded ? figurePane.x : figurePane.x + figurePane.width - width
             anchors.bottom: screen.low ? parent.bottom : figurePane.bottom
             width: screen.wide ? Math.min(figurePane.width, Theme.mm(66)) : figurePane.width
             onTyped: character => card.typeValue(character)
@@ -202,7 +217,7 @@ FocusScope {
         }
         Rectangle {
             // The card's edge.
-            x: screen.wide ? figurePane.width : 0
+            x: !screen.wide ? 0 : screen.leftHanded ? card.width - width : figurePane.width
             y: screen.wide ? 0 : card.y
             width: screen.wide ? 2 : parent.width
             height: screen.wide ? parent.height : 2
@@ -254,6 +269,9 @@ FocusScope {
         function onSheetAsked(file: string, more: var) {
             screen.openSheet(file, more);
         }
+    }
+    WalkSpoken {
+        round: screen.round
     }
     WalkLetters {
         live: !screen.sheetOpen && !screen.handsFew && screen.visible && screen.enabled

@@ -5,6 +5,9 @@
 #include "model/qr.hpp"
 #include "paper/pages.hpp"
 
+#include <QImage>
+#include <cmath>
+
 namespace ambit::test {
 
 Stage::Stage() {
@@ -40,6 +43,12 @@ void Stage::fresh() {
     services.speak = [this](const QString& words) {
         if (!words.isEmpty()) spoken << words;
         return hasVoice;
+    };
+    feelings.clear();
+    services.feel = [this](view::Haptic what) {
+        feelings << (what == view::Haptic::taken     ? QStringLiteral("taken")
+                     : what == view::Haptic::refused ? QStringLiteral("refused")
+                                                     : QStringLiteral("lookUp"));
     };
     current = std::make_unique<view::App>(std::move(services));
     current->habits()->touchOnly();
@@ -103,6 +112,30 @@ void Stage::refuse(const QString& who, const QString& why) {
 
 QString Stage::readQr(const QString& pictureFile) {
     return view::readQr(QImage(pictureFile));
+}
+
+QVariantMap Stage::light(QQuickWindow* window) {
+    const QImage image = window->grabWindow().convertToFormat(QImage::Format_RGB32);
+    const auto part = [](int value) {
+        const double share = value / 255.0;
+        return share <= 0.04045 ? share / 12.92 : std::pow((share + 0.055) / 1.055, 2.4);
+    };
+    std::array<double, 256> linear{};
+    for (int value = 0; value < 256; ++value)
+        linear[static_cast<std::size_t>(value)] = part(value);
+    const auto of = [&](int value) { return linear[static_cast<std::size_t>(value)]; };
+    double most = 0, sum = 0;
+    for (int y = 0; y < image.height(); ++y) {
+        const auto* line = reinterpret_cast<const QRgb*>(image.constScanLine(y));
+        for (int x = 0; x < image.width(); ++x) {
+            const double light =
+                0.2126 * of(qRed(line[x])) + 0.7152 * of(qGreen(line[x])) + 0.0722 * of(qBlue(line[x]));
+            most = std::max(most, light);
+            sum += light;
+        }
+    }
+    return {{QStringLiteral("most"), most},
+            {QStringLiteral("mean"), sum / std::max(1, image.width() * image.height())}};
 }
 
 QUrl Stage::photo(const QString& name) const {

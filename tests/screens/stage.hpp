@@ -7,6 +7,7 @@
 
 #include "script/asker.hpp"
 
+#include <QQuickWindow>
 #include <QTemporaryDir>
 #include <memory>
 
@@ -19,6 +20,8 @@ class Stage : public QObject {
     Q_PROPERTY(ambit::view::App* app READ app NOTIFY appChanged)
     /// Of the round in hand: the kind of each event ("opened", "stand", "settled", …).
     Q_PROPERTY(QStringList events READ events)
+    /// What the hand felt since fresh(): "taken" "refused" "lookUp".
+    Q_PROPERTY(QStringList felt READ felt)
     /// A folder for exports, empty after fresh().
     Q_PROPERTY(QString outFolder READ outFolder)
     /// What the last invitation's QR code says.
@@ -51,6 +54,8 @@ public:
     Q_INVOKABLE void refuse(const QString& who, const QString& why);
     /// What a QR code in a picture says; "": there is none.
     Q_INVOKABLE static QString readQr(const QString& pictureFile);
+    /// Of what a window shows: relative luminance (WCAG 2.2, from memory), {most, mean}.
+    Q_INVOKABLE static QVariantMap light(QQuickWindow* window);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
@@ -58,6 +63,7 @@ public:
     [[nodiscard]] QStringList events() const;
     [[nodiscard]] QString invitation() const;
     [[nodiscard]] QStringList spokenWords() const { return spoken; }
+    [[nodiscard]] QStringList felt() const { return feelings; }
     [[nodiscard]] QStringList linkCalls() const { return network.calls; }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
@@ -74,6 +80,7 @@ private:
     std::unique_ptr<archive::Archive> archive;
     Network network; ///< before the app, which may hold a link of it
     std::unique_ptr<view::App> current;
+    QStringList feelings;
     script::Asker asker{{}}; ///< keys are made once: that takes a while
 };
 

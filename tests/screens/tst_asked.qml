@@ -12,7 +12,7 @@ ScreenCase {
     function begun(width, height) {
         open(width, height);
         beginRound("OX-DEMO", "daily");
-        waitForRendering(main.contentItem);
+        frame();
         touch("keyHere");
         return Stage.app.round;
     }
@@ -24,6 +24,18 @@ ScreenCase {
         begun(390, 844);
         compare(seen("askedStrip"), null);
         compare(seen("askedText"), null);
+    }
+
+    /// By a hand in a pocket: once when somebody asks, once when the answer is kept, once when it is refused.
+    function test_whatIsFelt() {
+        const round = begun(390, 844);
+        const before = Stage.felt.length;
+        compare(Stage.ask("question", "", "Which fuel is in it?"), "");
+        compare(Stage.felt.slice(before), ["lookUp"]);
+        verify(!round.answer(1, ""));
+        compare(Stage.felt.slice(before), ["lookUp", "refused"]);
+        verify(round.answer(1, "100LL."));
+        compare(Stage.felt.slice(before), ["lookUp", "refused", "taken"]);
     }
 
     function test_question_data() {

@@ -34,7 +34,7 @@ ScreenCase {
         return text;
     }
     function check() {
-        waitForRendering(main.contentItem);
+        frame();
         for (const item of all(main.contentItem, touchable, [])) {
             verify(item.width >= Theme.target - 0.5 && item.height >= Theme.target - 0.5,
                    "large enough: " + path(item) + item.width + " × " + item.height);
@@ -168,7 +168,7 @@ ScreenCase {
         goCard();
         touch("linkMark");
         const place = see("markFigure");
-        waitForRendering(main.contentItem);
+        frame();
         const from = Qt.point(20, 60);
         mouseDrag(place, from.x, from.y, 60, 90, Qt.LeftButton, Qt.NoModifier, 20);
         verify(place.whole);
@@ -282,11 +282,11 @@ ScreenCase {
         see("screenBegin");
         touch("walk.daily");
         see("comparedWalk");
-        waitForRendering(main.contentItem);
+        frame();
         const height = see("comparedWalk").height;
         const comparison = Stage.app.comparison;
         tryVerify(() => comparison.ready, 60000);
-        waitForRendering(main.contentItem);
+        frame();
         compare(see("comparedWalk").height, height);
         const names = comparison.rows.map(row => row.what).join(" ");
         verify(names.includes("Metres walked") && names.includes("Climbs") && names.includes("Minutes"));

@@ -13,7 +13,7 @@ FileCase {
     function openDiscrepancy() {
         touch("discrepancy.fairing.left");
         see("screenDiscrepancy");
-        waitForRendering(main.contentItem);
+        frame();
     }
     function answerAll() {
         for (const answer of ["answerNo", "answerNo", "answerNo", "answerNo", "answerYes", "answerYes"])
@@ -25,7 +25,7 @@ FileCase {
         touch("deferKey");
         see("screenDefer");
         touch("basis.0");
-        waitForRendering(main.contentItem);
+        frame();
         answerAll();
         type("deferWords", "Rivets are firm.");
         type("deferPlacard", "Look at the fairing");
@@ -82,7 +82,7 @@ FileCase {
         openDiscrepancy();
         touch("deferKey");
         touch("basis.0");
-        waitForRendering(main.contentItem);
+        frame();
         touch("answerNo");
         touch("answerYes"); // the equipment list asks for it
         verify(see("deferRuledOut").texts[0].includes("can't be deferred"));
@@ -196,22 +196,22 @@ FileCase {
         see("record." + hit.recordId);
         verify(!seen("searchWords"));
         touch("searchAgain");
-        waitForRendering(main.contentItem);
+        frame();
         compare(see("searchWords").text, "powder");
         type("searchWords", "");
         touch("searchMoreFields");
-        waitForRendering(main.contentItem);
+        frame();
         touch("searchKind.rectification");
         touch("searchKey");
         tryCompare(see("searchCount"), "text", "Nothing fits.");
         touch("searchAgain");
-        waitForRendering(main.contentItem);
+        frame();
         touch("searchKind.rectification"); // taken back
         type("searchFrom", "2026-06-21");
         touch("searchKey");
         tryCompare(see("searchCount"), "text", "1 record fits");
         touch("searchAgain");
-        waitForRendering(main.contentItem);
+        frame();
         type("searchFrom", "yesterday");
         touch("searchKey");
         see("problemText");
@@ -225,6 +225,7 @@ FileCase {
         touch("fileHistory");
         see("screenHistory");
         type("historyName", "fairing");
+        frame(); // the rows have moved up
         touch("historyPoint.fairing.left");
         const sightings = Stage.app.pointHistory.sightings;
         tryCompare(sightings, "count", 2);
@@ -283,7 +284,7 @@ FileCase {
         touch("deferKey");
         check();
         touch("basis.0");
-        waitForRendering(main.contentItem);
+        frame();
         check();
         answerAll();
         see("deferPlacard");
@@ -302,7 +303,7 @@ FileCase {
         touch("discrepancyBack");
         touch("fileSearch");
         touch("searchMoreFields");
-        waitForRendering(main.contentItem);
+        frame();
         touch("searchKey");
         tryCompare(Stage.app.search.hits, "count", 1);
         check();

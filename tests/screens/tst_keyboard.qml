@@ -72,7 +72,7 @@ ScreenCase {
         beginRound("OX-DEMO", "daily");
         const round = Stage.app.round;
         verify(Stage.walkTo("oil-level"));
-        waitForRendering(main.contentItem);
+        frame();
         press("v");
         for (const letter of "9,9")
             press(letter);

@@ -33,7 +33,7 @@ FileCase {
         type("newKeyPassphrase", passphrase);
         type("newKeyPassphraseAgain", passphrase);
         touch("newKeyDone");
-        waitForRendering(main.contentItem);
+        frame();
     }
     function openRecord(row: int) {
         touch("record." + Stage.app.file.records.get(row).recordId);
@@ -185,7 +185,7 @@ FileCase {
         for (const [key, page] of [["fileReadCounters", "screenReading"], ["fileWork", "screenRectify"], ["filePart", "screenPart"], ["fileHandOver", "screenHandOver"]]) {
             touch(key);
             see(page);
-            waitForRendering(main.contentItem);
+            frame();
             const first = all(see(page), item => item.contentY !== undefined && item.contentHeight > item.height, [])[0];
             verify(first !== undefined, page); // there is something to scroll
             compare(first.contentY, 0, page);
@@ -201,7 +201,7 @@ FileCase {
         touch("fileReadCounters");
         verify(see("signKeyOf.Robin Example").chosen);
         compare(see("signCertificate").text, "DEMO-PPL-0001");
-        waitForRendering(main.contentItem);
+        frame();
         touch("signKeyOf.Kim Example");
         tryCompare(see("signCertificate"), "text", "");
         type("counter.airframe-hours", "1290.0");
@@ -262,11 +262,11 @@ FileCase {
         touch("fileRetention");
         tryCompare(see("retentionMayGo"), "text", "Nothing may go now.");
         touch("retentionStaying");
-        waitForRendering(main.contentItem);
+        frame();
         verify(!seen("mustStay.all.0"));
         touch("mustStay.each.0");
         touch("mustStay.each.1");
-        waitForRendering(main.contentItem);
+        frame();
         verify(!see("mustStay." + last).enabled); // the chain would break
         touch("mustStay." + found);
         touch("retentionGoOn");
@@ -336,20 +336,20 @@ FileCase {
         touch("fileRetention");
         tryVerify(() => !Stage.app.retention.reading);
         touch("retentionStaying");
-        waitForRendering(main.contentItem);
+        frame();
         touch("mustStay.each.0");
         touch("mustStay.each.1");
-        waitForRendering(main.contentItem);
+        frame();
         check();
         touch("mustStay." + Stage.app.file.records.get(1).recordId);
         touch("retentionGoOn");
         see("screenRemove");
         check();
         touch("entrySign");
-        waitForRendering(main.contentItem);
+        frame();
         check();
         touch("removeKeep");
-        waitForRendering(main.contentItem);
+        frame();
         touch("entryBack");
         touch("retentionBack");
         openRecord(0);

@@ -108,7 +108,7 @@ ScreenCase {
         open(data.width, data.height);
         for (let i = 0; i < 4; ++i) {
             touch("textSizeKey");
-            waitForRendering(main.contentItem);
+            frame();
         }
         compare(Theme.scale, 2);
         beginRound("OX-DEMO", "daily");

@@ -36,7 +36,7 @@ ScreenCase {
         compare(pictures.length, 1);
         tryCompare(pictures[0], "status", Image.Ready); // a data URL is loaded when there is time
         pictures[0].update();
-        waitForRendering(main.contentItem);
+        frame();
         const file = Stage.outFolder + "-screen.png";
         grabImage(main.contentItem).save(file);
         return Stage.readQr(file);
@@ -62,7 +62,7 @@ ScreenCase {
 
         touch("followInvite");
         const code = see("followCode");
-        waitForRendering(main.contentItem);
+        frame();
         verify(within(code), "whole on the screen");
         verify(code.width === code.height && code.width >= 0.6 * Math.min(main.width, 390), "large enough: " + code.width);
         check();
@@ -123,11 +123,11 @@ ScreenCase {
         tryVerify(() => Stage.app.sharing.watching.length === 1);
         const kim = Stage.app.sharing.watching[0].id;
         const key = see("takeBack." + kim);
-        waitForRendering(main.contentItem);
+        frame();
         const at = key.mapToItem(main.contentItem, key.width / 2, key.height / 2);
         touch("takeBack." + kim);
         see("takeBackKeep." + kim);
-        waitForRendering(main.contentItem);
+        frame();
         mouseClick(main.contentItem, at.x, at.y);
         tryVerify(() => seen("takeBack." + kim) !== null);
         verify(!Stage.linkCalls.includes("takeBack " + kim));
@@ -149,7 +149,7 @@ ScreenCase {
         touch("newKeyDone");
         start();
         touch("followInvite");
-        waitForRendering(main.contentItem);
+        frame();
         verify(within(see("followCode")), "whole on the screen");
         compare(readCode(), Stage.invitation);
         check();
@@ -213,7 +213,7 @@ ScreenCase {
         beginRound("OX-DEMO", "daily");
         verify(Stage.app.sharing.start("a good passphrase", ""));
         Theme.scale = data.scale;
-        waitForRendering(main.contentItem);
+        frame();
         Stage.follow("Kim Example");
         tryVerify(() => seen("watchingText") !== null);
         check();
