@@ -17,13 +17,12 @@ Sheet {
     subtitle: qsTr("On this device, until it is changed here.")
     backName: "habitsClose"
 
-    component Switch: Choice {
+    component Switch: Tick {
         id: choice
         property bool on: false
         signal asked(bool on)
         width: parent ? parent.width : 0
         chosen: choice.on
-        Accessible.role: Accessible.CheckBox
         onClicked: choice.asked(!choice.on)
     }
     component Count: Row {
