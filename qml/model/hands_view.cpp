@@ -32,7 +32,8 @@ HandsView::Mode HandsView::now() const {
     const auto handsAt = [&](const std::string& id) { return airframe().stand(id)->hands; };
     if (round->cardKind() == QStringLiteral("go")) {
         // Up there it is too late to look for a key on the screen.
-        const bool byKey = habits->keys() && handsAt(round->targetStandId().toStdString()) == 1;
+        const bool byKey = habits->keys() && handsAt(round->targetStandId().toStdString()) == 1 &&
+                           touchSeq != state().standSeq;
         return byKey ? Mode::key : Mode::touch;
     }
     if (!state().stand || touchSeq == state().standSeq || !round->cardOutcome().isEmpty()) return Mode::touch;

@@ -178,7 +178,7 @@ FocusScope {
                 case "up":
                     return qsTr("A key does it too: a long press: down again. Two presses: say it again.");
                 default:
-                    return !card.onPoint ? qsTr("With a key: one press: done. Two presses: say it again.") : card.round.measured ? qsTr("With a key: two presses: say it again.") : qsTr("With a key: one press: sound. A long press: finding. Two presses: say it again.");
+                    return card.round.cardKind === "go" ? qsTr("With a key: one press: I am there. Two presses: say it again.") : !card.onPoint ? qsTr("With a key: one press: done. Two presses: say it again.") : card.round.measured ? qsTr("With a key: two presses: say it again.") : qsTr("With a key: one press: sound. A long press: finding. Two presses: say it again.");
                 }
             }
         }

@@ -120,7 +120,7 @@ private:
     }
 
     round::Settled settled(const airframe::Point& point) {
-        round::Settled what{point.id, Outcome::sound, value(point), {}, {}, {}, {}, {}};
+        round::Settled what{point.id, Outcome::sound, {}, value(point), {}, {}, {}, {}, {}};
         // Only where nothing depends on its being sound.
         const bool free = point.opens.empty() && point.closes.empty() && !point.limit && !needed(point.id);
         if (!free) return what;
@@ -134,6 +134,7 @@ private:
                     {},
                     {},
                     {},
+                    {},
                     "Battery kept for the start; not tried.",
                     wishes.fit ? "Day flight under visual rules; not required by day." : ""};
         }
@@ -141,7 +142,7 @@ private:
     }
 
     round::Settled found(const airframe::Point& point) {
-        round::Settled what{point.id, Outcome::finding, {}, wishes.words, point.finding, {}, {}, {}};
+        round::Settled what{point.id, Outcome::finding, {}, {}, wishes.words, point.finding, {}, {}, {}};
         for (int i = 0; i < wishes.longWords; ++i)
             what.words += ' ' + wishes.words;
         if (wishes.grounds && findings == 0 && !wishes.fit) what.severity = airframe::Severity::grounds;

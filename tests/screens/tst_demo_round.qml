@@ -75,6 +75,9 @@ ScreenCase {
         Stage.advance(600);
         touch("resumeKey");
         compare(Stage.app.round.phase, "walking");
+        see("sheetInterrupted");
+        touch("interruptedDone");
+        tryVerify(() => seen("sheetInterrupted") === null);
     }
     function sign() {
         see("screenSign");

@@ -239,6 +239,7 @@ private slots:
             if (!until([&] { next(reader, device); })) return;
         if (!until([&] { conclude(reader, device); })) return;
         QVERIFY(settled > 90);
+        QVERIFY(portions >= 2);
         QCOMPARE(device.app->round()->phase(), QStringLiteral("sealed"));
         QVERIFY(!device.app->signing()->recordId().isEmpty());
         QCOMPARE(device.app->round()->findingCount(), 1);
@@ -247,7 +248,7 @@ private slots:
 
 private:
     void begin(Reader& reader, OneWindow&) {
-        settled = 0;
+        settled = portions = 0;
         found = missed = refused = false;
         reader.check();
         reader.press(QAccessible::PushButton, QStringLiteral("OX-DEMO"), false);
@@ -261,6 +262,23 @@ private:
     void next(Reader& reader, OneWindow& device) {
         device.clock.at.ms += 8'000;
         if (settled % 12 == 0) reader.check();
+        // Where no hand is free the portion is told, and asked for after it.
+        if (reader.has(QAccessible::PushButton, "Up I go")) {
+            reader.press("Up I go");
+            reader.check();
+            reader.press("I am down again");
+            ++portions;
+            return;
+        }
+        if (reader.has(QAccessible::PushButton, "Touch instead")) {
+            reader.check();
+            reader.press("Touch instead");
+            return;
+        }
+        if (reader.has(QAccessible::PushButton, "I am at the foot of it")) {
+            reader.press("I am at the foot of it");
+            return;
+        }
         if (reader.has(QAccessible::PushButton, "I am there")) {
             reader.press("I am there");
             TOLD(QStringLiteral("settled."));
@@ -364,6 +382,7 @@ private:
     }
 
     int settled = 0;
+    int portions = 0;
     bool found = false, missed = false, refused = false;
 };
 
