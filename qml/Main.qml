@@ -247,13 +247,4 @@ Window {
             sheet.source = "";
         }
     }
-    Connections {
-        target: Qt.application
-        function onStateChanged() {
-            if (Qt.application.state === Qt.ApplicationActive)
-                window.app.conditions.comeBack();
-            else
-                window.app.conditions.leave("away");
-        }
-    }
 }

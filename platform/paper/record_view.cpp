@@ -79,6 +79,7 @@ private:
     void note(const round::Alone& /*what*/, Instant at) { add(Kind::alone, at, {}, {}); }
     [[nodiscard]] std::vector<int> numbersOf(const std::vector<std::string>& points) const {
         std::vector<int> numbers;
+        numbers.reserve(points.size());
         for (const std::string& id : points)
             numbers.push_back(view.points[index.at(id)].number);
         return numbers;

@@ -3,6 +3,7 @@
 #include "model/words.hpp"
 #include "round/back.hpp"
 
+#include <QGuiApplication>
 #include <algorithm>
 
 namespace ambit::view {
@@ -25,6 +26,11 @@ ConditionsView::ConditionsView(const Services& handedIn, Habits& its, Daylight& 
     : QObject(parent), services(&handedIn), habits(&its), daylight(&light) {
     connect(daylight, &Daylight::changed, this, &ConditionsView::lookAround);
     connect(&timer, &QTimer::timeout, this, &ConditionsView::tick);
+    // Behind other programs, or the screen is off: which of the two, Qt doesn't tell.
+    if (auto* program = qobject_cast<QGuiApplication*>(QCoreApplication::instance()))
+        connect(program, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
+            state == Qt::ApplicationActive ? comeBack() : leave(QStringLiteral("away"));
+        });
 }
 
 void ConditionsView::setRound(RoundView* next) {

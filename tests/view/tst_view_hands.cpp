@@ -281,6 +281,17 @@ private slots:
         house.app->conditions()->comeBack(); // nobody was away
         QCOMPARE(stateOf(house).interruptions.size(), 1U);
     }
+    void aProgramBehindOthersIsAway() {
+        House house;
+        QVERIFY(house.begin());
+        QVERIFY(house.walkTo("fuel-cap-open"));
+        auto& program = *qobject_cast<QGuiApplication*>(QCoreApplication::instance());
+        emit program.applicationStateChanged(Qt::ApplicationSuspended);
+        house.passMinutes(2);
+        emit program.applicationStateChanged(Qt::ApplicationActive);
+        QCOMPARE(stateOf(house).interruptions.size(), 1U);
+        QVERIFY(stateOf(house).interruptions.back().what.cause == round::Interrupted::Cause::away);
+    }
     void silenceIsAskedAbout() {
         House house;
         view::ConditionsView& conditions = *house.app->conditions();
