@@ -105,7 +105,10 @@ Result<void> DemoWalk::single(const script::Action& action) {
     clock->now.at.ms += std::int64_t{1000} * script::secondsOf(action, open.airframe(), open.state());
     const std::size_t before = events();
     AMBIT_TRY(std::visit([&](const auto& what) { return act(what); }, action.what));
-    if (events() == before) return fail(ErrorCode::refused, "The touch has changed nothing.");
+    const auto* cut = std::get_if<script::Interrupt>(&action.what);
+    const bool cameBefore =
+        cut != nullptr && cut->cause == round::Interrupted::Cause::paused; // with going on
+    if (events() == before && !cameBefore) return fail(ErrorCode::refused, "The touch has changed nothing.");
     return {};
 }
 

@@ -130,7 +130,7 @@ FocusScope {
                         width: parent.width
                         text: qsTr("%1. %2").arg(one.index + 1).arg(one.modelData.name)
                         strong: true
-                        font.pixelSize: Math.round(card.huge * 0.62)
+                        font.pixelSize: Math.max(Theme.title, Math.round(card.huge * (card.hands.portion.length > 3 ? 0.45 : 0.62)))
                     }
                     Label {
                         width: parent.width
