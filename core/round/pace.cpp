@@ -47,6 +47,7 @@ private:
     void take(const Event& event, const Opened&) { pace.inHandSince = lastDone = event.at; }
     void take(const Event& event, const StandReached& reached) {
         endRun();
+        portion.clear();
         pace.walkingMs += std::max<std::int64_t>(0, between(lastDone, event.at) - pausedMs);
         pausedMs = 0;
         const auto known = std::find_if(pace.stands.begin(), pace.stands.end(),
@@ -62,12 +63,28 @@ private:
         const std::int64_t expected = point == nullptr || !looked ? 0 : msOf(point->seconds);
         spend(event.at, expected);
         if (looked && stand) ++pace.stands[*stand].settled;
-        if (looked && point != nullptr)
+        // Told down again: the looking was before.
+        const bool wasSeen = std::find(portion.begin(), portion.end(), settled.point) != portion.end();
+        if (looked && point != nullptr && !wasSeen)
             run.push_back({event.seq, between(pace.inHandSince, event.at), expected});
+        pace.inHandSince = event.at;
+    }
+    void take(const Event&, const PortionBegun& begun) {
+        endRun();
+        portion = begun.points;
+    }
+    void take(const Event& event, const PortionEnded& ended) {
+        if (!ended.looked) portion.clear();
+        pace.inHandSince = event.at;
+    }
+    void take(const Event& event, const Interrupted&) {
+        endRun();
+        portion.clear();
         pace.inHandSince = event.at;
     }
     void take(const Event& event, const SettingChanged& changed) {
         endRun();
+        portion.clear();
         const airframe::Setting* setting = airframe.setting(changed.setting);
         std::int64_t expected = 0;
         if (setting != nullptr)
@@ -144,6 +161,7 @@ private:
     std::optional<Instant> pausedAt;
     std::int64_t pausedMs = 0; ///< since lastDone
     std::vector<Step> run;
+    std::vector<std::string> portion; ///< points that were looked at in it, or are
 };
 
 } // namespace

@@ -52,6 +52,28 @@ class TestPace : public QObject {
     Q_OBJECT
 
 private slots:
+    void whatIsToldDownAgainWasLookedAtBefore() {
+        Log log;
+        log.add(20, StandReached{"mast"})
+            .add(5, PortionBegun{{"p0", "p1", "p2", "p3"}})
+            .add(40, PortionEnded{true});
+        log.settle(1).settle(1).settle(1).settle(1);
+        Pace pace = log.pace();
+        QVERIFY(pace.quick.empty());
+        QCOMPARE(pace.stands.front().settled, 4);
+        QCOMPARE(pace.stands.front().ms, 49'000);
+        log.settle(1).settle(1).settle(1); // those weren't among them
+        QCOMPARE(log.pace().quick.size(), 1U);
+        QCOMPARE(log.pace().quick.front().points, 3);
+        // Given up, nothing was looked at.
+        Log other;
+        other.add(20, StandReached{"mast"})
+            .add(5, PortionBegun{{"p0", "p1", "p2"}})
+            .add(40, PortionEnded{false});
+        other.settle(1).settle(1).settle(1);
+        QCOMPARE(other.pace().quick.size(), 1U);
+    }
+
     void timeAtAStandIsUntilTheLastThingDoneThere() {
         Log log;
         log.add(20, StandReached{"nose"}).settle(5).settle(7);
