@@ -17,7 +17,6 @@ public:
     QString translate(const char* context, const char* source, const char* comment, int n) const override {
         return drawing ? QString() : QTranslator::translate(context, source, comment, n);
     }
-    bool isEmpty() const override { return false; }
 };
 
 } // namespace
