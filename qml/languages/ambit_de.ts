@@ -1536,7 +1536,7 @@
     </message>
     <message>
         <source>%1 of %2 settled</source>
-        <translation>%1 von %2 erledigt</translation>
+        <translation>%1/%2 erledigt</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2016,7 +2016,7 @@
     </message>
     <message>
         <source>Trust it</source>
-        <translation>Anerkennen</translation>
+        <translation>Gelten lassen</translation>
     </message>
     <message>
         <source>Revoke it</source>
@@ -2085,7 +2085,7 @@
     </message>
     <message>
         <source>Erase</source>
-        <translation>Löschen</translation>
+        <translation>Korr.</translation>
     </message>
     <message>
         <source>Done</source>
@@ -2200,7 +2200,7 @@
     </message>
     <message>
         <source>Take back</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Ecke zurück</translation>
     </message>
     <message>
         <source>The last corner</source>
@@ -2815,11 +2815,11 @@
     <name>ReplayKeys</name>
     <message>
         <source>Stop</source>
-        <translation>Anhalten</translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation>Abspielen</translation>
+        <translation>Start</translation>
     </message>
     <message>
         <source>Walks it again from here</source>

@@ -227,6 +227,8 @@ void App::sayAnew() {
     aircraftRows.refresh();
     fileView.refresh();
     stateView.refresh();
+    daylightHere.look();
+    if (current) current->sayAnew();
     for (QObject* view : findChildren<QObject*>())
         tellAll(*view);
     if (!current) return;

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 #include <QTranslator>
 
 namespace ambit::view {
@@ -34,7 +35,9 @@ const QStringList& Language::all() {
 
 QString Language::firstOf(const QStringList& locales) {
     for (const QString& locale : locales)
-        if (const QString code = locale.left(2); all().contains(code)) return code;
+        if (const QString code = locale.section(QRegularExpression(QStringLiteral("[-_]")), 0, 0);
+            all().contains(code))
+            return code;
     return all().constFirst();
 }
 
