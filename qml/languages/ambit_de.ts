@@ -1536,7 +1536,7 @@
     </message>
     <message>
         <source>%1 of %2 settled</source>
-        <translation>%1/%2 erledigt</translation>
+        <translation>%1/%2</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2535,7 +2535,7 @@
     </message>
     <message>
         <source>Walk</source>
-        <translation>Rundgang</translation>
+        <translation>Runde</translation>
     </message>
     <message>
         <source>File</source>
