@@ -106,6 +106,12 @@ TourCase {
                 height: 390
             },
             {
+                tag: "phone on its side, German",
+                width: 844,
+                height: 390,
+                language: "de"
+            },
+            {
                 tag: "tablet",
                 width: 1180,
                 height: 820
