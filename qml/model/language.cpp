@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
+#include <QScopedValueRollback>
 #include <QTranslator>
 
 namespace ambit::view {
@@ -35,7 +36,7 @@ const QStringList& Language::all() {
 
 QString Language::firstOf(const QStringList& locales) {
     for (const QString& locale : locales)
-        if (const QString code = locale.section(QRegularExpression(QStringLiteral("[-_]")), 0, 0);
+        if (QString code = locale.section(QRegularExpression(QStringLiteral("[-_]")), 0, 0);
             all().contains(code))
             return code;
     return all().constFirst();
@@ -56,10 +57,8 @@ void Language::speak(const QString& code) {
 record::DrawPages inEnglish(record::DrawPages draw) {
     if (!draw) return draw;
     return [draw = std::move(draw)](const auto&... given) {
-        drawing = true;
-        auto drawn = draw(given...);
-        drawing = false;
-        return drawn;
+        const QScopedValueRollback english(drawing, true);
+        return draw(given...);
     };
 }
 
