@@ -783,7 +783,7 @@
     </message>
     <message>
         <source>Defer</source>
-        <translation>Zurückstellen</translation>
+        <translation>Zurück­stellen</translation>
     </message>
     <message>
         <source>Leave it as it is for a while, on a stated basis</source>
