@@ -3610,11 +3610,11 @@
     <name>WalkHead</name>
     <message>
         <source>1 thing open</source>
-        <translation>1 Sache offen</translation>
+        <translation>1 offen</translation>
     </message>
     <message>
         <source>%1 things open</source>
-        <translation>%1 Sachen offen</translation>
+        <translation>%1 offen</translation>
     </message>
     <message>
         <source>%1 of %2</source>
