@@ -14,6 +14,7 @@
 #include <QDateTime>
 #include <QDir>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QSettings>
@@ -155,6 +156,7 @@ int runForPerson(const Options& options) {
         view::readPhoto,  data.filePath(QStringLiteral("keys")).toStdString(),
         paper::drawRecord};
     services.settings = &settings;
+    services.locales = QLocale::system().uiLanguages();
     Voice voice;
     if (positioning) services.clockOff = [&] { return positioning->clockOff(); };
     services.speak = [&voice](const QString& words) { return voice.speak(words); };

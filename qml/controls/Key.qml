@@ -18,7 +18,7 @@ T.AbstractButton {
     readonly property bool framed: look !== "link"
     /// Its width is given: large text gives way rather than break a word.
     property bool narrow: false
-    readonly property int longestWord: text.split(" ").reduce((most, word) => Math.max(most, word.length), 1)
+    readonly property int longestWord: text.split(/[ \u00AD]/).reduce((most, word) => Math.max(most, word.length), 1)
     /// At which its longest word isn't broken: a bold letter of ours is 0.58 of its height wide.
     readonly property int fitting: Math.max(Theme.text(12.5), Math.floor((width - 2 * leftPadding) / (longestWord * 0.58)))
 

@@ -28,7 +28,7 @@ Rectangle {
         spacing: 6
         readonly property real cellWidth: Math.floor((width - 3 * spacing) / 4)
         Repeater {
-            model: ["7", "8", "9", qsTr("Erase"), "4", "5", "6", "−", "1", "2", "3", ".", "0", qsTr("Done")]
+            model: ["7", "8", "9", "Erase", "4", "5", "6", "−", "1", "2", "3", ".", "0", "Done"]
             Key {
                 required property string modelData
                 required property int index
@@ -37,7 +37,7 @@ Rectangle {
                 leftPadding: 4
                 narrow: true
                 focusPolicy: Qt.NoFocus
-                text: modelData
+                text: index === 3 ? qsTr("Erase") : index === 13 ? qsTr("Done") : modelData
                 onClicked: {
                     if (index === 3)
                         pad.erased();

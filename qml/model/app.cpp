@@ -5,6 +5,10 @@
 #include "model/words.hpp"
 #include "round/order.hpp"
 
+#include <QAbstractItemModel>
+#include <QMetaMethod>
+#include <QMetaProperty>
+#include <QSet>
 #include <QSettings>
 
 namespace ambit::view {
@@ -13,6 +17,7 @@ namespace {
 
 const QString nightKey = QStringLiteral("night");
 const QString leftHandedKey = QStringLiteral("leftHanded");
+const QString languageKey = QStringLiteral("language");
 const QString nameKey = QStringLiteral("person/name");
 const QString roleKey = QStringLiteral("person/role");
 const QString certificateKey = QStringLiteral("person/certificate");
@@ -38,15 +43,40 @@ Result<std::vector<round::CounterReading>> readingsOf(const airframe::Airframe& 
     return readings;
 }
 
+Services prepared(Services services) {
+    services.draw = inEnglish(std::move(services.draw));
+    return services;
+}
+
+QString keptLanguage(const QSettings* settings) {
+    const QString code = settings == nullptr ? QString() : settings->value(languageKey).toString();
+    return Language::all().contains(code) ? code : QString();
+}
+
+/// As if all of it had changed: whatever shows it asks for it again.
+void tellAll(QObject& of) {
+    if (auto* rows = qobject_cast<QAbstractItemModel*>(&of); rows != nullptr && rows->rowCount() > 0)
+        emit rows->dataChanged(rows->index(0, 0), rows->index(rows->rowCount() - 1, 0));
+    QSet<int> told;
+    const QMetaObject& its = *of.metaObject();
+    for (int i = QObject::staticMetaObject.propertyCount(); i < its.propertyCount(); ++i) {
+        const QMetaProperty property = its.property(i);
+        if (!property.hasNotifySignal() || told.contains(property.notifySignalIndex())) continue;
+        told.insert(property.notifySignalIndex());
+        property.notifySignal().invoke(&of, Qt::DirectConnection);
+    }
+}
+
 } // namespace
 
 App::App(Services handedIn, QObject* parent)
-    : QObject(parent), services(std::move(handedIn)), background(services.archiveFile),
-      aircraftRows(services, reporter(), this), fileView(services, reporter(), this),
-      stateView(services, background, this), findingsView(services, stateView, this),
-      besideView(services, reporter(), this), searchView(services, background, reporter(), this),
-      historyView(services, background, reporter(), this), verificationView(background, reporter(), this),
-      retentionView(services, background, reporter(), this),
+    : QObject(parent), services(prepared(std::move(handedIn))),
+      chosenLanguage(keptLanguage(services.settings)), texts(spokenLanguage()),
+      background(services.archiveFile), aircraftRows(services, reporter(), this),
+      fileView(services, reporter(), this), stateView(services, background, this),
+      findingsView(services, stateView, this), besideView(services, reporter(), this),
+      searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
+      verificationView(background, reporter(), this), retentionView(services, background, reporter(), this),
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
       sharingView(services, signingView, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this),
@@ -168,6 +198,43 @@ void App::setLeftHanded(bool leftHanded) {
     left = leftHanded;
     if (services.settings != nullptr) services.settings->setValue(leftHandedKey, leftHanded);
     emit leftHandedChanged();
+}
+
+QString App::spokenLanguage() const {
+    return chosenLanguage.isEmpty() ? Language::firstOf(services.locales) : chosenLanguage;
+}
+
+QString App::languageName() const {
+    return Language::nameOf(spokenLanguage());
+}
+
+void App::nextLanguage() {
+    const auto& all = Language::all();
+    setLanguage(all.value(all.indexOf(chosenLanguage) + 1)); // "" is at -1, and follows the last
+}
+
+void App::setLanguage(const QString& code) {
+    if (chosenLanguage == code || (!code.isEmpty() && !Language::all().contains(code))) return;
+    chosenLanguage = code;
+    if (services.settings != nullptr) services.settings->setValue(languageKey, code);
+    texts.speak(spokenLanguage());
+    emit languageChanged(); // the engine's own texts
+    sayAnew();
+}
+
+/// What the views have put into words already.
+void App::sayAnew() {
+    aircraftRows.refresh();
+    fileView.refresh();
+    stateView.refresh();
+    daylightHere.look();
+    if (current) current->sayAnew();
+    for (QObject* view : findChildren<QObject*>())
+        tellAll(*view);
+    if (!current) return;
+    tellAll(*current);
+    for (QObject* view : current->findChildren<QObject*>())
+        tellAll(*view);
 }
 
 QVariantList App::roles() const {

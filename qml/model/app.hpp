@@ -9,6 +9,7 @@
 #include "model/export_view.hpp"
 #include "model/file_view.hpp"
 #include "model/hands_view.hpp"
+#include "model/language.hpp"
 #include "model/plan_comparison.hpp"
 #include "model/point_history_view.hpp"
 #include "model/retention_view.hpp"
@@ -69,6 +70,10 @@ class App : public QObject {
     Q_PROPERTY(QVariantList roles READ roles CONSTANT)
     /// What the thumb reaches stands on the left.
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged)
+    /// ISO 639; "": the device's.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+    /// "Deutsch"; of the device's, too.
+    Q_PROPERTY(QString languageName READ languageName NOTIFY languageChanged)
 public:
     explicit App(Services services, QObject* parent = nullptr);
     ~App() override;
@@ -124,6 +129,10 @@ public:
     [[nodiscard]] QVariantList roles() const;
     [[nodiscard]] bool leftHanded() const { return left; }
     void setLeftHanded(bool leftHanded);
+    [[nodiscard]] QString language() const { return chosenLanguage; }
+    [[nodiscard]] QString languageName() const;
+    void setLanguage(const QString& code); ///< one that there are no texts for changes nothing
+    Q_INVOKABLE void nextLanguage();       ///< the device's, then each there is
 
     void say(const Error& error); ///< puts it into `problem`
 
@@ -133,6 +142,7 @@ signals:
     void nightChanged();
     void personChanged();
     void leftHandedChanged();
+    void languageChanged();
 
 private:
     [[nodiscard]] Report reporter();
@@ -149,8 +159,12 @@ private:
     void countersigned(const QString& recordId);
     void recordsWent();
     void tellCarried();
+    void sayAnew();
+    [[nodiscard]] QString spokenLanguage() const;
 
     Services services;
+    QString chosenLanguage;
+    Language texts; ///< before the views, which ask for words as they are made
     Background background;
     QString trouble;
     bool dark = false;

@@ -19,22 +19,26 @@ struct Step {
 };
 
 std::vector<Step> stepsOf(const file::Discrepancy& one, const airframe::Airframe* airframe) {
-    const auto tr = [](const char* words) { return DiscrepancyView::tr(words); };
-    std::vector<Step> steps{{&one.found, tr("Found"), "finding"}};
+    std::vector<Step> steps{{&one.found, DiscrepancyView::tr("Found"), "finding"}};
     for (const file::Word& word : one.again)
-        steps.push_back({&word, tr("Seen again"), "finding"});
+        steps.push_back({&word, DiscrepancyView::tr("Seen again"), "finding"});
     for (const file::Word& word : one.seenSound)
-        steps.push_back({&word, tr("Said to be sound, though nobody had put it right"), "sound", {}, true});
+        steps.push_back({&word,
+                         DiscrepancyView::tr("Said to be sound, though nobody had put it right"),
+                         "sound",
+                         {},
+                         true});
     if (one.assessed) {
-        Step step{&*one.assessed, tr("Assessed: it grounds the aircraft"), "next"};
+        Step step{&*one.assessed, DiscrepancyView::tr("Assessed: it grounds the aircraft"), "next"};
         if (one.deferral) {
-            step.what = tr("Deferred");
+            step.what = DiscrepancyView::tr("Deferred");
             step.details = deferralWords(*one.deferral, airframe);
         }
         steps.push_back(std::move(step));
     }
-    if (one.rectified) steps.push_back({&*one.rectified, tr("Put right"), "next"});
-    if (one.closed) steps.push_back({&*one.closed, tr("Seen sound after that"), "sound", {}, true});
+    if (one.rectified) steps.push_back({&*one.rectified, DiscrepancyView::tr("Put right"), "next"});
+    if (one.closed)
+        steps.push_back({&*one.closed, DiscrepancyView::tr("Seen sound after that"), "sound", {}, true});
     std::stable_sort(steps.begin(), steps.end(),
                      [](const Step& a, const Step& b) { return a.word->at < b.word->at; });
     return steps;

@@ -233,6 +233,11 @@ void RoundView::refresh() {
     emit logged();
 }
 
+void RoundView::sayAnew() {
+    plannedAt = 0;
+    refresh();
+}
+
 void RoundView::setCarried(Carried known) {
     if (known == carried) return;
     carried = std::move(known);

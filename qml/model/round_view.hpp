@@ -249,6 +249,8 @@ public:
 
     /// From the aircraft's file, once that has been read.
     void setCarried(Carried carried);
+    /// The language is another one: puts into words again what it keeps.
+    void sayAnew();
 
     /// For those who see to how it is walked: as a touch that says this.
     [[nodiscard]] bool commit(round::What what);

@@ -26,6 +26,7 @@ void prepareEngine(QQmlEngine& engine, const archive::Archive& archive) {
 bool showMain(QQmlApplicationEngine& engine, App& app) {
     engine.addImageProvider(QStringLiteral("watched"), new PhotoProvider(app.watchedFile()));
     engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(&app)}});
+    QObject::connect(&app, &App::languageChanged, &engine, &QQmlEngine::retranslate);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Ambit/Main.qml")));
     return !engine.rootObjects().isEmpty();
 }

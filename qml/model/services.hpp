@@ -8,6 +8,7 @@
 #include "record/pdf.hpp"
 #include "sky/clock.hpp"
 
+#include <QStringList>
 #include <QUrl>
 #include <filesystem>
 #include <functional>
@@ -45,6 +46,8 @@ struct Services {
     /// What the device's clock is worth, by the satellites' time; nothing: they told none. Empty function: no
     /// positioning.
     std::function<std::optional<sky::ClockOff>()> clockOff = {};
+    /// The languages of the device, the dearest first: "de_AT". Empty: English.
+    QStringList locales = {};
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
     /// Makes the device be felt, and returns at once. Empty function: it can't, as no desktop can.
     std::function<void(Haptic)> feel = {};

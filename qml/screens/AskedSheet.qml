@@ -74,6 +74,7 @@ Sheet {
                 Key {
                     objectName: "askDecline." + one.modelData.ask
                     width: one.modelData.kind === "question" ? pair.half : pair.width
+                    narrow: true
                     text: qsTr("Decline")
                     about: one.modelData.title
                     onClicked: sheet.write(one.modelData, true)
@@ -81,6 +82,7 @@ Sheet {
                 Key {
                     objectName: "askAnswer." + one.modelData.ask
                     width: pair.half
+                    narrow: true
                     visible: one.modelData.kind === "question"
                     look: "solid"
                     text: qsTr("Answer")

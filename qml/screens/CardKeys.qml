@@ -41,6 +41,7 @@ FocusScope {
                 width: pair.half
                 broad: true
                 cut: true
+                narrow: true
                 letter: "F"
                 text: qsTr("Finding")
                 about: keys.round.cardTitle
@@ -51,6 +52,7 @@ FocusScope {
                 width: pair.half
                 broad: true
                 focus: true
+                narrow: true
                 look: "solid"
                 letter: "S"
                 text: qsTr("Sound")

@@ -19,6 +19,7 @@ Page {
     backName: "concludeBack"
     keys: Key {
         objectName: "concludeDone"
+        narrow: true
         width: parent.width
         broad: true
         look: "solid"

@@ -36,6 +36,7 @@ Page {
         readonly property real cell: (width - (columns - 1) * spacing) / columns
         Key {
             objectName: "deferKey"
+            narrow: true
             width: grid.cell
             broad: !screen.low // three of them beside a low page
             enabled: !screen.its.reading
@@ -45,6 +46,7 @@ Page {
         }
         Key {
             objectName: "groundKey"
+            narrow: true
             width: grid.cell
             broad: !screen.low // three of them beside a low page
             enabled: !screen.its.reading
@@ -54,6 +56,7 @@ Page {
         }
         Key {
             objectName: "rectifyKey"
+            narrow: true
             width: grid.cell
             broad: !screen.low // three of them beside a low page
             look: "solid"

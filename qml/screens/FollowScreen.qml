@@ -66,7 +66,7 @@ FocusScope {
         Item {
             id: figurePane
             width: screen.wide ? parent.width - screen.side : parent.width
-            height: screen.wide ? parent.height : Math.min(parent.height * 0.56, head.height + Theme.mm(39))
+            height: screen.wide ? parent.height : Math.max(head.height + Theme.mm(12), Math.min(parent.height * 0.56, head.height + Theme.mm(39)))
             Item {
                 id: figure
                 anchors.top: head.bottom

@@ -50,6 +50,7 @@ Framed {
         Key {
             objectName: "trust." + card.modelData.key
             width: (parent.width - 12) / 2
+            narrow: true
             visible: !card.modelData.revoked
             text: qsTr("Trust it")
             about: card.modelData.name
@@ -58,6 +59,7 @@ Framed {
         Key {
             objectName: "revoke." + card.modelData.key
             width: (parent.width - 12) / 2
+            narrow: true
             visible: !card.modelData.revoked
             text: qsTr("Revoke it")
             about: card.modelData.name

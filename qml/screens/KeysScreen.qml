@@ -36,6 +36,7 @@ Page {
     backName: "keysBack"
     keys: Key {
         objectName: "keysOther"
+        narrow: true
         width: parent.width
         broad: true
         enabled: screen.ready

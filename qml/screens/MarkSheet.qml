@@ -83,6 +83,7 @@ FocusScope {
             Key {
                 objectName: "markUndo"
                 width: (parent.width - 12) / 2
+                narrow: true
                 enabled: place.corners > 0
                 text: qsTr("Take back")
                 about: qsTr("The last corner")
@@ -91,6 +92,7 @@ FocusScope {
             Key {
                 objectName: "markDone"
                 width: (parent.width - 12) / 2
+                narrow: true
                 enabled: place.whole && words.text.trim() !== ""
                 text: qsTr("Mark it")
                 about: words.text

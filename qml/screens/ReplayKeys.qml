@@ -25,6 +25,7 @@ Column {
         Key {
             objectName: "playKey"
             width: keys.cell
+            narrow: true
             text: keys.round && keys.round.playing ? qsTr("Stop") : qsTr("Play")
             about: qsTr("Walks it again from here")
             onClicked: keys.round.playing ? keys.round.stop() : keys.round.play()
@@ -32,6 +33,7 @@ Column {
         Key {
             objectName: "speedKey"
             width: keys.cell
+            narrow: true
             text: keys.round ? qsTr("%1 ×").arg(keys.round.speed) : ""
             about: qsTr("Times as fast as it was walked")
             onClicked: keys.round.speed = keys.round.speed >= 32 ? 1 : keys.round.speed * 2
@@ -48,6 +50,7 @@ Column {
         Key {
             objectName: "nowKey"
             width: keys.cell
+            narrow: true
             look: keys.round && keys.round.atEnd ? "solid" : "outline"
             text: keys.live ? qsTr("Now") : qsTr("End")
             about: keys.live ? qsTr("What is settled as it is settled") : ""

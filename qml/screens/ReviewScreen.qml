@@ -43,6 +43,7 @@ FocusScope {
         onBack: screen.back()
         keys: Key {
             objectName: "reviewConclude"
+            narrow: true
             width: parent.width
             broad: true
             look: "solid"

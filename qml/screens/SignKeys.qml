@@ -11,6 +11,7 @@ Key {
     signal signAsked
 
     objectName: fields.keyExists ? "entrySign" : "newKeyDone"
+    narrow: true
     broad: true
     look: "solid"
     enabled: fields.keyExists || fields.canMake

@@ -29,6 +29,7 @@ Page {
         },
         Key {
             objectName: "signKey"
+            narrow: true
             width: parent.width
             visible: key.key !== null
             broad: true

@@ -19,6 +19,7 @@ Page {
     backName: "verifyBack"
     keys: Key {
         objectName: "verifyKey"
+        narrow: true
         width: parent.width
         broad: true
         enabled: !screen.verdict.running

@@ -35,8 +35,9 @@ TestCase {
         Main {}
     }
 
-    function open(width: int, height: int) {
+    function open(width: int, height: int, language = "") {
         Stage.fresh();
+        Stage.app.language = language;
         Theme.scale = 1;
         Theme.keyboard = false;
         main = mainComponent.createObject(null, {

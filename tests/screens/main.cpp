@@ -33,6 +33,12 @@ public slots:
             stage = std::make_unique<Stage>();
             QQmlEngine::setObjectOwnership(stage.get(), QQmlEngine::CppOwnership);
         }
+        // As view::showMain does for the program's engine.
+        const auto follow = [this, engine] {
+            connect(stage->app(), &view::App::languageChanged, engine, &QQmlEngine::retranslate);
+        };
+        connect(stage.get(), &Stage::appChanged, engine, follow);
+        follow();
         qmlRegisterSingletonInstance("AmbitTest", 1, 0, "Stage", stage.get());
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
         engine->addImageProvider(QStringLiteral("photo"), new StagePhotos(*stage));

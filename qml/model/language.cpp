@@ -1,0 +1,65 @@
+#include "model/language.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+#include <QScopedValueRollback>
+#include <QTranslator>
+
+namespace ambit::view {
+
+namespace {
+
+/// Drawing happens within a call: what other threads say meanwhile is not concerned.
+thread_local bool drawing = false;
+
+class Catalogue : public QTranslator {
+public:
+    using QTranslator::QTranslator;
+    QString translate(const char* context, const char* source, const char* comment, int n) const override {
+        return drawing ? QString() : QTranslator::translate(context, source, comment, n);
+    }
+};
+
+} // namespace
+
+Language::Language(const QString& code) {
+    speak(code);
+}
+
+Language::~Language() = default; // a translator takes itself off
+
+const QStringList& Language::all() {
+    static const QStringList codes{QStringLiteral("en"), QStringLiteral("de")};
+    return codes;
+}
+
+QString Language::firstOf(const QStringList& locales) {
+    for (const QString& locale : locales)
+        if (QString code = locale.section(QRegularExpression(QStringLiteral("[-_]")), 0, 0);
+            all().contains(code))
+            return code;
+    return all().constFirst();
+}
+
+QString Language::nameOf(const QString& code) {
+    return code == QStringLiteral("en") ? QStringLiteral("English") : QLocale(code).nativeLanguageName();
+}
+
+void Language::speak(const QString& code) {
+    catalogue.reset();
+    auto found = std::make_unique<Catalogue>();
+    if (!found->load(QStringLiteral(":/languages/ambit_%1.qm").arg(code))) return;
+    catalogue = std::move(found);
+    QCoreApplication::installTranslator(catalogue.get());
+}
+
+record::DrawPages inEnglish(record::DrawPages draw) {
+    if (!draw) return draw;
+    return [draw = std::move(draw)](const auto&... given) {
+        const QScopedValueRollback english(drawing, true);
+        return draw(given...);
+    };
+}
+
+} // namespace ambit::view

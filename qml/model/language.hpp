@@ -1,0 +1,37 @@
+// The language of the screens: English as written, or a catalogue of languages/.
+#pragma once
+
+#include "record/pdf.hpp"
+
+#include <QString>
+#include <QStringList>
+#include <memory>
+
+class QTranslator;
+
+namespace ambit::view {
+
+class Language {
+public:
+    explicit Language(const QString& code); ///< speaks it
+    ~Language();                            ///< English again, unless another one speaks since
+
+    /// The codes of ISO 639 that there are texts for.
+    static const QStringList& all();
+    /// The first of these locales ("de_AT", "en-GB") that there are texts for; else "en".
+    [[nodiscard]] static QString firstOf(const QStringList& locales);
+    /// In its own words: "Deutsch".
+    [[nodiscard]] static QString nameOf(const QString& code);
+
+    /// From now on, for texts asked for anew. A code that there is no catalogue for: English.
+    void speak(const QString& code);
+
+private:
+    std::unique_ptr<QTranslator> catalogue; ///< null: English
+};
+
+/// Draws in English, whatever the screens speak: a page is in one language, and the words for core's values
+/// are shared with the screens.
+record::DrawPages inEnglish(record::DrawPages draw);
+
+} // namespace ambit::view

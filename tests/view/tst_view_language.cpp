@@ -1,0 +1,188 @@
+// The catalogue says everything that the screens say, and the screens change to it and back.
+#include "house.hpp"
+
+#include "model/language.hpp"
+
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QXmlStreamReader>
+#include <QtTest>
+#include <nlohmann/json.hpp>
+
+namespace ambit::test {
+
+namespace {
+
+const QString catalogueFile = QStringLiteral(AMBIT_ROOT "/qml/languages/ambit_de.ts");
+
+struct Message {
+    QString source;
+    QStringList translations; ///< two of a counted one
+    QString type;             ///< "" is finished
+    bool counted = false;
+};
+
+std::vector<Message> messages() {
+    QFile file(catalogueFile);
+    if (!file.open(QIODevice::ReadOnly)) qFatal("%s can't be read", qPrintable(catalogueFile));
+    std::vector<Message> all;
+    QXmlStreamReader xml(&file);
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement) continue;
+        if (xml.name() == QStringLiteral("message"))
+            all.push_back({{}, {}, {}, xml.attributes().hasAttribute(QStringLiteral("numerus"))});
+        else if (xml.name() == QStringLiteral("source"))
+            all.back().source = xml.readElementText();
+        else if (xml.name() == QStringLiteral("numerusform"))
+            all.back().translations << xml.readElementText();
+        else if (xml.name() == QStringLiteral("translation")) {
+            all.back().type = xml.attributes().value(QStringLiteral("type")).toString();
+            if (!all.back().counted) all.back().translations << xml.readElementText();
+        }
+    }
+    return all;
+}
+
+QStringList placeholders(const QString& words) {
+    static const QRegularExpression one(QStringLiteral("%L?(\\d|n)"));
+    QStringList found;
+    for (auto all = one.globalMatch(words); all.hasNext();)
+        found << all.next().captured();
+    found.sort();
+    return found;
+}
+
+/// What a German says with the same words; else a text equal to its source is one left in English.
+const QStringList same{
+    QStringLiteral("Ambit"),  QStringLiteral("Pause"),     QStringLiteral("Pilot"),
+    QStringLiteral("Person"), QStringLiteral("Text %1 %"), QStringLiteral("Passphrase"),
+};
+
+} // namespace
+
+class TestViewLanguage : public QObject {
+    Q_OBJECT
+
+    static QString reviewText() { return QCoreApplication::translate("MoreSheet", "Review"); }
+    static view::Services servicesOf(House& house) {
+        return {*house.archive,
+                house.folder.filePath(QStringLiteral("archive.sqlite")).toStdString(),
+                [&house] { return house.clock; },
+                {},
+                {},
+                house.folder.filePath(QStringLiteral("keys")).toStdString(),
+                {}};
+    }
+
+private slots:
+    void everyTextIsTranslated() {
+        const auto all = messages();
+        QVERIFY2(all.size() > 900, qPrintable(QString::number(all.size())));
+        static const QRegularExpression word(QStringLiteral("[A-Za-z]{5}"));
+        for (const Message& one : all) {
+            QVERIFY2(one.type.isEmpty(), qPrintable(one.type + ": " + one.source));
+            QCOMPARE(one.translations.size(), one.counted ? 2 : 1);
+            for (const QString& words : one.translations) {
+                QVERIFY2(!words.trimmed().isEmpty(), qPrintable(one.source));
+                QVERIFY2(words != one.source || same.contains(words) || !words.contains(word),
+                         qPrintable(words));
+                if (placeholders(words) != placeholders(one.source))
+                    QFAIL(qPrintable("other placeholders: " + one.source + " | " + words));
+                // What is put together from parts begins and ends as it does in English.
+                QCOMPARE(words.front().isSpace(), one.source.front().isSpace());
+                QCOMPARE(words.back().isSpace(), one.source.back().isSpace());
+            }
+        }
+    }
+    /// If this fails, build the target `languages` and translate what is unfinished.
+    void theCatalogueHasWhatTheSourcesSay() {
+        QTemporaryDir scratch;
+        const QString copy = scratch.filePath(QStringLiteral("ambit_de.ts"));
+        QVERIFY(QFile::copy(catalogueFile, copy));
+        QProcess lupdate;
+        lupdate.setWorkingDirectory(QStringLiteral(AMBIT_ROOT "/qml"));
+        lupdate.start(QStringLiteral(AMBIT_LUPDATE),
+                      QStringLiteral(AMBIT_LUPDATE_OPTIONS).split(QLatin1Char(' '))
+                          << QStringLiteral("-ts") << copy);
+        QVERIFY(lupdate.waitForFinished(60'000));
+        QVERIFY2(lupdate.exitCode() == 0, lupdate.readAllStandardError().constData());
+        QFile before(catalogueFile), after(copy);
+        QVERIFY(before.open(QIODevice::ReadOnly) && after.open(QIODevice::ReadOnly));
+        const auto was = before.readAll().split('\n'), is = after.readAll().split('\n');
+        for (qsizetype i = 0; i < std::min(was.size(), is.size()); ++i)
+            QVERIFY2(was.at(i) == is.at(i), is.at(i).constData());
+        QCOMPARE(is.size(), was.size());
+    }
+    void itIsThatOfTheDeviceUnlessChosen() {
+        using view::Language;
+        QCOMPARE(Language::firstOf({}), QStringLiteral("en"));
+        QCOMPARE(Language::firstOf({QStringLiteral("de_AT")}), QStringLiteral("de"));
+        QCOMPARE(Language::firstOf({QStringLiteral("fr-FR"), QStringLiteral("de"), QStringLiteral("en")}),
+                 QStringLiteral("de"));
+        QCOMPARE(Language::firstOf({QStringLiteral("fr")}), QStringLiteral("en"));
+        QCOMPARE(Language::firstOf({QStringLiteral("den")}), QStringLiteral("en")); // a language of its own
+
+        House house;
+        view::Services services = servicesOf(house);
+        services.locales = QStringList{QStringLiteral("de-AT"), QStringLiteral("de")};
+        QSettings kept(house.folder.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+        services.settings = &kept;
+        {
+            view::App app(services);
+            QCOMPARE(app.languageName(), QStringLiteral("Deutsch"));
+            QCOMPARE(reviewText(), QStringLiteral("Durchsicht"));
+            app.nextLanguage();
+            QCOMPARE(app.language(), QStringLiteral("en"));
+            QCOMPARE(reviewText(), QStringLiteral("Review"));
+        }
+        {
+            view::App app(services);
+            QCOMPARE(app.language(), QStringLiteral("en"));
+            app.nextLanguage();
+            app.nextLanguage();
+            QCOMPARE(app.language(), QString());
+            QCOMPARE(reviewText(), QStringLiteral("Durchsicht"));
+            app.setLanguage(QStringLiteral("tlh"));
+            QCOMPARE(app.language(), QString());
+        }
+        kept.setValue(QStringLiteral("language"), QStringLiteral("tlh"));
+        QCOMPARE(view::App(services).language(), QString());
+        QCOMPARE(reviewText(), QStringLiteral("Review")); // nobody speaks
+    }
+    void aRoundInHandChangesAndNothingOfItIsLost() {
+        House house;
+        QVERIFY(house.begin());
+        QVERIFY(house.walkTo(QStringLiteral("oil-level")));
+        const view::RoundView& round = *house.app->round();
+        const auto events = house.events();
+        const QString point = round.pointId(), english = round.cardHow();
+        QSignalSpy told(&round, &view::RoundView::cardChanged);
+        house.app->setLanguage(QStringLiteral("de"));
+        QVERIFY(told.count() > 0);
+        QCOMPARE(QCoreApplication::translate("Words", "On a ladder"), QStringLiteral("Auf einer Leiter"));
+        QVERIFY2(round.cardHow() != english, qPrintable(english));
+        house.app->setLanguage(QStringLiteral("en"));
+        QCOMPARE(round.cardHow(), english);
+        QCOMPARE(round.pointId(), point);
+        QCOMPARE(house.events(), events);
+    }
+    /// A page half in one language and half in another would be signed so.
+    void pagesAreDrawnInEnglish() {
+        QString drawn;
+        const auto draw =
+            view::inEnglish([&](const Json&, const auto*, const auto&, const auto&) -> Result<record::Drawn> {
+                drawn = reviewText();
+                return record::Drawn{};
+            });
+        const view::Language german(QStringLiteral("de"));
+        QVERIFY(draw({}, nullptr, {}, {}));
+        QCOMPARE(drawn, QStringLiteral("Review"));
+        QCOMPARE(reviewText(), QStringLiteral("Durchsicht"));
+    }
+};
+
+} // namespace ambit::test
+
+QTEST_MAIN(ambit::test::TestViewLanguage)
+#include "tst_view_language.moc"
