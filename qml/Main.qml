@@ -142,10 +142,15 @@ Window {
             anchors.fill: parent
             onLoaded: (item as Item).forceActiveFocus()
         }
-        InterruptedSheet {
+        Loader {
+            id: cut
             anchors.fill: parent
-            conditions: window.app.conditions
-            rule: window.app.habits.backText
+            active: window.interrupted
+            onActiveChanged: if (active)
+                setSource("screens/InterruptedSheet.qml", {
+                    app: window.app
+                });
+            onLoaded: (item as Item).forceActiveFocus()
         }
         ProblemBar {
             app: window.app

@@ -27,10 +27,14 @@ Obstacle unsettled(const State& state, const std::string& id, const PointState& 
 
 std::vector<std::string> lookedTooEarly(const State& state, const Airframe& airframe) {
     std::vector<std::string> ids;
-    for (const auto& [id, point] : state.points)
-        if (point.settled && airframe.point(id)->lastLook && point.last()->looked() &&
-            point.last()->seq < state.touchedSeq)
-            ids.push_back(id);
+    for (const Point& described : airframe.points) {
+        if (!described.lastLook)
+            continue; // asked after each touch: looking all of them up takes longer than the rest
+        const auto its = state.points.find(described.id);
+        if (its == state.points.end() || !its->second.settled) continue;
+        const auto& last = *its->second.last();
+        if (last.looked() && last.seq < state.touchedSeq) ids.push_back(described.id);
+    }
     return ids;
 }
 

@@ -38,6 +38,7 @@ void ConditionsView::setRound(RoundView* next) {
     round = next;
     away.reset();
     quick.reset();
+    isQuickKnown = true; // what was before isn't asked about
     isSilent = nightSaid = false;
     lastWords.clear();
     lastNames.clear();
@@ -45,6 +46,7 @@ void ConditionsView::setRound(RoundView* next) {
     if (round != nullptr) {
         lookedAt = state().lastSeq;
         connect(round, &RoundView::logged, this, &ConditionsView::look);
+        connect(round, &RoundView::cardChanged, this, &ConditionsView::changed);
         timer.start(tickMs);
         // Taken up again after the program had ended; of one that was paused, its end tells.
         if (isWalked() && state().lastSeq > 1) goBack(Cause::stopped, state().lastAt);
@@ -132,25 +134,30 @@ void ConditionsView::look() {
             if (std::holds_alternative<round::Paused>(events[k].what)) pausedAt = events[k].at;
     }
     lookedAt = static_cast<std::int64_t>(events.size());
-    quick.reset();
-    if (isWalked() && !state().quickRun) {
-        const auto pace = round::paceOf(round->openRound().airframe(), events);
-        // One that was over before the program was started isn't dug out again.
-        if (!pace.quick.empty() && pace.quick.back().lastSeq + mostAfter >= state().lastSeq)
-            quick = pace.quick.back();
-    }
+    isQuickKnown = false;
     if (pausedAt && isWalked()) goBack(Cause::paused, *pausedAt);
-    emit changed();
+}
+
+const std::optional<round::Quick>& ConditionsView::quickNow() const {
+    if (isQuickKnown) return quick;
+    isQuickKnown = true;
+    quick.reset();
+    if (!isWalked() || state().quickRun) return quick;
+    const auto pace = round::paceOf(round->openRound().airframe(), round->openRound().events());
+    // One that was over long ago isn't dug out again.
+    if (!pace.quick.empty() && pace.quick.back().lastSeq + mostAfter >= state().lastSeq)
+        quick = pace.quick.back();
+    return quick;
 }
 
 QString ConditionsView::quickText() const {
-    return quick ? view::quickText(quick->points, quick->ms) : QString();
+    if (round == nullptr || !quickNow()) return {};
+    return view::quickText(quick->points, quick->ms);
 }
 
 bool ConditionsView::answerQuick(bool again) {
-    if (!quick || round == nullptr) return false;
-    const round::Quick its = *std::exchange(quick, std::nullopt);
-    return round->commit(round::asking(state(), its, again));
+    if (round == nullptr || !quickNow()) return false;
+    return round->commit(round::asking(state(), *quick, again));
 }
 
 // --- the night --------------------------------------------------------------------------------------------

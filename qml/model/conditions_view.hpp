@@ -70,8 +70,9 @@ private:
     [[nodiscard]] const round::State& state() const { return round->openRound().state(); }
     [[nodiscard]] Instant now() const { return services->now().at; }
     [[nodiscard]] bool isWalked() const; ///< so that something could be interrupted
-    void look();                         ///< the log has grown
-    void lookAround();                   ///< at the light and the clock
+    void look();                         ///< the log has grown: within a touch, so nothing that takes time
+    [[nodiscard]] const std::optional<round::Quick>& quickNow() const;
+    void lookAround(); ///< at the light and the clock
     void goBack(round::Interrupted::Cause cause, Instant since);
 
     const Services* services;
@@ -82,7 +83,9 @@ private:
     bool isSilent = false;
     bool nightSaid = false;    ///< by whoever walks: the sun is asked no more
     std::int64_t lookedAt = 0; ///< number of the last event that was looked at
-    std::optional<round::Quick> quick;
+    /// Read from the log when it is asked for.
+    mutable std::optional<round::Quick> quick;
+    mutable bool isQuickKnown = true;
     QString lastWords;
     QStringList lastNames;
     QTimer timer;

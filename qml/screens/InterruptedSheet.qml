@@ -8,18 +8,15 @@ import Ambit
 Sheet {
     id: sheet
 
-    required property ConditionsView conditions
-    required property string rule
+    required property App app
+    readonly property ConditionsView conditions: app.conditions
+    readonly property string rule: app.habits.backText
     readonly property bool silent: conditions.silentText !== ""
 
     objectName: "sheetInterrupted"
-    visible: silent || conditions.interruptedText !== ""
-    enabled: visible
     title: silent ? qsTr("Are you there?") : qsTr("After an interruption")
     subtitle: silent ? conditions.silentText : ""
     backText: ""
-    onVisibleChanged: if (visible)
-        forceActiveFocus()
     keys: Key {
         objectName: "interruptedDone"
         width: parent.width

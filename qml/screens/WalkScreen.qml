@@ -41,13 +41,22 @@ FocusScope {
             round: screen.round,
             value: card.value
         };
+        kept = file === "FindingSheet.qml" || file === "NotInspectedSheet.qml" ? screen.round.pointId : "";
         sheet.setSource(file, Object.assign(values, more));
     }
+    /// The point that words are being found for stays in hand, whatever an interruption asks for meanwhile: they are
+    /// never kept at another one.
+    property string kept: ""
+    property bool heldBack: false
     function closeSheet() {
         sheet.source = "";
         screen.forceActiveFocus();
-        if (handsFew)
-            few.forceActiveFocus();
+        if (few.item)
+            (few.item as Item).forceActiveFocus();
+        if (heldBack && round.pointId === kept)
+            round.choosePoint("");
+        kept = "";
+        heldBack = false;
     }
 
     objectName: "screenWalk"
@@ -224,21 +233,29 @@ FocusScope {
             color: Theme.line
         }
     }
-    HandsCard {
+    Loader {
         id: few
         anchors.fill: parent
-        app: screen.app
-        round: screen.round
-        visible: screen.handsFew
-        enabled: visible && !screen.sheetOpen
+        active: screen.handsFew
+        enabled: active && !screen.sheetOpen
         focus: enabled
-        onVisibleChanged: {
-            if (screen.sheetOpen)
-                return;
-            if (visible)
-                forceActiveFocus();
-            else
+        onActiveChanged: {
+            if (active)
+                setSource("HandsCard.qml", {
+                    app: screen.app,
+                    round: screen.round
+                });
+            else if (!screen.sheetOpen)
                 beneath.forceActiveFocus();
+        }
+        onLoaded: if (!screen.sheetOpen)
+            (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: screen.round
+        function onCardChanged() {
+            if (screen.kept !== "" && screen.round.pointId !== screen.kept)
+                screen.heldBack = screen.round.choosePoint(screen.kept);
         }
     }
     Loader {

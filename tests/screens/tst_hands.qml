@@ -169,6 +169,36 @@ ScreenCase {
         tryVerify(() => seen("sheetInterrupted") === null);
         compare(Stage.events.filter(kind => kind === "interrupted").length, 2);
     }
+    /// What somebody was writing when they were called away belongs to what they were looking at.
+    function test_aFindingStaysAtItsPoint() {
+        begin(390, 844);
+        Stage.app.habits.keys = false;
+        verify(Stage.walkTo("fairing.left"));
+        const round = Stage.app.round;
+        touch("keyFinding");
+        type("findingWords", "Black powder.");
+        Stage.app.conditions.leave("call");
+        Stage.advance(60);
+        Stage.app.conditions.comeBack();
+        touch("interruptedDone");
+        tryVerify(() => seen("sheetInterrupted") === null);
+        waitForRendering(main.contentItem);
+        touch("classAssess");
+        touch("findingDone");
+        tryVerify(() => seen("sheetFinding") === null);
+        const found = Array.from(round.settledPoints).filter(one => one.outcome === "finding");
+        compare(found.length, 1);
+        compare(found[0].id, "fairing.left");
+        // Then what the rule asks for; given up, too.
+        tryVerify(() => round.pointId !== "fairing.left");
+        const next = round.pointId, kind = round.cardKind;
+        if (kind === "settle") {
+            touch("keyFinding");
+            touch("findingCancel");
+            tryVerify(() => seen("sheetFinding") === null);
+            compare(round.pointId, next);
+        }
+    }
     function test_quick_data() {
         return sizes;
     }
