@@ -237,11 +237,13 @@ void HandsView::sayAgain() {
 }
 
 void HandsView::hush() {
-    if (services->speak) (void)services->speak({});
+    // An engine isn't started to be told to stop: that takes longer than the program's start.
+    if (std::exchange(hasSaid, false)) (void)services->speak({});
 }
 
 void HandsView::say(const QString& what) {
     const bool isHeard = services->speak && services->speak(what);
+    hasSaid = hasSaid || isHeard;
     const QString why =
         isHeard || what.isEmpty() ? QString() : tr("There is no voice on this device: read it here.");
     if (why == voiceWords) return;

@@ -83,6 +83,7 @@ private:
     QString lastWords;
     std::int64_t cautionSeq = -1; ///< of the arrival at the stand whose cautions were said
     QString voiceWords;
+    bool hasSaid = false; ///< and it may still be heard
 };
 
 } // namespace ambit::view

@@ -39,6 +39,7 @@ void House::restart() {
                             paper::drawRecord};
     services.linkToWatchers = linkToWatchers;
     services.speak = [this](const QString& words) {
+        ++calls;
         if (!words.isEmpty() && hasVoice) spoken << words;
         return hasVoice;
     };

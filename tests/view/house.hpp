@@ -35,6 +35,7 @@ public:
     std::function<Result<std::unique_ptr<view::LinkToWatchers>>(const record::Signer&)> linkToWatchers;
     QStringList spoken; ///< aloud
     bool hasVoice = true;
+    int calls = 0; ///< of the voice, to be still among them
     std::unique_ptr<view::App> app;
     const QString registration = QStringLiteral("OX-DEMO");
 };
