@@ -8,8 +8,8 @@ Result<file::AircraftFile> fileOf(const Archive& archive, const std::string& reg
     const auto told = archive.told(registration);
     if (!told) return tl::unexpected(told.error());
     if (told->empty())
-        return fail(ErrorCode::notFound, "The archive has no record of this aircraft.", registration,
-                    "Look at its registration, or import its records.");
+        return fail(ErrorCode::notFound, say("The archive has no record of this aircraft."), registration,
+                    say("Look at its registration, or import its records."));
     return file::fold(*told);
 }
 

@@ -58,10 +58,10 @@ Result<Archive> Archive::open(const std::filesystem::path& path) {
 
 Result<void> Archive::addAircraft(const Aircraft& aircraft, std::string_view airframeText) {
     if (aircraft.registration.empty() || aircraft.serial.empty())
-        return fail(ErrorCode::invalid, "An aircraft needs a registration and a serial number.",
-                    aircraft.registration, "Fill in both.");
+        return fail(ErrorCode::invalid, say("An aircraft needs a registration and a serial number."),
+                    aircraft.registration, say("Fill in both."));
     if (sha256Hex(airframeText) != aircraft.airframeSha256)
-        return fail(ErrorCode::conflict, "The airframe's text is not that of its hash.",
+        return fail(ErrorCode::conflict, say("The airframe's text is not that of its hash."),
                     aircraft.airframeSha256);
     return connection->transaction([&]() -> Result<void> {
         {
@@ -69,10 +69,10 @@ Result<void> Archive::addAircraft(const Aircraft& aircraft, std::string_view air
             known.text(aircraft.registration);
             if (known.step() == SQLITE_ROW && known.textAt(0) != aircraft.serial)
                 return fail(ErrorCode::conflict,
-                            "The archive knows " + aircraft.registration + " with the serial number " +
-                                known.textAt(0) + ".",
+                            say("The archive knows %1 with the serial number %2.", aircraft.registration,
+                                known.textAt(0)),
                             aircraft.registration,
-                            "Look at the data plate; one registration is one machine here.");
+                            say("Look at the data plate; one registration is one machine here."));
         }
         Statement airframe = connection->prepare("INSERT OR IGNORE INTO airframe VALUES(?, ?)");
         if (airframe.text(aircraft.airframeSha256).blob(airframeText).step() != SQLITE_DONE)
@@ -104,8 +104,8 @@ namespace {
 
 /// A disk can rot without SQLite noticing.
 tl::unexpected<Error> rotten(const std::string& id) {
-    return fail(ErrorCode::storage, "The archive is damaged: this is not what was stored.", id,
-                "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage, say("The archive is damaged: this is not what was stored."), id,
+                say("Keep the file, copy it away, and go on with a backup."));
 }
 
 /// One blob by its key; notFound if there is none. `isWhole` gets the row and its blob.

@@ -72,8 +72,9 @@ public:
         Statement statement(prepared);
         if (statement.step() != SQLITE_ROW) return failed("read its copy");
         if (const std::string said = statement.textAt(0); said != "ok")
-            return fail(ErrorCode::storage, "The archive is damaged, and so would be its copy: " + said + '.',
-                        path.string(), "Nothing was written. Go on with an earlier backup.");
+            return fail(ErrorCode::storage,
+                        say("The archive is damaged, and so would be its copy: %1.", said), path.string(),
+                        say("Nothing was written. Go on with an earlier backup."));
         return {};
     }
     Result<void> keep(const std::filesystem::path& to) {
@@ -98,8 +99,8 @@ private:
 Result<void> backUp(const Archive& archive, const std::filesystem::path& to, const Copied& progress) {
     std::error_code none;
     if (std::filesystem::exists(to, none))
-        return fail(ErrorCode::storage, "There is a file already; a backup never overwrites one.",
-                    to.string(), "Choose another name.");
+        return fail(ErrorCode::storage, say("There is a file already; a backup never overwrites one."),
+                    to.string(), say("Choose another name."));
     Connection& connection = archive.inside();
     Part part(to);
     if (auto opened = part.open(); !opened) return opened;
@@ -116,7 +117,7 @@ Result<void> backUp(const Archive& archive, const std::filesystem::path& to, con
     if (copy != nullptr) sqlite3_backup_finish(copy);
     (void)connection.run("COMMIT", "be read");
     if (stopped)
-        return fail(ErrorCode::refused, "The backup was stopped; nothing is left of it.", to.string());
+        return fail(ErrorCode::refused, say("The backup was stopped; nothing is left of it."), to.string());
     if (code != SQLITE_DONE) return part.failed("be copied");
     if (auto good = part.check(); !good) return good;
     return part.keep(to);

@@ -17,15 +17,15 @@ namespace ambit::archive {
 [[nodiscard]] inline tl::unexpected<Error> failed(sqlite3* db, const std::string& doing,
                                                   const std::string& where) {
     const int code = sqlite3_errcode(db) & 0xFF;
-    const char* remedy = "Nothing was changed. Try again; if it stays so, look at the disk.";
+    Sentence remedy = say("Nothing was changed. Try again; if it stays so, look at the disk.");
     // Where SQLite makes room itself, for what lies beside the file, it says only that it failed.
     const bool isFull = code == SQLITE_FULL || (code == SQLITE_IOERR && sqlite3_system_errno(db) == ENOSPC);
-    if (isFull) remedy = "The disk is full. Make room and try again; nothing was lost.";
+    if (isFull) remedy = say("The disk is full. Make room and try again; nothing was lost.");
     if (code == SQLITE_BUSY || code == SQLITE_LOCKED)
-        remedy = "Another program has the archive open. Close it and try again.";
+        remedy = say("Another program has the archive open. Close it and try again.");
     if (code == SQLITE_CORRUPT || code == SQLITE_NOTADB)
-        remedy = "The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.";
-    return fail(ErrorCode::storage, "The archive could not " + doing + ": " + sqlite3_errmsg(db) + ".", where,
+        remedy = say("The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.");
+    return fail(ErrorCode::storage, say("The archive could not %1: %2.", doing, sqlite3_errmsg(db)), where,
                 remedy);
 }
 

@@ -128,15 +128,15 @@ std::string folderOf(const std::string& registration) {
     return name + '/';
 }
 
-std::vector<std::string> againstOf(const Archive& archive, const std::string& airframeSha256,
-                                   const file::AircraftFile& file, Instant at) {
+std::vector<Sentence> againstOf(const Archive& archive, const std::string& airframeSha256,
+                                const file::AircraftFile& file, Instant at) {
     auto against = file::standsAgainst(file, toText(at).substr(0, 10));
     const auto text = archive.airframeText(airframeSha256);
     const auto day = Date::of(LocalInstant{at, 0});
     if (!text || !day) return against;
     const auto airframe = airframe::read(*text);
     if (!airframe) return against;
-    for (std::string& one : file::standsAgainst(file::comesDue(file, *airframe, *day)))
+    for (Sentence& one : file::standsAgainst(file::comesDue(file, *airframe, *day)))
         against.push_back(std::move(one));
     return against;
 }

@@ -33,7 +33,7 @@ constexpr const char* style =
     "table{border-collapse:collapse;width:100%}td,th{text-align:left;vertical-align:top;padding:.35rem "
     ".6rem;border-bottom:1px solid #999}li{margin:.3rem 0}code{overflow-wrap:anywhere}";
 
-std::string section(const char* title, const std::vector<std::string>& lines, const char* none) {
+template<class Lines> std::string section(const char* title, const Lines& lines, const char* none) {
     std::string html = "<h2>" + std::string(title) + "</h2>\n";
     if (lines.empty()) return html + "<p>" + none + "</p>\n";
     html += "<ul>\n";
@@ -78,7 +78,7 @@ std::string row(const Exhibit& one) {
 } // namespace
 
 std::string indexPage(const std::string& registration, const file::AircraftFile& file,
-                      const std::vector<Exhibit>& exhibits, const std::vector<std::string>& against,
+                      const std::vector<Exhibit>& exhibits, const std::vector<Sentence>& against,
                       Instant at) {
     std::string html =
         "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" "

@@ -18,7 +18,7 @@ struct Exhibit {
 /// index.html: no script, nothing from elsewhere. Newest first.
 [[nodiscard]] std::string indexPage(const std::string& registration, const file::AircraftFile& file,
                                     const std::vector<Exhibit>& exhibits,
-                                    const std::vector<std::string>& against, Instant at);
+                                    const std::vector<Sentence>& against, Instant at);
 
 /// README.txt: what is there, and how to check it.
 [[nodiscard]] std::string readMe(const std::string& registration, Instant at);

@@ -98,8 +98,8 @@ Result<Bounds> boundsOf(Connection& connection, const Wanted& wanted) {
     const auto key = connection.recordKey(wanted.after);
     if (!key) return tl::unexpected(key.error());
     if (*key == 0)
-        return fail(ErrorCode::notFound, "The archive has no such record to go on after.", wanted.after,
-                    "Search anew.");
+        return fail(ErrorCode::notFound, say("The archive has no such record to go on after."), wanted.after,
+                    say("Search anew."));
     bounds.to = std::min(bounds.to, *key - 1);
     return bounds;
 }

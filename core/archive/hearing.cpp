@@ -14,7 +14,8 @@ Result<void> hear(OpenRound& round, const record::Certificate& peer, std::string
     const JsonView what = said.read(statement);
     const JsonView signature = proof.read(jws);
     if (!what || !signature)
-        return fail(ErrorCode::syntax, "What was said is not canonical JSON.", what ? "/jws" : "/statement");
+        return fail(ErrorCode::syntax, say("What was said is not canonical JSON."),
+                    what ? "/jws" : "/statement");
     const auto& asks = round.state().asks;
     const bool known = std::any_of(asks.begin(), asks.end(), [&](const auto& one) {
         return canonicalJson(toJson(one.what)) == statement;

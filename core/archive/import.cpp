@@ -60,8 +60,8 @@ Looked look(Result<Offered> offered, record::Judge& judge) {
             looked.what = Airframe{airframe->sha256, airframe->name, std::move(bytes)};
         else
             looked.what =
-                fail(ErrorCode::invalid, "This is neither a record nor a photo nor an airframe.", looked.name,
-                     "Give record.json, record.pdf, or what “ambit archive export” wrote.");
+                fail(ErrorCode::invalid, say("This is neither a record nor a photo nor an airframe."),
+                     looked.name, say("Give record.json, record.pdf, or what “ambit archive export” wrote."));
     } else {
         auto record = bytes.starts_with("%PDF-") ? verified(bytes) : judged(judge, std::move(bytes));
         if (record)
@@ -172,8 +172,8 @@ struct Keeping {
         const std::string& hash = photo.photo.sha256;
         const bool known = has(connection, "SELECT 1 FROM photo WHERE sha256 = ?", hash);
         if (!known && !anyPhoto && !has(connection, "SELECT 1 FROM photo_hole WHERE sha256 = ?", hash))
-            return fail(ErrorCode::notFound, "No record here names this photo.", hash,
-                        "Import the record it belongs to with it.");
+            return fail(ErrorCode::notFound, say("No record here names this photo."), hash,
+                        say("Import the record it belongs to with it."));
         if (auto kept = connection.keepPhoto(photo); !kept) return tl::unexpected(kept.error());
         return Imported{hash, "", "photo", !known, 0};
     }
@@ -243,8 +243,8 @@ Result<void> takeRecord(Archive& archive, const std::string& sha256, const std::
         auto one = verified(bytes);
         if (!one) return tl::unexpected(one.error());
         if (one->told.sha256 != sha256)
-            return fail(ErrorCode::conflict, "This is another record than was announced.", one->told.sha256,
-                        "Nothing of it was kept.");
+            return fail(ErrorCode::conflict, say("This is another record than was announced."),
+                        one->told.sha256, say("Nothing of it was kept."));
         records.push_back(std::move(*one));
     }
     return archive.keep(records).map([](const std::vector<Kept>&) {});

@@ -131,8 +131,8 @@ Result<std::int64_t> freeKey(Connection& connection, Instant at, const std::stri
         if (code == SQLITE_DONE) return key;
         if (code != SQLITE_ROW) return connection.failed("keep the record");
     }
-    return fail(ErrorCode::unsupported, "More than 32768 records bear the very same time.", toText(at),
-                "Look at where they come from.");
+    return fail(ErrorCode::unsupported, say("More than 32768 records bear the very same time."), toText(at),
+                say("Look at where they come from."));
 }
 
 Result<void> insertPage(Connection& connection, const file::Told& told, std::int64_t file, std::int64_t key,
@@ -331,8 +331,8 @@ Result<void> Connection::awaitPhoto(const std::string& sha256) {
 
 Result<void> Connection::keepPhoto(const PhotoBytes& photo) {
     if (sha256Hex(photo.bytes) != photo.photo.sha256)
-        return fail(ErrorCode::conflict, "The photo's bytes are not those of its hash.", photo.photo.sha256,
-                    "Take the photo again.");
+        return fail(ErrorCode::conflict, say("The photo's bytes are not those of its hash."),
+                    photo.photo.sha256, say("Take the photo again."));
     Statement insert = prepare("INSERT OR IGNORE INTO photo VALUES(?, ?)");
     if (insert.text(photo.photo.sha256).blob(photo.bytes).step() != SQLITE_DONE)
         return failed("keep the photo");

@@ -32,13 +32,13 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
     while ((code = select.step()) == SQLITE_ROW) {
         const std::string text = select.textAt(0);
         const JsonView json = tape.read(text);
-        auto event = json ? round::eventFrom(json) : fail(ErrorCode::syntax, "This is not canonical.");
+        auto event = json ? round::eventFrom(json) : fail(ErrorCode::syntax, say("This is not canonical."));
         if (!event || event->seq != static_cast<std::int64_t>(list.size()) + 1 ||
             shortDigest(text) != select.integerAt(1))
-            return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",
+            return fail(ErrorCode::storage, say("An event of this round is damaged in the archive."),
                         connection->file + ", round " + roundId + ", event " +
                             std::to_string(list.size() + 1),
-                        "Keep the file, copy it away, and go on with a backup.");
+                        say("Keep the file, copy it away, and go on with a backup."));
         list.push_back(std::move(*event));
     }
     if (code != SQLITE_DONE) return connection->failed("read the round");
@@ -54,9 +54,9 @@ Result<std::string> Archive::eventText(const std::string& roundId, std::int64_t 
     if (code != SQLITE_ROW) return connection->failed("read the round");
     std::string text = select.textAt(0);
     if (shortDigest(text) != select.integerAt(1))
-        return fail(ErrorCode::storage, "An event of this round is damaged in the archive.",
+        return fail(ErrorCode::storage, say("An event of this round is damaged in the archive."),
                     connection->file + ", round " + roundId + ", event " + std::to_string(seq),
-                    "Keep the file, copy it away, and go on with a backup.");
+                    say("Keep the file, copy it away, and go on with a backup."));
     return text;
 }
 
@@ -64,7 +64,7 @@ Result<std::int64_t> Connection::roundKey(const std::string& roundId) {
     if (lastKey != 0 && lastRound == roundId) return lastKey;
     Statement select = prepare("SELECT key FROM round WHERE id = ?");
     const int code = select.text(roundId).step();
-    if (code == SQLITE_DONE) return fail(ErrorCode::notFound, "The archive has no such round.", roundId);
+    if (code == SQLITE_DONE) return fail(ErrorCode::notFound, say("The archive has no such round."), roundId);
     if (code != SQLITE_ROW) return failed("find the round");
     lastRound = roundId;
     lastKey = select.integerAt(0);
@@ -78,9 +78,9 @@ Result<void> Connection::insertEvent(std::int64_t round, const round::Event& eve
     insert.integer(round).integer(event.seq).text(json).integer(shortDigest(json));
     if (insert.step() != SQLITE_DONE) return failed("keep the event");
     if (sqlite3_changes(db) != 1)
-        return fail(ErrorCode::conflict, "This is not the next event of the round.",
+        return fail(ErrorCode::conflict, say("This is not the next event of the round."),
                     "event " + std::to_string(event.seq),
-                    "Another program may be walking it; open the round again.");
+                    say("Another program may be walking it; open the round again."));
     return {};
 }
 
@@ -89,16 +89,16 @@ namespace {
 Result<void> insertRound(Connection& connection, const std::string& roundId, const round::Event& first) {
     const auto* opened = std::get_if<round::Opened>(&first.what);
     if (opened == nullptr || first.seq != 1 || round::roundId(first) != roundId)
-        return fail(ErrorCode::conflict, "The archive has no such round, and this event does not open it.",
-                    roundId);
+        return fail(ErrorCode::conflict,
+                    say("The archive has no such round, and this event does not open it."), roundId);
     Statement insert =
         connection.prepare("INSERT INTO round(id, registration, walk, opened_ms) VALUES(?, ?, ?, ?)");
     insert.text(roundId).text(opened->registration).text(opened->walk).integer(first.at.ms);
     if (insert.step() == SQLITE_DONE) return {};
     if ((sqlite3_errcode(connection.db) & 0xFF) == SQLITE_CONSTRAINT)
         return fail(ErrorCode::notFound,
-                    "The archive does not know the aircraft " + opened->registration + ".",
-                    opened->registration, "Add the aircraft first.");
+                    say("The archive does not know the aircraft %1.", opened->registration),
+                    opened->registration, say("Add the aircraft first."));
     return connection.failed("keep the round");
 }
 
@@ -114,8 +114,8 @@ Result<void> checkPhotos(Connection& connection, const round::Event& event, Phot
         Statement select = connection.prepare("SELECT 1 FROM photo WHERE sha256 = ?");
         const int code = select.text(photo.sha256).step();
         if (code == SQLITE_DONE)
-            return fail(ErrorCode::notFound, "The event names a photo that is not there.", photo.sha256,
-                        "Give the photo's bytes with it.");
+            return fail(ErrorCode::notFound, say("The event names a photo that is not there."), photo.sha256,
+                        say("Give the photo's bytes with it."));
         if (code != SQLITE_ROW) return connection.failed("look for the photo");
     }
     return {};
@@ -187,8 +187,8 @@ Result<void> Archive::seal(const std::string& roundId, const round::Event& signe
         const auto isNew = connection->keepRecord(told, recordJson);
         if (!isNew) return tl::unexpected(isNew.error());
         if (!isNew->isNew)
-            return fail(ErrorCode::conflict, "The archive has this record already.", told.sha256,
-                        "Open the round again.");
+            return fail(ErrorCode::conflict, say("The archive has this record already."), told.sha256,
+                        say("Open the round again."));
         if (auto kept = connection->keepPdf(told, pdf); !kept) return kept;
         if (auto sealed = connection->markSealed(*key); !sealed) return sealed;
         return connection->insertEvent(*key, signedEvent, json);

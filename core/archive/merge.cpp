@@ -127,9 +127,9 @@ Result<void> mergeRound(Archive& into, const Archive& from, const RoundInfo& rou
     for (std::size_t i = 0; i < std::min(ours.size(), theirs->size()); ++i)
         if (canonicalJson(toJson(ours[i])) != canonicalJson(toJson((*theirs)[i]))) {
             merged.setAside.push_back(
-                {ErrorCode::conflict, "Two logs of one round differ: it was walked on two devices.",
+                {ErrorCode::conflict, say("Two logs of one round differ: it was walked on two devices."),
                  "round " + round.id + ", event " + std::to_string(i + 1),
-                 "Both archives keep theirs; conclude one of them and let the other be."});
+                 say("Both archives keep theirs; conclude one of them and let the other be.")});
             return {};
         }
     if (ours.size() >= theirs->size()) return {};
@@ -148,9 +148,11 @@ Result<void> mergeRound(Archive& into, const Archive& from, const RoundInfo& rou
 Result<Merged> merge(Archive& into, const std::filesystem::path& path) {
     std::error_code none;
     if (!std::filesystem::exists(path, none))
-        return fail(ErrorCode::storage, "There is no such archive.", path.string(), "Look at its name.");
+        return fail(ErrorCode::storage, say("There is no such archive."), path.string(),
+                    say("Look at its name."));
     if (std::filesystem::equivalent(path, into.inside().file, none))
-        return fail(ErrorCode::invalid, "This is the archive itself.", path.string(), "Give another.");
+        return fail(ErrorCode::invalid, say("This is the archive itself."), path.string(),
+                    say("Give another."));
     const auto from = Archive::open(path);
     if (!from) return tl::unexpected(from.error());
     Giving giving(*from);

@@ -82,8 +82,9 @@ public:
         }
         if (ended) return std::nullopt;
         ended = true;
-        return fail(ErrorCode::syntax, "The file breaks off or is damaged: what follows in it can't be read.",
-                    from.string(), "Ask for it again. What came before it is taken in.");
+        return fail(ErrorCode::syntax,
+                    say("The file breaks off or is damaged: what follows in it can't be read."),
+                    from.string(), say("Ask for it again. What came before it is taken in."));
     }
 
 private:
@@ -95,13 +96,13 @@ private:
             if (got == 0) return bytes;
             if (got < 0) {
                 ended = true;
-                return fail(ErrorCode::syntax, "The file breaks off or is damaged.", "",
-                            "Ask for it again. What came before it is taken in.");
+                return fail(ErrorCode::syntax, say("The file breaks off or is damaged."), "",
+                            say("Ask for it again. What came before it is taken in."));
             }
             if (bytes.size() + static_cast<std::size_t>(got) > largest) {
                 ended = true;
-                return fail(ErrorCode::invalid, "This is larger than 512 MiB.", "",
-                            "It is no record or photo.");
+                return fail(ErrorCode::invalid, say("This is larger than 512 MiB."), "",
+                            say("It is no record or photo."));
             }
             bytes.append(part.data(), static_cast<std::size_t>(got));
         }

@@ -11,8 +11,13 @@ namespace {
 
 /// The event as it will be read back from the log: what can't be read back is neither stored nor folded.
 Result<round::Event> asStored(std::int64_t seq, Instant at, round::What what) {
+    const auto* planned = std::get_if<round::Planned>(&what);
+    const Sentence why = planned == nullptr ? Sentence() : planned->why;
     auto event = round::eventFrom(toJson(round::Event{seq, at, std::move(what)}));
-    if (!event) event.error().remedy = "Leave out control characters and fill in what is empty.";
+    if (!event) event.error().remedy = say("Leave out control characters and fill in what is empty.");
+    // The log has English; who walks may be told in another language as long as it is known how it was made.
+    auto* again = event ? std::get_if<round::Planned>(&event->what) : nullptr;
+    if (again != nullptr && again->why == why) again->why = why;
     return event;
 }
 
@@ -55,7 +60,8 @@ template<class Keep> Result<void> OpenRound::commit(round::What what, Instant at
 
 Result<void> OpenRound::act(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
     if (std::holds_alternative<round::Signed>(what))
-        return fail(ErrorCode::refused, "A signature comes with its record.", current.id, "Seal the round.");
+        return fail(ErrorCode::refused, say("A signature comes with its record."), current.id,
+                    say("Seal the round."));
     // What others said gets into the log only as they signed it, whoever hands it over.
     if (const auto* asked = std::get_if<round::Asked>(&what))
         if (const auto good = record::checkAsked(*asked); !good) return tl::unexpected(good.error());
@@ -78,15 +84,15 @@ Result<void> OpenRound::goToZone(const std::string& zone, Instant at) {
 
 Result<void> OpenRound::actAndReplan(round::What what, Instant at, const std::vector<PhotoBytes>& photos) {
     const bool resumed = std::holds_alternative<round::Resumed>(log.back().what);
-    const std::string cause = round::causeOf(current, *described, what, resumed);
+    const Sentence cause = round::causeOf(current, *described, what, resumed);
     if (auto done = act(std::move(what), at, photos); !done) return done;
     for (const std::string& id : round::lookedTooEarly(current, *described))
-        if (auto done = act(round::Reopened{id, "Something was done after it."}, at); !done) return done;
+        if (auto done = act(round::Reopened{id, say("Something was done after it.")}, at); !done) return done;
     if (cause.empty()) return {};
     return replan(cause, at);
 }
 
-Result<void> OpenRound::replan(const std::string& cause, Instant at) {
+Result<void> OpenRound::replan(const Sentence& cause, Instant at) {
     auto planned = round::reordered(current, *described, cause);
     if (!planned) return tl::unexpected(planned.error());
     if (!*planned) return {};

@@ -31,7 +31,7 @@ public:
     [[nodiscard]] Result<void> goToZone(const std::string& zone, Instant at);
     /// Orders what is left anew if that changes anything. `cause`: the beginning of a sentence
     /// (round::reordered).
-    [[nodiscard]] Result<void> replan(const std::string& cause, Instant at);
+    [[nodiscard]] Result<void> replan(const Sentence& cause, Instant at);
 
     /// Seals the concluded round: one transaction for the record, its PDF and the Signed event
     /// (Archive::seal).

@@ -12,8 +12,8 @@ constexpr std::size_t largest = std::size_t{64} << 20; ///< unpacked; a record i
 constexpr std::size_t mostDictionaries = 256;          ///< in memory
 
 tl::unexpected<Error> damaged() {
-    return fail(ErrorCode::storage, "The archive is damaged: a record can't be unpacked.", "",
-                "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage, say("The archive is damaged: a record can't be unpacked."), "",
+                say("Keep the file, copy it away, and go on with a backup."));
 }
 
 template<auto freeIt> struct Freeing {

@@ -10,8 +10,8 @@ namespace ambit::archive {
 namespace {
 
 tl::unexpected<Error> rotten(const std::string& id) {
-    return fail(ErrorCode::storage, "The archive is damaged: this is not what was stored.", id,
-                "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage, say("The archive is damaged: this is not what was stored."), id,
+                say("Keep the file, copy it away, and go on with a backup."));
 }
 
 std::string hexOf(const std::string& digest) {
@@ -26,7 +26,7 @@ std::vector<std::string> hashesIn(const std::string& bytes) {
 }
 
 tl::unexpected<Error> noSuchRecord(const std::string& sha256) {
-    return fail(ErrorCode::notFound, "The archive has no such record.", sha256);
+    return fail(ErrorCode::notFound, say("The archive has no such record."), sha256);
 }
 
 struct KeptSignature {

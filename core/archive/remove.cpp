@@ -56,14 +56,15 @@ Result<record::Removal> stubOf(const Archive& archive, const Removing& removing,
         auto told = archive.toldBy(sha256);
         if (!told) return tl::unexpected(told.error());
         if (told->registration != removing.registration)
-            return fail(ErrorCode::refused, "This record is of another aircraft.", sha256,
-                        "Look at its identity.");
+            return fail(ErrorCode::refused, say("This record is of another aircraft."), sha256,
+                        say("Look at its identity."));
         if (std::find(heads.begin(), heads.end(), sha256) != heads.end())
-            return fail(ErrorCode::refused, "This record is the latest of its file: the next one names it.",
-                        sha256, "Let it go when there are later ones.");
+            return fail(ErrorCode::refused,
+                        say("This record is the latest of its file: the next one names it."), sha256,
+                        say("Let it go when there are later ones."));
         if (told->kind() == std::string("removal"))
-            return fail(ErrorCode::refused, "This record says what was let go: without it the chain breaks.",
-                        sha256);
+            return fail(ErrorCode::refused,
+                        say("This record says what was let go: without it the chain breaks."), sha256);
         removal.records.push_back({sha256, told->previous, told->kind(), told->at});
         all.push_back(std::move(*told));
     }
@@ -91,7 +92,7 @@ Result<std::string> removeRecords(Archive& archive, const Removing& removing, co
     std::vector<file::Told> going;
     const auto removal = stubOf(archive, removing, *heads, going);
     if (!removal) return tl::unexpected(removal.error());
-    if (going.empty()) return fail(ErrorCode::invalid, "No record is named that is to go.");
+    if (going.empty()) return fail(ErrorCode::invalid, say("No record is named that is to go."));
     const auto stub =
         signEntry(archive, {removing.registration, going.front().serial, removing.at, *heads, removing.who},
                   *removal, signer, draw);

@@ -162,8 +162,9 @@ CREATE VIRTUAL TABLE words USING fts5(aircraft, person, part, jasc, kind, text,
 /// Checking every page of a large archive would hold up the start.
 constexpr std::uintmax_t checkedWhole = std::uintmax_t{32} << 20;
 
-constexpr const char* leftAsItIs =
-    "Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.";
+Sentence leftAsItIs() {
+    return say("Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.");
+}
 
 Result<void> run(sqlite3* db, const std::string& file, const char* sql) {
     if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(db, "be opened", file);
@@ -208,7 +209,7 @@ Result<void> checkSize(const std::string& file) {
     const bool hasLog = !noLog && logSize > 0; // what isn't in the file yet may be there
     const bool whole = size >= smallestPage ? hasLog || size >= sizeByHeader(file) : size == 0 && !hasLog;
     if (whole) return {};
-    return fail(ErrorCode::storage, "The archive is damaged: the file was cut off.", file, leftAsItIs);
+    return fail(ErrorCode::storage, say("The archive is damaged: the file was cut off."), file, leftAsItIs());
 }
 
 Result<void> checkWhole(sqlite3* db, const std::string& file) {
@@ -218,7 +219,7 @@ Result<void> checkWhole(sqlite3* db, const std::string& file) {
     const auto said = ask(db, file, "PRAGMA quick_check(1)");
     if (!said) return tl::unexpected(said.error());
     if (*said == "ok") return {};
-    return fail(ErrorCode::storage, "The archive is damaged: " + *said + ".", file, leftAsItIs);
+    return fail(ErrorCode::storage, say("The archive is damaged: %1.", *said), file, leftAsItIs());
 }
 
 /// The schema's version; 0 for a database that holds nothing yet.
@@ -231,15 +232,15 @@ Result<std::size_t> versionOf(sqlite3* db, const std::string& file, std::size_t 
     if (!version) return tl::unexpected(version.error());
     if (*stamps == "0 0" && *version == "0") return 0;
     if (!stamps->starts_with(std::to_string(applicationId) + ' '))
-        return fail(ErrorCode::unsupported, "This database is not an Ambit archive.", file,
-                    "Choose another file.");
+        return fail(ErrorCode::unsupported, say("This database is not an Ambit archive."), file,
+                    say("Choose another file."));
     if (version->size() > 9 || version->starts_with('-') || *version == "0")
-        return fail(ErrorCode::storage, "The archive is damaged: its version is " + *version + ".", file,
-                    leftAsItIs);
+        return fail(ErrorCode::storage, say("The archive is damaged: its version is %1.", *version), file,
+                    leftAsItIs());
     const auto number = static_cast<std::size_t>(std::stoul(*version));
     if (number > newest)
-        return fail(ErrorCode::unsupported, "This archive was made by a newer Ambit.", file,
-                    "Update Ambit; the archive is untouched.");
+        return fail(ErrorCode::unsupported, say("This archive was made by a newer Ambit."), file,
+                    say("Update Ambit; the archive is untouched."));
     return number;
 }
 

@@ -69,13 +69,14 @@ Result<std::string> sealRound(OpenRound& round, const record::Signer& signer, co
                               Instant at) {
     const round::State& state = round.state();
     if (state.phase != round::Phase::concluded)
-        return fail(ErrorCode::refused, "Only a concluded round is signed.", state.id, "Conclude it first.");
+        return fail(ErrorCode::refused, say("Only a concluded round is signed."), state.id,
+                    say("Conclude it first."));
     const record::Certificate& certificate = signer.certificate();
     if (certificate.name != state.opened.who.name)
         return fail(ErrorCode::signature,
-                    "This key belongs to " + certificate.name + "; the round was walked by " +
-                        state.opened.who.name + ".",
-                    certificate.sha256, "Sign with the key of the person who walked it.");
+                    say("This key belongs to %1; the round was walked by %2.", certificate.name,
+                        state.opened.who.name),
+                    certificate.sha256, say("Sign with the key of the person who walked it."));
     auto previous = round.store().heads(state.opened.registration);
     if (!previous) return tl::unexpected(previous.error());
     auto content = record::roundContent(round.airframe(), round.events(), *previous);
@@ -147,8 +148,8 @@ exportRecord(const Archive& archive, const std::string& recordSha256, const std:
     std::error_code failed;
     std::filesystem::create_directories(photos ? folder / "photos" : folder, failed);
     if (failed)
-        return fail(ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
-                    folder.string(), "Choose another folder.");
+        return fail(ErrorCode::storage, say("The folder could not be made: %1.", failed.message()),
+                    folder.string(), say("Choose another folder."));
     std::vector<std::filesystem::path> written;
     for (const auto& [path, bytes] : files) {
         if (auto done = writeFile(path, bytes); !done) return tl::unexpected(done.error());

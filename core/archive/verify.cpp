@@ -67,7 +67,7 @@ Result<Found> lookAtRecords(Connection& connection, const std::vector<std::int64
     for (std::thread& thread : threads)
         thread.join();
     if (failed) return tl::unexpected(*failed);
-    if (stop) return fail(ErrorCode::refused, "The check was stopped.");
+    if (stop) return fail(ErrorCode::refused, say("The check was stopped."));
     Found all;
     for (const auto& worker : workers) {
         all.here.insert(all.here.end(), worker->found.here.begin(), worker->found.here.end());
@@ -148,7 +148,7 @@ Result<void> lookForHoles(Connection& connection, const Found& found, const std:
         const bool isNamed = named != found.named.end() && named->what == one;
         if (!isNamed && !has(heads, one) && !has(*now, one) && !has(found.gone, one))
             verification.broken.push_back(
-                {hexOf(one), changed("A record that came after it is gone, and nothing says which.")});
+                {hexOf(one), changed(say("A record that came after it is gone, and nothing says which."))});
     }
     if (since && !*since) return tl::unexpected(since->error());
     return {};
@@ -174,7 +174,7 @@ Result<void> lookAtBlobs(const Archive& archive, const Verifying& what, Verifica
             if (!isWanted(hash)) continue;
             ++verification.photos;
             if (sha256Hex(select.textAt(1)) != hash)
-                verification.broken.push_back({hash, changed("This photo is not what was stored.")});
+                verification.broken.push_back({hash, changed(say("This photo is not what was stored."))});
         }
         if (code != SQLITE_DONE) return connection.failed("be read");
     }
@@ -238,7 +238,7 @@ Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verificat
             const auto* sealed = std::get_if<round::Signed>(&event.what);
             if (sealed != nullptr && !isKnown(archive.inside(), sealed->recordSha256))
                 verification.broken.push_back(
-                    {one.id, changed("The record that sealed this round is not here.")});
+                    {one.id, changed(say("The record that sealed this round is not here."))});
             const auto* asked = std::get_if<round::Asked>(&event.what);
             if (asked == nullptr) continue;
             if (const auto good = record::checkAsked(*asked); !good)
@@ -258,7 +258,7 @@ Result<void> lookAtWords(Connection& connection, const Verifying& what, Verifica
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         verification.broken.push_back(
-            {hexOf(bytesOf(select.textAt(0))), changed("A search can't find it: its words are gone.")});
+            {hexOf(bytesOf(select.textAt(0))), changed(say("A search can't find it: its words are gone."))});
     return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
 }
 
@@ -268,8 +268,9 @@ Result<void> lookAtPages(Connection& connection) {
     if (select.step() != SQLITE_ROW) return connection.failed("be read");
     const std::string said = select.textAt(0);
     if (said == "ok") return {};
-    return fail(ErrorCode::storage, "The records hold, but the archive around them is damaged: " + said + '.',
-                connection.file, "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage,
+                say("The records hold, but the archive around them is damaged: %1.", said), connection.file,
+                say("Keep the file, copy it away, and go on with a backup."));
 }
 
 /// Records of the first schema that didn't hold when it was left behind.
@@ -278,7 +279,7 @@ Result<void> lookAtFirst(Connection& connection, Verification& verification) {
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         verification.broken.push_back(
-            {select.textAt(0), changed("It doesn't hold as it was kept by an older Ambit.")});
+            {select.textAt(0), changed(say("It doesn't hold as it was kept by an older Ambit."))});
     return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
 }
 

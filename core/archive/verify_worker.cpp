@@ -52,8 +52,8 @@ Bytes bytesOf(std::string_view digest) {
     return bytes;
 }
 
-Error changed(std::string what) {
-    return {ErrorCode::signature, std::move(what), "", "Go on with a backup."};
+Error changed(Sentence what) {
+    return {ErrorCode::signature, std::move(what), "", say("Go on with a backup.")};
 }
 
 struct Worker::Row {
@@ -120,13 +120,14 @@ Result<void> Worker::lookAt(const Row& row) {
         ++next;
     for (std::size_t i = next; i < signatures.size() && signatures[i].record == row.key; ++i)
         its.push_back(signatures[i].text);
-    if (its.empty()) return tl::unexpected(changed("Its signature is gone."));
+    if (its.empty()) return tl::unexpected(changed(say("Its signature is gone.")));
     auto top = its.size() == 1 ? recheck(row.sha256, content, its) : lookAtAll(row);
     if (!top) return tl::unexpected(top.error());
     if (top->registration != jsonText(row.registration) || top->at != toText(timeOfKey(row.key)))
-        return tl::unexpected(changed("It isn't in its place: it was moved to another aircraft or time."));
+        return tl::unexpected(
+            changed(say("It isn't in its place: it was moved to another aircraft or time.")));
     if (row.pageSha256 != row.sha256 || top->previous != listed(row.previous))
-        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+        return tl::unexpected(changed(say("What the archive keeps beside it isn't what it says.")));
     if (row.kind == "removal")
         if (auto read = readRemoval(row); !read) return read;
     return what.contents ? judge(row, its) : Result<void>();
@@ -141,7 +142,7 @@ Result<void> Worker::readRemoval(const Row& row) {
     const record::ReadEntry entry = record::entryFrom(*read);
     const auto* removal = std::get_if<record::Removal>(&entry.entry);
     if (removal == nullptr)
-        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+        return tl::unexpected(changed(say("What the archive keeps beside it isn't what it says.")));
     const Bytes by = bytesOf(row.sha256);
     for (const auto& one : removal->records) {
         found.gone.push_back(bytesOf(fromHex(one.record).value_or(std::string())));
@@ -155,7 +156,7 @@ Result<void> Worker::readRemoval(const Row& row) {
 Result<record::Top> Worker::lookAtAll(const Row& row) {
     const auto chains = connection->chains(row.key);
     if (!chains) return tl::unexpected(chains.error());
-    Result<record::Top> top = tl::unexpected(changed("Its signature is gone."));
+    Result<record::Top> top = tl::unexpected(changed(say("Its signature is gone.")));
     for (const auto& chain : *chains) {
         top = recheck(row.sha256, content, chain);
         if (!top) return top;
@@ -173,7 +174,7 @@ Result<void> Worker::judge(const Row& row, const std::vector<record::SignatureTe
     const auto kept = connection->toldIn(select);
     if (!kept) return tl::unexpected(kept.error());
     if (archive::beside(file::toldBy(*report)) != beside(*kept, row))
-        return tl::unexpected(changed("What the archive keeps beside it isn't what it says."));
+        return tl::unexpected(changed(say("What the archive keeps beside it isn't what it says.")));
     return {};
 }
 

@@ -14,7 +14,7 @@ using Bytes = std::array<std::uint8_t, 32>; // unsigned: zeros come first
 
 [[nodiscard]] std::string hexOf(const Bytes& digest);
 [[nodiscard]] Bytes bytesOf(std::string_view digest);
-[[nodiscard]] Error changed(std::string what);
+[[nodiscard]] Error changed(Sentence what);
 
 struct Named {
     Bytes what, by;

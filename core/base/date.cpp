@@ -23,8 +23,8 @@ chrono::year_month_day civil(std::int32_t number) {
 }
 
 tl::unexpected<Error> beyond() {
-    return fail(ErrorCode::invalid, "This day lies outside the calendar known here.", {},
-                "Use a day in the years 1 to 9999.");
+    return fail(ErrorCode::invalid, say("This day lies outside the calendar known here."), {},
+                say("Use a day in the years 1 to 9999."));
 }
 
 /// -1: not all digits.
@@ -41,9 +41,9 @@ Result<Date> Date::of(int year, int month, int day) {
     const auto within = [](int value, int most) { return value >= 1 && value <= most; };
     const auto date = chrono::year(year) / month / day;
     if (!within(year, 9999) || !within(month, 12) || !within(day, 31) || !date.ok()) {
-        return fail(ErrorCode::invalid, "There is no such day.",
+        return fail(ErrorCode::invalid, say("There is no such day."),
                     std::to_string(year) + '-' + std::to_string(month) + '-' + std::to_string(day),
-                    "Give a day of the calendar, in the years 1 to 9999.");
+                    say("Give a day of the calendar, in the years 1 to 9999."));
     }
     return Date(numberOf(date));
 }
@@ -54,8 +54,8 @@ Result<Date> Date::parse(std::string_view text) {
         auto date = of(digits(text.substr(0, 4)), digits(text.substr(5, 2)), digits(text.substr(8)));
         if (date) return date;
     }
-    return fail(ErrorCode::invalid, "This is not a date.", std::string(text.substr(0, 40)),
-                "Write a day of the calendar like 2026-06-20.");
+    return fail(ErrorCode::invalid, say("This is not a date."), std::string(text.substr(0, 40)),
+                say("Write a day of the calendar like 2026-06-20."));
 }
 
 Result<Date> Date::of(LocalInstant at) {

@@ -55,8 +55,8 @@ Result<Decimal> Decimal::parse(std::string_view text) {
     const std::string digits = formed ? std::string(whole) + std::string(fraction) : std::string();
     const bool zero = digits.find_first_not_of('0') == std::string::npos;
     if (!formed || (negative && zero)) {
-        return fail(ErrorCode::invalid, "This is not a decimal number.", std::string(text.substr(0, 40)),
-                    "Write it like 24.5: digits, one point where needed, at most 15 digits.");
+        return fail(ErrorCode::invalid, say("This is not a decimal number."), std::string(text.substr(0, 40)),
+                    say("Write it like 24.5: digits, one point where needed, at most 15 digits."));
     }
     Decimal decimal;
     std::from_chars(digits.data(), digits.data() + digits.size(), decimal.units);
@@ -84,8 +84,8 @@ Result<Decimal> plus(const Decimal& a, const Decimal& b) {
     const Wide sum = Wide{a.units} * tenTo(fine - a.scale) + Wide{b.units} * tenTo(fine - b.scale);
     const Wide most = tenTo(mostDigits) - 1;
     if (sum > most || sum < -most) {
-        return fail(ErrorCode::invalid, "This sum takes more than 15 digits.",
-                    a.written + " and " + b.written, "Use fewer digits or fewer decimals.");
+        return fail(ErrorCode::invalid, say("This sum takes more than 15 digits."),
+                    a.written + " and " + b.written, say("Use fewer digits or fewer decimals."));
     }
     return Decimal(static_cast<std::int64_t>(sum), fine);
 }

@@ -31,11 +31,11 @@ private:
     int number;
 };
 
-tl::unexpected<Error> systemError(const std::string& what, const std::filesystem::path& path,
+tl::unexpected<Error> systemError(const Sentence& what, const std::filesystem::path& path,
                                   int number = errno) {
     const bool missing = number == ENOENT || number == ENOTDIR;
     return fail(missing ? ErrorCode::notFound : ErrorCode::storage,
-                what + ": " + std::system_category().message(number) + ".", path.string());
+                say("%1: %2.", what, std::system_category().message(number)), path.string());
 }
 
 bool writeAll(int file, std::string_view bytes) {
@@ -70,7 +70,7 @@ Result<void> syncFolder(const std::filesystem::path& folder) {
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     // EINVAL: a file system whose folders can't be synced; nothing more can be done there.
     if (!opened.valid() || (!syncFile(opened.get()) && errno != EINVAL)) {
-        return systemError("The folder could not be synced to disk", folder);
+        return systemError(say("The folder could not be synced to disk"), folder);
     }
     return {};
 }
@@ -82,11 +82,11 @@ Result<std::string> readFile(const std::filesystem::path& path, std::size_t most
     const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     struct stat status {};
     if (!file.valid() || ::fstat(file.get(), &status) != 0)
-        return systemError("The file could not be opened", path);
+        return systemError(say("The file could not be opened"), path);
     if (!S_ISREG(status.st_mode))
-        return fail(ErrorCode::storage, "This is not a regular file.", path.string());
+        return fail(ErrorCode::storage, say("This is not a regular file."), path.string());
     const auto tooLarge = [&] {
-        return fail(ErrorCode::storage, "The file is larger than " + std::to_string(most) + " bytes.",
+        return fail(ErrorCode::storage, say("The file is larger than %1 bytes.", std::to_string(most)),
                     path.string());
     };
     if (static_cast<std::uintmax_t>(status.st_size) > most) return tooLarge();
@@ -98,7 +98,7 @@ Result<std::string> readFile(const std::filesystem::path& path, std::size_t most
         if (have == bytes.size()) bytes.resize(bytes.size() * 2);
         const ssize_t count = ::read(file.get(), bytes.data() + have, bytes.size() - have);
         if (count < 0 && errno == EINTR) continue;
-        if (count < 0) return systemError("The file could not be read", path);
+        if (count < 0) return systemError(say("The file could not be read"), path);
         if (count == 0) break;
         have += static_cast<std::size_t>(count);
         if (have > most) return tooLarge();
@@ -111,13 +111,13 @@ Result<void> writeFile(const std::filesystem::path& path, std::string_view bytes
     const std::filesystem::path folder = path.has_parent_path() ? path.parent_path() : ".";
     std::filesystem::path part;
     Descriptor file = makeBeside(folder, secret, part);
-    if (!file.valid()) return systemError("The file could not be made", path);
+    if (!file.valid()) return systemError(say("The file could not be made"), path);
     const bool written = writeAll(file.get(), bytes) && syncFile(file.get()) && file.close() &&
                          ::rename(part.c_str(), path.c_str()) == 0;
     if (!written) {
         const int number = errno;
         ::unlink(part.c_str());
-        return systemError("The file could not be written", path, number);
+        return systemError(say("The file could not be written"), path, number);
     }
     return syncFolder(folder);
 }
@@ -128,7 +128,7 @@ Result<void> finishFile(const std::filesystem::path& part, const std::filesystem
     const bool done = file.valid() && syncFile(file.get()) && ::link(part.c_str(), path.c_str()) == 0;
     const int number = errno;
     ::unlink(part.c_str());
-    if (!done) return systemError("The file could not be written", path, number);
+    if (!done) return systemError(say("The file could not be written"), path, number);
     return syncFolder(path.has_parent_path() ? path.parent_path() : ".");
 }
 

@@ -2,6 +2,8 @@
 // to do.
 #pragma once
 
+#include "base/sentence.hpp"
+
 #include <string>
 #include <tl/expected.hpp>
 #include <utility>
@@ -26,9 +28,9 @@ enum class ErrorCode {
 /// to do ("" if there is nothing to add).
 struct Error {
     ErrorCode code{};
-    std::string what;
+    Sentence what;
     std::string where;
-    std::string remedy;
+    Sentence remedy;
 };
 
 template<class T> using Result = tl::expected<T, Error>;
@@ -36,8 +38,8 @@ template<class T> using Result = tl::expected<T, Error>;
 /// For readers that report everything wrong at once.
 template<class T> using Results = tl::expected<T, std::vector<Error>>;
 
-[[nodiscard]] inline tl::unexpected<Error> fail(ErrorCode code, std::string what, std::string where = {},
-                                                std::string remedy = {}) {
+[[nodiscard]] inline tl::unexpected<Error> fail(ErrorCode code, Sentence what, std::string where = {},
+                                                Sentence remedy = {}) {
     return tl::unexpected<Error>(Error{code, std::move(what), std::move(where), std::move(remedy)});
 }
 

@@ -107,8 +107,8 @@ int scanOffset(Scanner& scan) {
 }
 
 tl::unexpected<Error> badTime(std::string_view text, const char* like) {
-    return fail(ErrorCode::invalid, "This is not a time.", std::string(text.substr(0, 40)),
-                std::string("Write it like ") + like + ", in the years 1970 to 9999.");
+    return fail(ErrorCode::invalid, say("This is not a time."), std::string(text.substr(0, 40)),
+                say("Write it like %1, in the years 1970 to 9999.", like));
 }
 
 bool inRange(std::int64_t ms) {

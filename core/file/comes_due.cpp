@@ -15,7 +15,7 @@ Moment momentOf(const std::string& date, const std::vector<round::CounterReading
 }
 
 /// Words of the span that comes first, or of the one of which nothing is known.
-std::string wordsOf(const std::vector<airframe::Span>& spans, const judge::Due& due) {
+Sentence wordsOf(const std::vector<airframe::Span>& spans, const judge::Due& due) {
     const auto which = judge::first(due);
     if (which) return judge::toText(spans[*which], due.spans[*which]);
     for (const judge::SpanDue& span : due.spans)
@@ -36,7 +36,7 @@ std::vector<Item> comesDue(const AircraftFile& file, const airframe::Airframe& a
         const auto known = file.inspections.find(inspection.id);
         if (known == file.inspections.end()) {
             item.due.verdict = judge::DueVerdict::unknown;
-            item.words = "No record says when it was last done.";
+            item.words = say("No record says when it was last done.");
         } else {
             std::vector<Moment> past;
             for (const Done& done : known->second)
@@ -51,7 +51,7 @@ std::vector<Item> comesDue(const AircraftFile& file, const airframe::Airframe& a
         const auto known = file.parts.find(limit.id);
         if (known == file.parts.end()) {
             item.due.verdict = judge::DueVerdict::unknown;
-            item.words = "No record says when the part was fitted.";
+            item.words = say("No record says when the part was fitted.");
         } else {
             const file::Fitted& part = known->second;
             judge::Fitted fitted = judge::fittedNew(airframe, momentOf(part.on, part.counters));
@@ -72,11 +72,11 @@ std::vector<Item> comesDue(const AircraftFile& file, const airframe::Airframe& a
     return sorted;
 }
 
-std::vector<std::string> standsAgainst(const std::vector<Item>& items) {
-    std::vector<std::string> reasons;
+std::vector<Sentence> standsAgainst(const std::vector<Item>& items) {
+    std::vector<Sentence> reasons;
     for (const Item& item : items)
         if (item.due.verdict == judge::DueVerdict::passed)
-            reasons.push_back("“" + item.name + "” is past: " + item.words + '.');
+            reasons.push_back(say("%1 is past: %2.", quoted(item.name), item.words));
     return reasons;
 }
 

@@ -12,7 +12,7 @@ struct Item {
     std::string source; ///< where the airframe has it from
     bool isLife = false;
     judge::Due due;
-    std::string words; ///< of its first span, or why nothing can be said
+    Sentence words; ///< of its first span, or why nothing can be said
 };
 
 /// All of the airframe's, what comes first in front. An inspection counts from the records that name it; a
@@ -21,6 +21,6 @@ struct Item {
                                          Date today);
 
 /// What is past stands against *fit*, in words.
-[[nodiscard]] std::vector<std::string> standsAgainst(const std::vector<Item>& items);
+[[nodiscard]] std::vector<Sentence> standsAgainst(const std::vector<Item>& items);
 
 } // namespace ambit::file

@@ -9,9 +9,9 @@ namespace ambit::file {
 
 struct Question {
     const char* id;
-    const char* text;
-    bool mayDefer;         ///< the answer that lets the item be deferred: true for yes
-    const char* otherwise; ///< what the other answer means
+    Sentence text;
+    bool mayDefer;      ///< the answer that lets the item be deferred: true for yes
+    Sentence otherwise; ///< what the other answer means
 };
 
 /// To be asked one by one, in this order.

@@ -45,14 +45,14 @@ public:
 
 private:
     [[nodiscard]] Word word(std::string words) const { return {now->sha256, at, who.name, std::move(words)}; }
-    void conflict(std::string what, std::vector<std::string> with = {}) {
+    void conflict(Sentence what, std::vector<std::string> with = {}) {
         with.push_back(now->sha256);
         std::sort(with.begin(), with.end());
         with.erase(std::unique(with.begin(), with.end()), with.end());
         file.conflicts.push_back({std::move(what), std::move(with)});
     }
     /// Where the record that found it was let go on purpose, that isn't one.
-    void unfound(const char* what, const std::string& record) {
+    void unfound(const Sentence& what, const std::string& record) {
         conflict(what, {record});
         missing.emplace_back(record, file.conflicts.size() - 1);
     }
@@ -128,12 +128,12 @@ private:
 
     void take(const record::Assessment& one) {
         Discrepancy* its = find(one.of);
-        if (its == nullptr) return unfound("An assessment of something nobody found.", one.of.record);
+        if (its == nullptr) return unfound(say("An assessment of something nobody found."), one.of.record);
         if (!its->isOpen())
-            return conflict("“" + its->name + "” was assessed though it had been put right.",
+            return conflict(say("%1 was assessed though it had been put right.", quoted(its->name)),
                             {its->rectified->record});
         if (its->assessed && apart(its->assessed->record))
-            conflict("“" + its->name + "” was assessed twice by people who didn't know of each other.",
+            conflict(say("%1 was assessed twice by people who didn't know of each other.", quoted(its->name)),
                      {its->assessed->record});
         its->assessed = word(one.words);
         its->deferral = one.deferral;
@@ -144,11 +144,11 @@ private:
         for (const DiscrepancyId& id : one.of) {
             Discrepancy* its = find(id);
             if (its == nullptr) {
-                unfound("A rectification of something nobody found.", id.record);
+                unfound(say("A rectification of something nobody found."), id.record);
                 continue;
             }
             if (!its->isOpen())
-                conflict("“" + its->name + "” was put right twice.", {its->rectified->record});
+                conflict(say("%1 was put right twice.", quoted(its->name)), {its->rectified->record});
             if (its->state == State::closed)
                 live.push_back(static_cast<std::size_t>(its - file.discrepancies.data()));
             its->rectified = word(one.description);
@@ -173,11 +173,11 @@ private:
     void take(const record::PartChange& one) {
         const auto fitted = file.parts.find(one.position);
         if (one.off && fitted != file.parts.end() && fitted->second.part.serial != one.off->serial)
-            conflict("At “" + one.position + "” serial " + one.off->serial + " was taken off, but " +
-                         fitted->second.part.serial + " had been fitted.",
+            conflict(say("At %1 serial %2 was taken off, but %3 had been fitted.", quoted(one.position),
+                         one.off->serial, fitted->second.part.serial),
                      {fitted->second.record});
         if (!one.off && one.on && fitted != file.parts.end())
-            conflict("At “" + one.position + "” a part was fitted though one was there.",
+            conflict(say("At %1 a part was fitted though one was there.", quoted(one.position)),
                      {fitted->second.record});
         if (one.on)
             file.parts[one.position] = {*one.on, one.completedOn, one.counters, now->sha256};
@@ -190,12 +190,12 @@ private:
     void take(const record::HandOver& /*one*/) {}
 
     void take(const record::Trust& one) {
-        if (!keys.trust(one, now->key, at)) conflict("Who says whose key is trusted isn't the owner.");
+        if (!keys.trust(one, now->key, at)) conflict(say("Who says whose key is trusted isn't the owner."));
     }
 
     void take(const record::Revocation& one) {
         if (!keys.revoke(one, now->key, at))
-            conflict("A key was revoked by somebody whose it isn't and who isn't the owner.");
+            conflict(say("A key was revoked by somebody whose it isn't and who isn't the owner."));
     }
 
     void take(const record::Removal& one) {
@@ -212,10 +212,9 @@ private:
             const auto last = Decimal::parse(known->second.value);
             const bool later = at >= known->second.at;
             if (later ? *value < *last : *last < *value)
-                conflict("The counter “" + reading.id + "” runs backwards: " +
-                             (later ? known->second.value + ", then " + reading.value
-                                    : reading.value + ", then " + known->second.value) +
-                             '.',
+                conflict(say("The counter %1 runs backwards: %2, then %3.", quoted(reading.id),
+                             figure(later ? known->second.value : reading.value),
+                             figure(later ? reading.value : known->second.value)),
                          {known->second.record});
             if (!later) return;
         }
@@ -267,26 +266,28 @@ AircraftFile fold(const std::vector<Told>& records) {
     return Folding(records, order).file;
 }
 
-std::vector<std::string> standsAgainst(const AircraftFile& file, const std::string& today) {
-    std::vector<std::string> reasons;
+std::vector<Sentence> standsAgainst(const AircraftFile& file, const std::string& today) {
+    std::vector<Sentence> reasons;
     const auto found = [](const Discrepancy& one) {
-        return "“" + one.name + "”, found on " + dayOf(one.found.at) + " by " + one.found.by + " (" +
-               one.found.words + ")";
+        return say("%1, found on %2 by %3 (%4)", quoted(one.name), onDay(dayOf(one.found.at)), one.found.by,
+                   one.found.words);
     };
     for (const Discrepancy& one : file.discrepancies) {
         if (one.state == State::grounding)
-            reasons.push_back(found(one) + " grounds the aircraft until it is put right.");
+            reasons.push_back(say("%1 grounds the aircraft until it is put right.", found(one)));
         if (one.state == State::open)
-            reasons.push_back(found(one) + " was not assessed: put it right, or defer it on a stated basis.");
+            reasons.push_back(
+                say("%1 was not assessed: put it right, or defer it on a stated basis.", found(one)));
         if (one.state != State::deferred) continue;
         if (!one.deferral->until.empty() && one.deferral->until < today)
-            reasons.push_back(found(one) + " was deferred until " + one.deferral->until + ", which is past.");
+            reasons.push_back(
+                say("%1 was deferred until %2, which is past.", found(one), onDay(one.deferral->until)));
         for (const CounterReading& until : one.deferral->untilCounters) {
             const auto now = file.counters.find(until.id);
             if (now != file.counters.end() &&
                 *Decimal::parse(until.value) < *Decimal::parse(now->second.value))
-                reasons.push_back(found(one) + " was deferred until “" + until.id + "” says " + until.value +
-                                  "; it says " + now->second.value + '.');
+                reasons.push_back(say("%1 was deferred until %2 says %3; it says %4.", found(one),
+                                      quoted(until.id), figure(until.value), figure(now->second.value)));
         }
     }
     return reasons;

@@ -52,7 +52,7 @@ struct Discrepancy {
 
 /// Something records say against each other, or that can't be.
 struct Conflict {
-    std::string what;
+    Sentence what;
     std::vector<std::string> records; ///< those that say it
 };
 
@@ -102,7 +102,7 @@ struct AircraftFile {
 
 /// What in the file stands against *fit* today (date, yyyy-mm-dd), in words: what grounds, what nobody has
 /// assessed, deferrals that have run out.
-[[nodiscard]] std::vector<std::string> standsAgainst(const AircraftFile& file, const std::string& today);
+[[nodiscard]] std::vector<Sentence> standsAgainst(const AircraftFile& file, const std::string& today);
 
 [[nodiscard]] const char* toText(Discrepancy::State state);
 

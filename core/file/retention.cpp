@@ -7,7 +7,9 @@ namespace ambit::file {
 
 namespace {
 
-constexpr const char* aYear = "14 CFR 91.417(b)(1): a year has passed since the work.";
+Sentence aYear() {
+    return say("14 CFR 91.417(b)(1): a year has passed since the work.");
+}
 
 class Judging {
 public:
@@ -30,30 +32,30 @@ public:
     }
 
     [[nodiscard]] Keeping of(const Told& one) const {
-        const auto keep = [&](const char* why) { return Keeping{one.sha256, false, why}; };
+        const auto keep = [&](Sentence why) { return Keeping{one.sha256, false, std::move(why)}; };
         if (std::find(file.heads.begin(), file.heads.end(), one.sha256) != file.heads.end())
-            return keep("It is the latest: the next record names it.");
+            return keep(say("It is the latest: the next record names it."));
         if (open.contains(one.sha256))
-            return keep("14 CFR 91.417(b)(3): a discrepancy in it isn't put right and seen sound yet.");
+            return keep(say("14 CFR 91.417(b)(3): a discrepancy in it isn't put right and seen sound yet."));
         if (status.contains(one.sha256))
             return keep(
-                "14 CFR 91.417(b)(2): it says what the aircraft's times, parts or inspections are now.");
+                say("14 CFR 91.417(b)(2): it says what the aircraft's times, parts or inspections are now."));
         if (one.round() != nullptr)
-            return {one.sha256, true, "14 CFR 91.417 doesn't ask for rounds; nothing in it is open."};
+            return {one.sha256, true, say("14 CFR 91.417 doesn't ask for rounds; nothing in it is open.")};
         return std::visit([&](const auto& entry) { return of(one, entry); }, *one.entry());
     }
 
 private:
     [[nodiscard]] Keeping work(const Told& one, const std::string& completedOn, bool superseded) const {
         if (superseded)
-            return {one.sha256, true, "14 CFR 91.417(b)(1): the work was repeated or superseded since."};
+            return {one.sha256, true, say("14 CFR 91.417(b)(1): the work was repeated or superseded since.")};
         const auto done = Date::parse(completedOn);
         const auto since = done ? daysBetween(*done, today) : 0;
         // A leap year's 366 days are never too few.
-        if (since > 366) return {one.sha256, true, aYear};
-        return {
-            one.sha256, false,
-            "14 CFR 91.417(b)(1): records of work stay for a year, or until it is repeated or superseded."};
+        if (since > 366) return {one.sha256, true, aYear()};
+        return {one.sha256, false,
+                say("14 CFR 91.417(b)(1): records of work stay for a year, or until it is repeated or "
+                    "superseded.")};
     }
     [[nodiscard]] Keeping of(const Told& one, const record::Rectification& entry) const {
         const bool repeated =
@@ -68,13 +70,14 @@ private:
         return work(one, entry.completedOn, false);
     }
     [[nodiscard]] Keeping of(const Told& one, const record::Assessment& /*entry*/) const {
-        return {one.sha256, true, "14 CFR 91.417(b)(3): what it is about was put right and seen sound."};
+        return {one.sha256, true, say("14 CFR 91.417(b)(3): what it is about was put right and seen sound.")};
     }
     [[nodiscard]] Keeping of(const Told& one, const record::Reading& /*entry*/) const {
-        return {one.sha256, true, "Later readings say what the counters are now."};
+        return {one.sha256, true, say("Later readings say what the counters are now.")};
     }
     template<class Other> [[nodiscard]] Keeping of(const Told& one, const Other& /*entry*/) const {
-        return {one.sha256, false, "It says who owns the aircraft, whose word counts, or what was let go."};
+        return {one.sha256, false,
+                say("It says who owns the aircraft, whose word counts, or what was let go.")};
     }
 
     const AircraftFile& file;

@@ -10,7 +10,7 @@ namespace ambit::file {
 struct Keeping {
     std::string record;
     bool mayGo = false;
-    std::string why; ///< a sentence, with the rule
+    Sentence why; ///< a sentence, with the rule
 };
 
 /// For each record, in the file's order. Sources: 91.417(b)(1), records of work until it is repeated or

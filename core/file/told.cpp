@@ -225,8 +225,8 @@ RoundTold roundFrom(Reader& from) {
 }
 
 tl::unexpected<Error> damaged(const std::string& where) {
-    return fail(ErrorCode::storage, "The archive is damaged: what is kept about a record can't be read.",
-                where, "Keep the file, copy it away, and go on with a backup.");
+    return fail(ErrorCode::storage, say("The archive is damaged: what is kept about a record can't be read."),
+                where, say("Keep the file, copy it away, and go on with a backup."));
 }
 
 } // namespace

@@ -8,6 +8,7 @@ namespace ambit::judge {
 namespace {
 
 const Decimal none;
+const std::string days = "days"; ///< the unit by the calendar
 
 /// What a span counts from, and the latest reading or day before now.
 template<class T> struct From {
@@ -16,7 +17,7 @@ template<class T> struct From {
     std::optional<Late> late;
 };
 
-tl::unexpected<Error> unknown(std::string what, std::string remedy) {
+tl::unexpected<Error> unknown(Sentence what, Sentence remedy) {
     return fail(ErrorCode::invalid, std::move(what), {}, std::move(remedy));
 }
 
@@ -25,27 +26,30 @@ std::optional<Decimal> find(const std::map<std::string, Decimal>& counts, const 
     return found == counts.end() ? std::nullopt : std::optional(found->second);
 }
 
-std::string nameOf(const airframe::Airframe& airframe, const std::string& counter) {
+Sentence nameOf(const airframe::Airframe& airframe, const std::string& counter) {
     const airframe::Counter* found = airframe.counter(counter);
-    return '"' + (found ? found->name : counter) + '"';
+    return quoted(found == nullptr ? counter : found->name);
 }
 
-tl::unexpected<Error> backwards(const std::string& name, const std::string& earlier,
-                                const std::string& later) {
-    return unknown(name + " runs backwards, from " + earlier + " to " + later + '.',
-                   "Correct what is wrong; where a counter was replaced, give the past from then on.");
+Sentence amount(const Decimal& count, const std::string& unit) {
+    return say("%1 %2", figure(count.text()), unit == days ? say("days") : Sentence(unit));
+}
+
+tl::unexpected<Error> backwards(const Sentence& name, const Sentence& earlier, const Sentence& later) {
+    return unknown(say("%1 runs backwards, from %2 to %3.", name, earlier, later),
+                   say("Correct what is wrong; where a counter was replaced, give the past from then on."));
 }
 
 Result<void> mustGoOn(const airframe::Airframe& airframe, const airframe::Units& units,
                       const std::optional<Decimal>& earlier, const Decimal& later) {
     if (!earlier || *earlier <= later) return {};
-    return backwards("The counter " + nameOf(airframe, units.counter), earlier->text() + ' ' + units.unit,
-                     later.text() + ' ' + units.unit);
+    return backwards(say("The counter %1", nameOf(airframe, units.counter)), amount(*earlier, units.unit),
+                     amount(later, units.unit));
 }
 
 Result<void> mustGoOn(const std::optional<Date>& earlier, Date later) {
     if (!earlier || *earlier <= later) return {};
-    return backwards("The calendar", toText(*earlier), toText(later));
+    return backwards(say("The calendar"), onDay(toText(*earlier)), onDay(toText(later)));
 }
 
 bool isAllowed(const airframe::Units& units, const Decimal& over) {
@@ -83,9 +87,9 @@ Result<From<Decimal>> fromPast(const airframe::Airframe& airframe, const airfram
             return tl::unexpected(good.error());
     }
     if (!base) {
-        return unknown("What the counter " + nameOf(airframe, units.counter) +
-                           " read when this was last done is not known.",
-                       "Enter it from the logbook.");
+        return unknown(say("What the counter %1 read when this was last done is not known.",
+                           nameOf(airframe, units.counter)),
+                       say("Enter it from the logbook."));
     }
     base->last = *last;
     return *base;
@@ -110,7 +114,7 @@ Result<From<Date>> fromPast(const airframe::Months& months, const std::vector<Mo
         base = From<Date>{*moment.on, *moment.on, late};
     }
     if (base) return *base;
-    return unknown("The day when this was last done is not known.", "Enter it from the logbook.");
+    return unknown(say("The day when this was last done is not known."), say("Enter it from the logbook."));
 }
 
 /// A part's life began where the aircraft's counter stood less what the part had run.
@@ -118,14 +122,14 @@ Result<From<Decimal>> fromFitted(const airframe::Airframe& airframe, const airfr
                                  const Fitted& fitted) {
     const auto reading = find(fitted.at.counters, units.counter);
     const auto had = find(fitted.had, units.counter);
-    const std::string counter = nameOf(airframe, units.counter);
+    const Sentence counter = nameOf(airframe, units.counter);
     if (!reading) {
-        return unknown("What the counter " + counter + " read when this part was fitted is not known.",
-                       "Enter it from the logbook.");
+        return unknown(say("What the counter %1 read when this part was fitted is not known.", counter),
+                       say("Enter it from the logbook."));
     }
     if (!had || *had < none) {
-        return unknown("What this part had run by " + counter + " when it was fitted is not known.",
-                       "Enter it from the part's papers; a new part had run 0.");
+        return unknown(say("What this part had run by %1 when it was fitted is not known.", counter),
+                       say("Enter it from the part's papers; a new part had run 0."));
     }
     const auto from = minus(*reading, *had);
     if (!from) return tl::unexpected(from.error());
@@ -134,8 +138,8 @@ Result<From<Decimal>> fromFitted(const airframe::Airframe& airframe, const airfr
 
 Result<From<Date>> fromFitted(const Fitted& fitted) {
     if (!fitted.newOn) {
-        return unknown("The day when this part's life began is not known.",
-                       "Enter it from the part's papers.");
+        return unknown(say("The day when this part's life began is not known."),
+                       say("Enter it from the part's papers."));
     }
     if (fitted.at.on) {
         if (const auto good = mustGoOn(fitted.newOn, *fitted.at.on); !good)
@@ -154,7 +158,8 @@ Result<SpanDue> judged(const airframe::Airframe& airframe, const airframe::Units
     if (!base) return tl::unexpected(base.error());
     const auto reading = find(now.counters, units.counter);
     if (!reading) {
-        return unknown("The counter " + nameOf(airframe, units.counter) + " has no reading now.", "Read it.");
+        return unknown(say("The counter %1 has no reading now.", nameOf(airframe, units.counter)),
+                       say("Read it."));
     }
     if (const auto good = mustGoOn(airframe, units, base->last, *reading); !good)
         return tl::unexpected(good.error());
@@ -171,7 +176,7 @@ Result<SpanDue> judged(const airframe::Airframe& airframe, const airframe::Units
 
 Result<SpanDue> judged(const airframe::Months& months, const Result<From<Date>>& base, const Moment& now) {
     if (!base) return tl::unexpected(base.error());
-    if (!now.on) return unknown("Today's date is not known.", "Set the clock, or enter it.");
+    if (!now.on) return unknown(say("Today's date is not known."), say("Set the clock, or enter it."));
     if (const auto good = mustGoOn(base->last, *now.on); !good) return tl::unexpected(good.error());
     const auto on = base->from.endOfMonthAfter(months.count);
     if (!on) return tl::unexpected(on.error());
@@ -197,16 +202,16 @@ bool isEmpty(const airframe::Span& span) {
 template<class Judge> Due judgedAll(const std::vector<airframe::Span>& spans, Judge judge) {
     Due due;
     for (const airframe::Span& span : spans) {
-        const auto result = isEmpty(span)
-                                ? Result<SpanDue>(unknown("This span is empty.", "Give its length."))
-                                : std::visit(judge, span);
+        const auto result =
+            isEmpty(span) ? Result<SpanDue>(unknown(say("This span is empty."), say("Give its length.")))
+                          : std::visit(judge, span);
         SpanDue one = result.value_or(SpanDue{});
         const auto* units = std::get_if<airframe::Units>(&span);
         one.counter = units ? units->counter : std::string();
-        one.unit = units ? units->unit : "days";
+        one.unit = units ? units->unit : days;
         if (!result) {
             one.verdict = DueVerdict::unknown;
-            one.why = result.error().what + ' ' + result.error().remedy;
+            one.why = joined(result.error().what, result.error().remedy);
         }
         due.verdict = std::max(due.verdict, one.verdict);
         due.spans.push_back(std::move(one));
@@ -274,10 +279,11 @@ int rank(DueVerdict verdict) {
     return verdict == DueVerdict::passed ? 0 : verdict == DueVerdict::unknown ? 1 : 2;
 }
 
-std::string lateText(const SpanDue& due) {
-    if (!due.late) return {};
-    return "; last done " + due.late->by.text() + ' ' + due.unit + " late" +
-           (due.late->allowed ? ", within its allowance" : "");
+Sentence withLate(Sentence text, const SpanDue& due) {
+    if (!due.late) return text;
+    const Sentence by = amount(due.late->by, due.unit);
+    return due.late->allowed ? say("%1; last done %2 late, within its allowance", std::move(text), by)
+                             : say("%1; last done %2 late", std::move(text), by);
 }
 
 } // namespace
@@ -351,18 +357,25 @@ const char* toText(DueVerdict verdict) {
     return "";
 }
 
-std::string toText(const airframe::Span& span, const SpanDue& due) {
-    if (!due.left) return "unknown: " + due.why;
-    const std::string when =
-        due.on ? "on " + toText(*due.on) : "at " + (due.at ? due.at->text() : std::string()) + ' ' + due.unit;
-    if (*due.left >= none)
-        return "due " + when + ", " + due.left->text() + ' ' + due.unit + " left" + lateText(due);
-    std::string text =
-        "was due " + when + ", passed by " + due.left->text().substr(1) + ' ' + due.unit + lateText(due);
+Sentence toText(const airframe::Span& span, const SpanDue& due) {
+    if (!due.left) return say("unknown: %1", due.why);
+    const Sentence at = due.on   ? onDay(toText(*due.on))
+                        : due.at ? amount(*due.at, due.unit)
+                                 : Sentence(due.unit);
+    if (*due.left >= none) {
+        const Sentence left = amount(*due.left, due.unit);
+        return withLate(due.on ? say("due on %1, %2 left", at, left) : say("due at %1, %2 left", at, left),
+                        due);
+    }
+    const Sentence over =
+        say("%1 %2", figure(due.left->text().substr(1)), due.unit == days ? say("days") : Sentence(due.unit));
+    Sentence text = withLate(due.on ? say("was due on %1, passed by %2", at, over)
+                                    : say("was due at %1, passed by %2", at, over),
+                             due);
     const auto* units = std::get_if<airframe::Units>(&span);
     if (due.verdict == DueVerdict::withinAllowance && units && units->allowance) {
-        text += "; allowed by at most " + units->allowance->most.text() + ' ' + due.unit +
-                ", and only: " + units->allowance->only;
+        text = say("%1; allowed by at most %2, and only: %3", std::move(text),
+                   amount(units->allowance->most, due.unit), units->allowance->only);
     }
     return text;
 }

@@ -59,7 +59,7 @@ struct SpanDue {
     std::optional<Date> on;      ///< due by the end of this day
     std::optional<Decimal> left; ///< below zero: beyond; none if unknown
     std::optional<Late> late;    ///< of the last time it was done; none also where that can't be told
-    std::string why;             ///< if unknown: a sentence, and what to do
+    Sentence why;                ///< if unknown: a sentence, and what to do
 };
 
 struct Due {
@@ -99,6 +99,6 @@ using Rates = std::map<std::string, Decimal>;
 
 /// "due at 1100.0 h, 12.4 h left; last done 4.6 h late, within its allowance", "due on 2027-04-30, 24 days
 /// left". `span` is the airframe's.
-[[nodiscard]] std::string toText(const airframe::Span& span, const SpanDue& due);
+[[nodiscard]] Sentence toText(const airframe::Span& span, const SpanDue& due);
 
 } // namespace ambit::judge

@@ -8,12 +8,12 @@ Verdict against(const airframe::Limit& limit, const Decimal& value) {
     return Verdict::within;
 }
 
-std::string toText(const airframe::Limit& limit) {
-    const std::string unit = ' ' + limit.unit;
-    if (limit.min && limit.max) return limit.min->text() + " to " + limit.max->text() + unit;
-    if (limit.min) return "at least " + limit.min->text() + unit;
-    if (limit.max) return "at most " + limit.max->text() + unit;
-    return "no limit";
+Sentence toText(const airframe::Limit& limit) {
+    if (limit.min && limit.max)
+        return say("%1 to %2 %3", figure(limit.min->text()), figure(limit.max->text()), limit.unit);
+    if (limit.min) return say("at least %1 %2", figure(limit.min->text()), limit.unit);
+    if (limit.max) return say("at most %1 %2", figure(limit.max->text()), limit.unit);
+    return say("no limit");
 }
 
 } // namespace ambit::judge

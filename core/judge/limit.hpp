@@ -11,6 +11,6 @@ enum class Verdict { within, below, above };
 [[nodiscard]] Verdict against(const airframe::Limit& limit, const Decimal& value);
 
 /// "at least 4 qt", "at most 2.0 mm", "4 to 6 qt".
-[[nodiscard]] std::string toText(const airframe::Limit& limit);
+[[nodiscard]] Sentence toText(const airframe::Limit& limit);
 
 } // namespace ambit::judge

@@ -12,7 +12,7 @@ namespace ambit::record {
 
 namespace {
 
-tl::unexpected<Error> refuse(std::string what) {
+tl::unexpected<Error> refuse(Sentence what) {
     return fail(ErrorCode::signature, std::move(what), "certificate");
 }
 
@@ -55,16 +55,17 @@ Result<Certificate> Certificate::fromDer(std::string_view der) {
     const CleanErrors clean;
     const unsigned char* at = bytesOf(der);
     const OwnedCertificate read(d2i_X509(nullptr, &at, static_cast<long>(der.size())));
-    if (!read || at != bytesOf(der) + der.size()) return refuse("This is not an X.509 certificate in DER.");
+    if (!read || at != bytesOf(der) + der.size())
+        return refuse(say("This is not an X.509 certificate in DER."));
     auto point = pointOf(derOf(X509_get_X509_PUBKEY(read.get()), i2d_X509_PUBKEY));
     if (!point) return refuse(point.error().what);
-    if (!maySign(read.get())) return refuse("This certificate's key is not meant for signing.");
-    if (!vouchedFor(read.get())) return refuse("The certificate's own signature doesn't hold.");
+    if (!maySign(read.get())) return refuse(say("This certificate's key is not meant for signing."));
+    if (!vouchedFor(read.get())) return refuse(say("The certificate's own signature doesn't hold."));
     const auto from = instantOf(X509_get0_notBefore(read.get()));
     const auto to = instantOf(X509_get0_notAfter(read.get()));
-    if (!from || !to || *to < *from) return refuse("The certificate's life has no beginning or no end.");
+    if (!from || !to || *to < *from) return refuse(say("The certificate's life has no beginning or no end."));
     std::string name = commonName(X509_get_subject_name(read.get()));
-    if (name.empty()) return refuse("The certificate doesn't bear exactly one name.");
+    if (name.empty()) return refuse(say("The certificate doesn't bear exactly one name."));
     return Certificate{std::string(der), std::move(name), std::move(*point), sha256Hex(der), *from, *to};
 }
 

@@ -110,7 +110,7 @@ struct Shapes {
     std::map<std::string_view, Shape> of;
 };
 
-tl::unexpected<Error> wrong(std::string what, std::string pointer) {
+tl::unexpected<Error> wrong(Sentence what, std::string pointer) {
     return fail(ErrorCode::invalid, std::move(what), std::move(pointer));
 }
 
@@ -296,9 +296,9 @@ Result<void> checkCounters(JsonView list, const std::string& pointer) {
     for (const JsonView one : list.elements()) {
         const std::size_t at = i++;
         if (one["value"].text().starts_with('-'))
-            return wrong("A counter doesn't count below 0.", pointerTo(pointer, at));
+            return wrong(say("A counter doesn't count below 0."), pointerTo(pointer, at));
         if (!seen.insert(one["id"].text()).second)
-            return wrong("This counter is there twice.", pointerTo(pointer, at));
+            return wrong(say("This counter is there twice."), pointerTo(pointer, at));
     }
     return {};
 }
@@ -307,7 +307,7 @@ Result<void> checkCounters(JsonView list, const std::string& pointer) {
 Result<void> checkSense(JsonView content) {
     const std::string_view kind = content["kind"].text();
     if (!sortedOnce(content["previous"]))
-        return wrong("The earlier records must be sorted, each once.", "/previous");
+        return wrong(say("The earlier records must be sorted, each once."), "/previous");
     if (auto good = checkCounters(content["counters"], "/counters"); !good) return good;
     for (const char* part : {"off", "on"})
         if (auto good = checkCounters(content[part]["counters"], pointerTo("", part) + "/counters"); !good)
@@ -316,29 +316,30 @@ Result<void> checkSense(JsonView content) {
         return good;
     const bool signsWork = kind == "rectification" || kind == "part change";
     if (signsWork && content["signer"]["certificate"].text().empty())
-        return wrong("Work is approved with the number of a certificate (14 CFR 43.9(a)(4)).",
+        return wrong(say("Work is approved with the number of a certificate (14 CFR 43.9(a)(4))."),
                      "/signer/certificate");
     if (kind == "reading" && content["counters"].size() == 0)
-        return wrong("A reading says at least one counter.", "/counters");
+        return wrong(say("A reading says at least one counter."), "/counters");
     if (kind == "part change" && !content["off"] && !content["on"])
-        return wrong("A part change takes a part off, puts one on, or both.", "/off");
+        return wrong(say("A part change takes a part off, puts one on, or both."), "/off");
     if (kind == "trust" && content["roles"].size() == 0)
-        return wrong("Nothing is said that the key is good for.", "/roles");
+        return wrong(say("Nothing is said that the key is good for."), "/roles");
     if (kind == "removal") {
-        if (content["records"].size() == 0) return wrong("No record is named that was let go.", "/records");
+        if (content["records"].size() == 0)
+            return wrong(say("No record is named that was let go."), "/records");
         std::size_t i = 0;
         for (const JsonView gone : content["records"].elements())
             if (const std::size_t at = i++; !sortedOnce(gone["previous"]))
-                return wrong("The earlier records must be sorted, each once.",
+                return wrong(say("The earlier records must be sorted, each once."),
                              pointerTo("/records", at) + "/previous");
     }
     const JsonView deferral = content["deferral"];
     if (kind != "assessment" || !deferral) return {};
     const std::string_view basis = deferral["basis"].text();
     if (basis == underRule && deferral["answers"].size() == 0)
-        return wrong("A deferral under 91.213(d) answers its questions.", "/deferral/answers");
+        return wrong(say("A deferral under 91.213(d) answers its questions."), "/deferral/answers");
     if (basis != underRule && !deferral["reference"])
-        return wrong("This basis needs a reference: which list, which item.", "/deferral/reference");
+        return wrong(say("This basis needs a reference: which list, which item."), "/deferral/reference");
     return {};
 }
 
@@ -370,7 +371,7 @@ bool isEntry(const Json& content) {
 Result<void> checkEntry(JsonView content) {
     static const Shapes shapes(contentShape);
     const auto shape = shapes.of.find(content["kind"].text());
-    if (shape == shapes.of.end()) return wrong("This is no kind of record.", "/kind");
+    if (shape == shapes.of.end()) return wrong(say("This is no kind of record."), "/kind");
     if (auto good = checkShape(content, shape->second); !good) return good;
     return checkSense(content);
 }
@@ -378,7 +379,7 @@ Result<void> checkEntry(JsonView content) {
 Result<void> checkOwn(std::string_view kind, JsonView own) {
     static const Shapes shapes(object);
     const auto shape = shapes.of.find(kind);
-    if (shape == shapes.of.end()) return wrong("This is no kind of record.", "/kind");
+    if (shape == shapes.of.end()) return wrong(say("This is no kind of record."), "/kind");
     return checkShape(own, shape->second);
 }
 

@@ -32,8 +32,8 @@ tl::unexpected<Error> broken(const char* step) {
 
 tl::unexpected<Error> notAKeyFile() {
     return fail(
-        ErrorCode::syntax, "This is not a key file.", {},
-        "A key file holds an ENCRYPTED PRIVATE KEY and a CERTIFICATE, as “ambit key new” writes them.");
+        ErrorCode::syntax, say("This is not a key file."), {},
+        say("A key file holds an ENCRYPTED PRIVATE KEY and a CERTIFICATE, as “ambit key new” writes them."));
 }
 
 /// Without this, OpenSSL would ask at the terminal.
@@ -52,12 +52,13 @@ Result<void> checkName(const std::string& name) {
     if (!name.empty() && isPlainText(name) && name.find('\n') == std::string::npos &&
         characters(name) <= longestName)
         return {};
-    return fail(ErrorCode::invalid, "A key's name is one line of 1 to 64 characters.", "name");
+    return fail(ErrorCode::invalid, say("A key's name is one line of 1 to 64 characters."), "name");
 }
 
 Result<void> checkPassphrase(std::string_view passphrase) {
     if (passphrase.size() >= shortestPassphrase && passphrase.size() <= longestPassphrase) return {};
-    return fail(ErrorCode::passphrase, "A passphrase has 8 to 1024 bytes.", {}, "Choose another one.");
+    return fail(ErrorCode::passphrase, say("A passphrase has 8 to 1024 bytes."), {},
+                say("Choose another one."));
 }
 
 // --- a new certificate
@@ -153,12 +154,13 @@ Result<Signer> unlock(std::string_view keyFile, std::string_view passphrase) {
             ? PKCS8_decrypt(locked.get(), passphrase.data(), static_cast<int>(passphrase.size()))
             : nullptr);
     if (!plain)
-        return fail(ErrorCode::passphrase, "This passphrase doesn't unlock the key.", {}, "Try again.");
+        return fail(ErrorCode::passphrase, say("This passphrase doesn't unlock the key."), {},
+                    say("Try again."));
     const std::shared_ptr<EVP_PKEY> key(EVP_PKCS82PKEY(plain.get()), EVP_PKEY_free);
     const unsigned char* at = bytesOf(certificate->der);
     const OwnedCertificate x509(d2i_X509(nullptr, &at, static_cast<long>(certificate->der.size())));
     if (!key || X509_check_private_key(x509.get(), key.get()) != 1)
-        return fail(ErrorCode::signature, "The key file's certificate belongs to another key.");
+        return fail(ErrorCode::signature, say("The key file's certificate belongs to another key."));
     return Signer(std::move(*certificate),
                   [key](std::string_view digest) { return signWith(key.get(), digest); });
 }

@@ -8,11 +8,7 @@ namespace {
 using airframe::Airframe;
 using airframe::Point;
 
-std::string quoted(const std::string& name) {
-    return "“" + name + "”";
-}
-
-std::string nameOf(const Airframe& airframe, const std::string& pointId) {
+Sentence nameOf(const Airframe& airframe, const std::string& pointId) {
     const Point* point = airframe.point(pointId);
     return quoted(point == nullptr ? pointId : point->name);
 }
@@ -71,27 +67,26 @@ std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool
     return obstacles;
 }
 
-std::string toText(const Obstacle& obstacle, const Airframe& airframe) {
+Sentence toText(const Obstacle& obstacle, const Airframe& airframe) {
     switch (obstacle.kind) {
     case Obstacle::Kind::unsettled:
-        return nameOf(airframe, obstacle.id) + " is not settled.";
+        return say("%1 is not settled.", nameOf(airframe, obstacle.id));
     case Obstacle::Kind::owed: {
         const airframe::Opening* opening = airframe.opening(obstacle.id);
-        if (opening == nullptr) return quoted(obstacle.id) + " is still open.";
-        return quoted(opening->name) + " is still owed: " + opening->owed +
-               (opening->owed.ends_with('.') ? "" : ".");
+        if (opening == nullptr) return say("%1 is still open.", quoted(obstacle.id));
+        return say("%1 is still owed: %2", quoted(opening->name), ended(opening->owed));
     }
     case Obstacle::Kind::grounding:
-        return "The finding at " + nameOf(airframe, obstacle.id) + " grounds the aircraft.";
+        return say("The finding at %1 grounds the aircraft.", nameOf(airframe, obstacle.id));
     case Obstacle::Kind::noBasis:
-        return nameOf(airframe, obstacle.id) +
-               " is not inspected, and nothing is stated that allows flight without it.";
+        return say("%1 is not inspected, and nothing is stated that allows flight without it.",
+                   nameOf(airframe, obstacle.id));
     case Obstacle::Kind::lookAgain:
-        return nameOf(airframe, obstacle.id) + " is to be looked at again: asked by " + obstacle.by + '.';
+        return say("%1 is to be looked at again: asked by %2.", nameOf(airframe, obstacle.id), obstacle.by);
     case Obstacle::Kind::question:
-        return obstacle.by + " asks " + quoted(obstacle.words) + " and has no answer yet.";
+        return say("%1 asks %2 and has no answer yet.", obstacle.by, quoted(obstacle.words));
     case Obstacle::Kind::lastLook:
-        return "Something was done after " + nameOf(airframe, obstacle.id) + ": the last look comes last.";
+        return say("Something was done after %1: the last look comes last.", nameOf(airframe, obstacle.id));
     }
     return {};
 }

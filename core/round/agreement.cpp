@@ -23,7 +23,7 @@ double square(double value) {
 } // namespace
 
 Result<Agreement> agreementOf(const Contingency& table) {
-    if (!isTable(table)) return fail(ErrorCode::invalid, "A table of agreement is square and counts.");
+    if (!isTable(table)) return fail(ErrorCode::invalid, say("A table of agreement is square and counts."));
     Agreement agreement;
     std::vector<std::int64_t> rows(table.size(), 0);
     std::vector<std::int64_t> columns(table.size(), 0);
@@ -35,13 +35,14 @@ Result<Agreement> agreementOf(const Contingency& table) {
             columns[k] += table[i][k];
         }
     }
-    if (agreement.count == 0) return fail(ErrorCode::refused, "There is nothing that both settled.");
+    if (agreement.count == 0) return fail(ErrorCode::refused, say("There is nothing that both settled."));
     // By counts, so that no rounding decides it: all the rows' and all the columns' are in one and the same.
     for (std::size_t i = 0; i < table.size(); ++i)
         if (rows[i] == agreement.count && columns[i] == agreement.count)
-            return fail(ErrorCode::refused,
-                        "Both settled every point with the same word: chance alone would agree as well, and "
-                        "kappa is undefined.");
+            return fail(
+                ErrorCode::refused,
+                say("Both settled every point with the same word: chance alone would agree as well, and "
+                    "kappa is undefined."));
     const auto n = static_cast<double>(agreement.count);
     const auto share = [&](std::int64_t count) { return static_cast<double>(count) / n; };
     agreement.observed = share(agreement.same);

@@ -49,20 +49,22 @@ private:
     std::map<std::int64_t, std::string> where; ///< of an ask to look again: its point
 };
 
-tl::unexpected<Error> refuse(std::string what, std::string where) {
+tl::unexpected<Error> refuse(Sentence what, std::string where) {
     return fail(ErrorCode::refused, std::move(what), std::move(where),
-                "Lay two rounds of the same walk on the same aircraft side by side.");
+                say("Lay two rounds of the same walk on the same aircraft side by side."));
 }
 
 Result<void> checkSame(const Walked& first, const Walked& second) {
     const Opened& one = first.opened;
     const Opened& other = second.opened;
-    if (first.id == second.id) return refuse("This is one and the same round.", first.id);
+    if (first.id == second.id) return refuse(say("This is one and the same round."), first.id);
     if (one.registration != other.registration || one.serial != other.serial)
-        return refuse("These are rounds of two aircraft.", one.registration + ", " + other.registration);
-    if (one.walk != other.walk) return refuse("These are two different walks.", one.walk + ", " + other.walk);
+        return refuse(say("These are rounds of two aircraft."), one.registration + ", " + other.registration);
+    if (one.walk != other.walk)
+        return refuse(say("These are two different walks."), one.walk + ", " + other.walk);
     if (one.airframeSha256 != other.airframeSha256)
-        return refuse("The airframe's description was changed between these rounds.", other.airframeSha256);
+        return refuse(say("The airframe's description was changed between these rounds."),
+                      other.airframeSha256);
     return {};
 }
 
@@ -76,7 +78,7 @@ std::optional<Settled> settledIn(const Walked& walked, const std::string& point)
 Result<Walked> walkedOf(const std::vector<Event>& events) {
     const auto* opened = events.empty() ? nullptr : std::get_if<Opened>(&events.front().what);
     if (opened == nullptr)
-        return fail(ErrorCode::invalid, "This is no round: it doesn't begin with the event “opened”.",
+        return fail(ErrorCode::invalid, say("This is no round: it doesn't begin with the event “opened”."),
                     "event 1");
     Walked walked;
     walked.id = roundId(events.front());

@@ -60,8 +60,8 @@ struct Opened { ///< "opened"
     std::vector<walk::Step> plan;
 };
 
-struct Planned { ///< "planned": what is left was ordered anew
-    std::string why;
+struct Planned {  ///< "planned": what is left was ordered anew
+    Sentence why; ///< in English
     std::vector<walk::Step> plan;
 };
 

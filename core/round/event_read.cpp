@@ -130,19 +130,20 @@ std::vector<Corner> outlineFrom(Fields& fields) {
     std::vector<Corner> outline;
     const JsonView list = fields.any("outline");
     if (!list) {
-        fields.fail("This field is missing.", "outline");
+        fields.fail(say("This field is missing."), "outline");
         return outline;
     }
     if (!list.isList() || list.size() < fewestCorners || list.size() > mostCorners) {
-        fields.fail("A list of 3 to 20 corners is expected here.", "outline");
+        fields.fail(say("A list of 3 to 20 corners is expected here."), "outline");
         return outline;
     }
     for (const JsonView corner : list.elements()) {
         const JsonView x = corner.at(0);
         const JsonView y = corner.at(1);
         if (!corner.isList() || corner.size() != 2 || !isMetres(x) || !isMetres(y)) {
-            fields.fail("A corner is two decimal strings, metres from -100 to 100 with at most 3 decimals.",
-                        "outline");
+            fields.fail(
+                say("A corner is two decimal strings, metres from -100 to 100 with at most 3 decimals."),
+                "outline");
             return outline;
         }
         outline.push_back({std::string(x.text()), std::string(y.text())});
@@ -160,7 +161,7 @@ AreaMarked areaFrom(Fields& fields) {
 
 Instant instantFrom(Fields& fields, const char* name = "at") {
     if (const auto instant = parseInstant(fields.view(name))) return *instant;
-    fields.fail("A time like 2026-06-20T05:30:00.000Z is expected here.", name);
+    fields.fail(say("A time like 2026-06-20T05:30:00.000Z is expected here."), name);
     return {};
 }
 
@@ -210,7 +211,7 @@ std::vector<std::string> idsFrom(Fields& fields, const char* name, std::size_t f
     }
     for (const JsonView one : list.elements()) {
         if (!one.isText() || !one.isPlain() || one.text().empty()) {
-            fields.fail("A point is expected here.", name);
+            fields.fail(say("A point is expected here."), name);
             return ids;
         }
         ids.emplace_back(one.text());

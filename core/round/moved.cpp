@@ -7,37 +7,30 @@ namespace ambit::round {
 namespace {
 
 using airframe::Airframe;
-using Names = std::vector<std::string>;
+using Names = std::vector<std::string>; ///< ids
+using Told = std::vector<Sentence>;
 
 constexpr std::size_t mostClauses = 2;
-constexpr std::size_t mostNames = 2;
 
-std::string quoted(const std::string& name) {
-    return "“" + name + "”";
-}
-
-std::string standName(const Airframe& airframe, const std::string& id) {
+Sentence standName(const Airframe& airframe, const std::string& id) {
     const airframe::Stand* stand = airframe.stand(id);
     return quoted(stand == nullptr ? id : stand->name);
 }
 
-std::string pointName(const Airframe& airframe, const std::string& id) {
+Sentence pointName(const Airframe& airframe, const std::string& id) {
     const airframe::Point* point = airframe.point(id);
     return quoted(point == nullptr ? id : point->name);
 }
 
 /// "“A”", "“A” and “B”", "“A”, “B” and 3 more".
-std::string listed(const Names& names) {
-    std::string list = names.front();
-    if (names.size() == mostNames) return list + " and " + names[1];
-    for (std::size_t i = 1; i < std::min(names.size(), mostNames); ++i)
-        list += ", " + names[i];
-    if (names.size() > mostNames) list += " and " + std::to_string(names.size() - mostNames) + " more";
-    return list;
+Sentence listed(const Told& names) {
+    if (names.size() == 1) return names.front();
+    if (names.size() == 2) return say("%1 and %2", names[0], names[1]);
+    return say("%1, %2 and %3 more", names[0], names[1], figure(names.size() - 2));
 }
 
 /// What stands in the way by its words, as far as they make a name: "Wall." is Wall.
-std::string areaName(const std::string& why) {
+Sentence areaName(const std::string& why) {
     return quoted(why.ends_with('.') ? why.substr(0, why.size() - 1) : why);
 }
 
@@ -97,13 +90,13 @@ Kept keptVisits(const std::vector<std::string>& known, const std::vector<std::st
 // --- the clauses
 
 struct Clause {
-    std::string words;
+    Sentence words;
     std::size_t count = 1; ///< things told of in it
 };
 
 class Teller {
 public:
-    Teller(const std::string& because, const State& now, const Airframe& described)
+    Teller(const Sentence& because, const State& now, const Airframe& described)
         : cause(because), state(now), airframe(described) {}
 
     std::vector<Clause> clauses;
@@ -111,16 +104,18 @@ public:
     void tellPoints(const std::vector<walk::Step>& known, const std::vector<walk::Step>& anew) {
         const auto before = placesOf(known);
         const auto after = placesOf(anew);
-        Names lost;
+        Told lost;
         for (const std::string& point : pointsOf(known))
             if (!after.contains(point)) lost.push_back(pointName(airframe, point));
-        add(lost, "can't be settled now");
-        Names found, came;
+        add(lost, [](const Sentence& them, bool /*one*/) { return say("%1 can't be settled now", them); });
+        Told found, came;
         for (const std::string& point : pointsOf(anew))
             if (!before.contains(point)) (isNew(point) ? came : found).push_back(pointName(airframe, point));
-        add(came, came.size() == 1 ? "is added" : "are added");
-        add(found, "can be settled again");
-        std::vector<std::pair<std::string, Names>> elsewhere; // stand, points
+        add(came, [](const Sentence& them, bool one) {
+            return one ? say("%1 is added", them) : say("%1 are added", them);
+        });
+        add(found, [](const Sentence& them, bool /*one*/) { return say("%1 can be settled again", them); });
+        std::vector<std::pair<std::string, Told>> elsewhere; // stand, points
         for (const std::string& point : pointsOf(anew)) {
             const auto was = before.find(point);
             const std::string& is = after.at(point);
@@ -129,47 +124,66 @@ public:
             elsewhere.back().second.push_back(pointName(airframe, point));
         }
         for (const auto& [stand, points] : elsewhere)
-            add(points, std::string(points.size() == 1 ? "is" : "are") + " now settled " +
-                            (stand.empty() ? "here" : "from " + standName(airframe, stand)));
+            add(points, [&, its = stand](const Sentence& them, bool one) {
+                if (its.empty())
+                    return one ? say("%1 is now settled here", them) : say("%1 are now settled here", them);
+                const Sentence from = standName(airframe, its);
+                return one ? say("%1 is now settled from %2", them, from)
+                           : say("%1 are now settled from %2", them, from);
+            });
     }
 
     void tellVisits(const std::vector<walk::Step>& known, const std::vector<walk::Step>& anew) {
-        const auto before = visitsOf(known);
+        const auto was = visitsOf(known);
         const auto after = visitsOf(anew);
-        const Kept kept = keptVisits(before, after);
+        const Kept kept = keptVisits(was, after);
         std::vector<std::string> loose; // visits that lost their place
-        for (std::size_t i = 0; i < before.size(); ++i)
-            if (!kept.known[i]) loose.push_back(before[i]);
+        for (std::size_t i = 0; i < was.size(); ++i)
+            if (!kept.known[i]) loose.push_back(was[i]);
         // Neighbours that moved together, or came in together, are told together.
         for (std::size_t k = 0; k < after.size();) {
             if (kept.anew[k]) {
                 ++k;
                 continue;
             }
-            const std::string place = k == 0 ? "first" : "after " + standName(airframe, after[k - 1]);
+            const std::string before = k == 0 ? "" : after[k - 1];
             const bool moved = takeFrom(loose, after[k]);
-            Names run{standName(airframe, after[k])};
+            Told run{standName(airframe, after[k])};
             for (++k; k < after.size() && !kept.anew[k] && isIn(loose, after[k]) == moved; ++k) {
                 if (moved) takeFrom(loose, after[k]);
                 run.push_back(standName(airframe, after[k]));
             }
-            const bool one = run.size() == 1;
-            add(run, moved ? (one ? "now comes " : "now come ") + place
-                           : (one ? "is added " : "are added ") + place);
+            add(run, [&](const Sentence& them, bool one) {
+                return moved ? comes(them, one, before) : added(them, one, before);
+            });
         }
-        Names out;
+        Told out;
         for (const std::string& stand : loose)
             if (!isBlocked(stand)) out.push_back(standName(airframe, stand));
-        add(out, out.size() == 1 ? "is left out" : "are left out");
+        add(out, [](const Sentence& them, bool one) {
+            return one ? say("%1 is left out", them) : say("%1 are left out", them);
+        });
     }
 
 private:
-    void add(Names names, const std::string& predicate) {
+    /// `before`: the stand it comes after; "" is the first.
+    [[nodiscard]] Sentence comes(const Sentence& them, bool one, const std::string& before) const {
+        if (before.empty()) return one ? say("%1 now comes first", them) : say("%1 now come first", them);
+        const Sentence place = standName(airframe, before);
+        return one ? say("%1 now comes after %2", them, place) : say("%1 now come after %2", them, place);
+    }
+    [[nodiscard]] Sentence added(const Sentence& them, bool one, const std::string& before) const {
+        if (before.empty()) return one ? say("%1 is added first", them) : say("%1 are added first", them);
+        const Sentence place = standName(airframe, before);
+        return one ? say("%1 is added after %2", them, place) : say("%1 are added after %2", them, place);
+    }
+    /// `tell`: of the names and whether it is one of them.
+    template<class Tell> void add(Told names, Tell tell) {
         names.erase(
             std::remove_if(names.begin(), names.end(),
-                           [&](const std::string& name) { return cause.find(name) != std::string::npos; }),
+                           [&](const Sentence& name) { return cause.find(name) != std::string::npos; }),
             names.end());
-        if (!names.empty()) clauses.push_back({listed(names) + ' ' + predicate, names.size()});
+        if (!names.empty()) clauses.push_back({tell(listed(names), names.size() == 1), names.size()});
     }
     [[nodiscard]] bool isBlocked(const std::string& stand) const {
         return state.blocked.contains(stand.empty() ? state.stand.value_or("") : stand);
@@ -190,7 +204,7 @@ private:
         return true;
     }
 
-    const std::string& cause;
+    const Sentence& cause;
     const State& state;
     const Airframe& airframe;
 };
@@ -200,51 +214,61 @@ public:
     Reason(const State& before, const Airframe& described, bool afterPause)
         : state(before), airframe(described), resumed(afterPause) {}
 
-    std::string operator()(const StandReached& what) const {
-        const std::string stand = standName(airframe, what.stand);
-        return resumed ? "The round goes on at " + stand : stand + " was reached out of turn";
+    Sentence operator()(const StandReached& what) const {
+        const Sentence stand = standName(airframe, what.stand);
+        return resumed ? say("The round goes on at %1", stand) : say("%1 was reached out of turn", stand);
     }
-    std::string operator()(const Reopened& what) const {
-        return pointName(airframe, what.point) + " is to be settled again";
+    Sentence operator()(const Reopened& what) const {
+        return say("%1 is to be settled again", pointName(airframe, what.point));
     }
-    std::string operator()(const Asked& what) const {
+    Sentence operator()(const Asked& what) const {
         const Statement& said = what.statement;
         if (said.kind != Statement::Kind::lookAgain) return {};
-        return "Asked by " + said.who.name + ": look again at " + pointName(airframe, said.point);
+        return say("Asked by %1: look again at %2", said.who.name, pointName(airframe, said.point));
     }
-    std::string operator()(const Declined& what) const {
+    Sentence operator()(const Declined& what) const {
         const Ask* ask = state.ask(what.ask);
         if (ask == nullptr || ask->what.kind != Statement::Kind::lookAgain) return {};
-        return "The second look at " + pointName(airframe, ask->what.point) + " is declined";
+        return say("The second look at %1 is declined", pointName(airframe, ask->what.point));
     }
-    std::string operator()(const Settled& what) const {
-        return pointName(airframe, what.point) + " is " + toText(what.outcome);
+    Sentence operator()(const Settled& what) const {
+        const Sentence point = pointName(airframe, what.point);
+        switch (what.outcome) {
+        case Outcome::sound:
+            return say("%1 is sound", point);
+        case Outcome::finding:
+            return say("%1 is a finding", point);
+        case Outcome::notInspected:
+            break;
+        }
+        return say("%1 is not inspected", point);
     }
-    std::string operator()(const StandBlocked& what) const {
-        return standName(airframe, what.stand) + " can't be used";
+    Sentence operator()(const StandBlocked& what) const {
+        return say("%1 can't be used", standName(airframe, what.stand));
     }
-    std::string operator()(const StandFree& what) const {
-        return standName(airframe, what.stand) + " can be used again";
+    Sentence operator()(const StandFree& what) const {
+        return say("%1 can be used again", standName(airframe, what.stand));
     }
-    std::string operator()(const AreaMarked& what) const { return areaName(what.why) + " is in the way"; }
-    std::string operator()(const AreaCleared& what) const {
+    Sentence operator()(const AreaMarked& what) const { return say("%1 is in the way", areaName(what.why)); }
+    Sentence operator()(const AreaCleared& what) const {
         const auto area = state.marked.find(what.area);
         if (area == state.marked.end()) return {};
-        return areaName(area->second.why) + " isn't in the way any more";
+        return say("%1 isn't in the way any more", areaName(area->second.why));
     }
-    std::string operator()(const Light& what) const {
-        return what.low ? "The light is low" : "The light is good again";
+    Sentence operator()(const Light& what) const {
+        return what.low ? say("The light is low") : say("The light is good again");
     }
-    std::string operator()(const Interrupted& what) const {
-        return what.again.empty() ? "" : "After an interruption";
+    Sentence operator()(const Interrupted& what) const {
+        return what.again.empty() ? Sentence() : say("After an interruption");
     }
-    std::string operator()(const QuickRun& what) const {
-        return what.again.empty() ? "" : "What was settled quickly is looked at again";
+    Sentence operator()(const QuickRun& what) const {
+        return what.again.empty() ? Sentence() : say("What was settled quickly is looked at again");
     }
-    std::string operator()(const Night& what) const {
-        return what.expected ? "The flight goes into the dark" : "The flight doesn't go into the dark";
+    Sentence operator()(const Night& what) const {
+        return what.expected ? say("The flight goes into the dark")
+                             : say("The flight doesn't go into the dark");
     }
-    template<class Other> std::string operator()(const Other& /*what*/) const { return {}; }
+    template<class Other> Sentence operator()(const Other& /*what*/) const { return {}; }
 
 private:
     const State& state;
@@ -254,24 +278,24 @@ private:
 
 } // namespace
 
-std::string because(const State& before, const Airframe& airframe, const What& what, bool resumed) {
+Sentence because(const State& before, const Airframe& airframe, const What& what, bool resumed) {
     return std::visit(Reason(before, airframe, resumed), what);
 }
 
-std::string whatMoved(const std::string& cause, const std::vector<walk::Step>& known,
-                      const std::vector<walk::Step>& anew, const State& state, const Airframe& airframe) {
+Sentence whatMoved(const Sentence& cause, const std::vector<walk::Step>& known,
+                   const std::vector<walk::Step>& anew, const State& state, const Airframe& airframe) {
     Teller teller(cause, state, airframe);
     teller.tellPoints(known, anew);
     teller.tellVisits(known, anew);
     const auto& clauses = teller.clauses;
-    if (clauses.empty()) return cause + (cause.ends_with('.') ? "" : ".");
-    std::string words = cause + ": " + clauses[0].words;
+    if (clauses.empty()) return ended(cause);
+    Sentence words = say("%1: %2", cause, clauses[0].words);
     for (std::size_t i = 1; i < std::min(clauses.size(), mostClauses); ++i)
-        words += ". " + clauses[i].words;
+        words = say("%1. %2", std::move(words), clauses[i].words);
     std::size_t more = 0;
     for (std::size_t i = mostClauses; i < clauses.size(); ++i)
         more += clauses[i].count;
-    return words + (more == 0 ? "." : ", and " + std::to_string(more) + " more.");
+    return more == 0 ? ended(std::move(words)) : say("%1, and %2 more.", std::move(words), figure(more));
 }
 
 } // namespace ambit::round

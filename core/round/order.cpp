@@ -22,7 +22,7 @@ bool leavesOut(const State& state, const Airframe& airframe) {
 }
 
 /// In a pause a point can be asked for again; what is left is ordered when the round goes on.
-std::string askedMeanwhile(const State& before, const Airframe& airframe) {
+Sentence askedMeanwhile(const State& before, const Airframe& airframe) {
     for (auto ask = before.asks.rbegin(); ask != before.asks.rend(); ++ask)
         if (ask->isOpen() && ask->what.kind == Statement::Kind::lookAgain)
             return because(before, airframe, Asked{0, ask->what, {}}, true);
@@ -45,23 +45,24 @@ Result<std::vector<walk::Step>> firstPlan(const Airframe& airframe, const std::s
 
 Result<Planned> towardsZone(const State& state, const Airframe& airframe, const std::string& zone) {
     const airframe::Zone* described = airframe.zone(zone);
-    if (described == nullptr) return fail(ErrorCode::notFound, "The airframe has no such zone.", zone);
+    if (described == nullptr) return fail(ErrorCode::notFound, say("The airframe has no such zone."), zone);
     const bool left = std::any_of(state.points.begin(), state.points.end(), [&](const auto& one) {
         return !one.second.settled && airframe.point(one.first)->zone == zone;
     });
     if (!left)
-        return fail(ErrorCode::refused, "Nothing is left to settle at “" + described->name + "”.", zone);
+        return fail(ErrorCode::refused, say("Nothing is left to settle at %1.", quoted(described->name)),
+                    zone);
     walk::Situation now = situation(state, airframe);
     now.firstZone = zone;
     const auto known = remaining(state, airframe);
     auto plan = walk::keepingTo(known, airframe, state.opened.walk, now);
     if (!plan) return tl::unexpected(plan.error());
-    const std::string cause = "“" + described->name + "” is wanted next";
+    const Sentence cause = say("%1 is wanted next", quoted(described->name));
     return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
 }
 
 Result<std::optional<Planned>> reordered(const State& state, const Airframe& airframe,
-                                         const std::string& cause) {
+                                         const Sentence& cause) {
     const auto known = remaining(state, airframe);
     auto plan = walk::keepingTo(known, airframe, state.opened.walk, situation(state, airframe));
     if (!plan) return tl::unexpected(plan.error());
@@ -69,7 +70,7 @@ Result<std::optional<Planned>> reordered(const State& state, const Airframe& air
     return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
 }
 
-std::string causeOf(const State& before, const Airframe& airframe, const What& what, bool resumed) {
+Sentence causeOf(const State& before, const Airframe& airframe, const What& what, bool resumed) {
     if (std::holds_alternative<Resumed>(what)) return askedMeanwhile(before, airframe);
     if (before.phase == Phase::paused) return {}; // nobody goes anywhere: ordered when the round goes on
     const auto* asked = std::get_if<Asked>(&what);

@@ -19,15 +19,15 @@ namespace ambit::round {
 /// (walk::keepingTo): a pilot's habit is worth that. Its `why` is `cause` and what moved, in words. nullopt
 /// where the known order stays. `cause`: the beginning of a sentence, without its full stop.
 [[nodiscard]] Result<std::optional<Planned>> reordered(const State& state, const airframe::Airframe& airframe,
-                                                       const std::string& cause);
+                                                       const Sentence& cause);
 
 /// Why the rest may have to be ordered anew after `what`, for `reordered`: a stand reached out of turn (or
 /// after a pause, elsewhere), blocked or freed, an area marked or cleared, the light, a point re-opened,
 /// asked for again (in a pause: with Resumed) or that declined, or said as not inspected where the plan
 /// leaves something out. "" where the order stays as it is. `before`: the state that `what` met; `resumed`:
 /// the round was resumed just before it.
-[[nodiscard]] std::string causeOf(const State& before, const airframe::Airframe& airframe, const What& what,
-                                  bool resumed);
+[[nodiscard]] Sentence causeOf(const State& before, const airframe::Airframe& airframe, const What& what,
+                               bool resumed);
 
 /// Can the rest of the plan be walked as it stands, and does it settle everything that is left? Cheap; a new
 /// order may still leave something out, where it can't be reached.

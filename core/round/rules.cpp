@@ -20,29 +20,26 @@ bool contains(const std::vector<std::string>& list, const std::string& id) {
     return std::find(list.begin(), list.end(), id) != list.end();
 }
 
-tl::unexpected<Error> refuse(std::string what, std::string where = {}, std::string remedy = {}) {
+tl::unexpected<Error> refuse(Sentence what, std::string where = {}, Sentence remedy = {}) {
     return fail(ErrorCode::refused, std::move(what), std::move(where), std::move(remedy));
 }
 
-std::string quoted(const std::string& name) {
-    return "“" + name + "”";
-}
-
-std::string nameOf(const Airframe& airframe, const std::string& pointId) {
+Sentence nameOf(const Airframe& airframe, const std::string& pointId) {
     const Point* point = airframe.point(pointId);
     return quoted(point == nullptr ? pointId : point->name);
 }
 
-std::string standNames(const Airframe& airframe, const std::vector<std::string>& ids) {
-    std::string names;
+Sentence standNames(const Airframe& airframe, const std::vector<std::string>& ids) {
+    Sentence names;
     for (const std::string& id : ids) {
         const airframe::Stand* stand = airframe.stand(id);
-        names += (names.empty() ? "" : " or ") + quoted(stand == nullptr ? id : stand->name);
+        Sentence name = quoted(stand == nullptr ? id : stand->name);
+        names = names.empty() ? std::move(name) : say("%1 or %2", std::move(names), std::move(name));
     }
     return names;
 }
 
-std::string standName(const Airframe& airframe, const std::string& id) {
+Sentence standName(const Airframe& airframe, const std::string& id) {
     return standNames(airframe, {id});
 }
 
@@ -50,9 +47,8 @@ std::string standName(const Airframe& airframe, const std::string& id) {
 Result<void> isUsable(const State& state, const Airframe& airframe, const std::string& stand) {
     const auto blocked = state.blocked.find(stand);
     if (blocked == state.blocked.end()) return {};
-    return refuse(standName(airframe, stand) + " can't be used: " + blocked->second.why +
-                      (blocked->second.why.ends_with('.') ? "" : "."),
-                  stand, "If it can be used again, say so first.");
+    return refuse(say("%1 can't be used: %2", standName(airframe, stand), ended(blocked->second.why)), stand,
+                  say("If it can be used again, say so first."));
 }
 
 bool standsAt(const State& state, const std::vector<std::string>& stands) {
@@ -62,7 +58,8 @@ bool standsAt(const State& state, const std::vector<std::string>& stands) {
 /// The point of this walk, or why not.
 Result<const Point*> pointOf(const State& state, const Airframe& airframe, const std::string& id) {
     const Point* point = airframe.point(id);
-    if (point == nullptr || !state.points.contains(id)) return refuse("This walk has no such point.", id);
+    if (point == nullptr || !state.points.contains(id))
+        return refuse(say("This walk has no such point."), id);
     return point;
 }
 
@@ -88,29 +85,28 @@ bool opensInWalk(const State& state, const Airframe& airframe, const std::string
 Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const Point& point,
                            const std::vector<std::string>& told = {}) {
     if (!standsAt(state, point.stands)) {
-        return refuse(quoted(point.name) + " is settled from " + standNames(airframe, point.stands) + '.',
-                      point.id, "Go there first.");
+        return refuse(say("%1 is settled from %2.", quoted(point.name), standNames(airframe, point.stands)),
+                      point.id, say("Go there first."));
     }
     if (auto usable = isUsable(state, airframe, *state.stand); !usable) return usable;
     for (const auto& [settingId, stateId] : point.when) {
         if (state.settings.at(settingId) == stateId) continue;
         const airframe::Setting& setting = *airframe.setting(settingId);
-        return refuse(quoted(point.name) + " needs " + setting.name + ": " + setting.state(stateId)->name +
-                          '.',
-                      point.id, "Change the setting first.");
+        return refuse(say("%1 needs %2: %3.", quoted(point.name), setting.name, setting.state(stateId)->name),
+                      point.id, say("Change the setting first."));
     }
     for (const std::string& earlier : airframe.before(point)) {
         const auto found = state.points.find(earlier);
         if (found == state.points.end() || found->second.settled || contains(told, earlier)) continue;
-        return refuse(nameOf(airframe, earlier) + " comes before " + quoted(point.name) + '.', point.id,
-                      "Settle it first.");
+        return refuse(say("%1 comes before %2.", nameOf(airframe, earlier), quoted(point.name)), point.id,
+                      say("Settle it first."));
     }
     for (const std::string& id : point.through) {
         if (state.openings.at(id).owed || !opensInWalk(state, airframe, id) || opens(airframe, told, id))
             continue;
-        return refuse(quoted(airframe.opening(id)->name) + " is closed; " + quoted(point.name) +
-                          " is seen through it.",
-                      point.id, "Open it, or settle the point as not inspected.");
+        return refuse(say("%1 is closed; %2 is seen through it.", quoted(airframe.opening(id)->name),
+                          quoted(point.name)),
+                      point.id, say("Open it, or settle the point as not inspected."));
     }
     return {};
 }
@@ -118,19 +114,19 @@ Result<void> mayBeLookedAt(const State& state, const Airframe& airframe, const P
 Result<void> valueFits(const Point& point, const Settled& settled) {
     if (!point.limit) {
         if (!settled.value) return {};
-        return refuse(quoted(point.name) + " isn't measured.", point.id, "Leave the value out.");
+        return refuse(say("%1 isn't measured.", quoted(point.name)), point.id, say("Leave the value out."));
     }
     if (!settled.value) {
-        return refuse(quoted(point.name) + " is measured and has no value.", point.id,
-                      "Give its " + point.limit->quantity + " in " + point.limit->unit + '.');
+        return refuse(say("%1 is measured and has no value.", quoted(point.name)), point.id,
+                      say("Give its %1 in %2.", point.limit->quantity, point.limit->unit));
     }
     const auto value = Decimal::parse(*settled.value);
     if (!value) return tl::unexpected(value.error());
     if (settled.outcome != Outcome::sound || judge::against(*point.limit, *value) == judge::Verdict::within)
         return {};
-    return refuse(*settled.value + ' ' + point.limit->unit + " is out of the limit (" +
-                      judge::toText(*point.limit) + "): that isn't sound.",
-                  point.id, "Measure again, or settle it as a finding.");
+    return refuse(say("%1 %2 is out of the limit (%3): that isn't sound.", figure(*settled.value),
+                      point.limit->unit, judge::toText(*point.limit)),
+                  point.id, say("Measure again, or settle it as a finding."));
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Settled& settled) {
@@ -138,19 +134,21 @@ Result<void> may(const State& state, const Airframe& airframe, const Settled& se
     if (!found) return tl::unexpected(found.error());
     const Point& point = **found;
     if (state.points.at(point.id).settled) {
-        return refuse(quoted(point.name) + " is settled already.", point.id, "Re-open it first.");
+        return refuse(say("%1 is settled already.", quoted(point.name)), point.id, say("Re-open it first."));
     }
     if (settled.outcome == Outcome::notInspected) {
-        if (settled.why.empty()) return refuse("Not inspected needs a reason.", point.id, "Say why.");
+        if (settled.why.empty())
+            return refuse(say("Not inspected needs a reason."), point.id, say("Say why."));
         return {};
     }
     if (auto looked = mayBeLookedAt(state, airframe, point); !looked) return looked;
     if (auto fits = valueFits(point, settled); !fits) return fits;
     if (settled.outcome == Outcome::sound) return {};
-    if (settled.words.empty()) return refuse("A finding needs words.", point.id, "Say what was found.");
+    if (settled.words.empty())
+        return refuse(say("A finding needs words."), point.id, say("Say what was found."));
     if (point.finding == Severity::grounds && settled.severity != Severity::grounds) {
-        return refuse("A finding at " + quoted(point.name) + " grounds the aircraft.", point.id,
-                      "Give it the class “grounds”.");
+        return refuse(say("A finding at %1 grounds the aircraft.", quoted(point.name)), point.id,
+                      say("Give it the class “grounds”."));
     }
     return {};
 }
@@ -159,45 +157,45 @@ Result<void> may(const State& state, const Airframe& airframe, const Settled& se
 // -------------------------------------------------------------------------------------------------
 
 Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Opened& /*what*/) {
-    return refuse("This round is opened already.");
+    return refuse(say("This round is opened already."));
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Planned& planned) {
-    if (planned.why.empty()) return refuse("A new order needs a reason.");
+    if (planned.why.empty()) return refuse(say("A new order needs a reason."));
     return checkPlan(airframe, state.opened.walk, planned.plan);
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const StandReached& reached) {
     const airframe::Stand* stand = airframe.stand(reached.stand);
-    if (stand == nullptr) return refuse("The airframe has no such stand.", reached.stand);
+    if (stand == nullptr) return refuse(say("The airframe has no such stand."), reached.stand);
     if (auto usable = isUsable(state, airframe, stand->id); !usable) return usable;
     if (stand->onlyFrom.empty() || state.stand == reached.stand || standsAt(state, stand->onlyFrom))
         return {};
-    return refuse(quoted(stand->name) + " is reached only from " + standNames(airframe, stand->onlyFrom) +
-                      '.',
-                  stand->id, "Go there first.");
+    return refuse(
+        say("%1 is reached only from %2.", quoted(stand->name), standNames(airframe, stand->onlyFrom)),
+        stand->id, say("Go there first."));
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const SettingChanged& changed) {
     const airframe::Setting* setting = airframe.setting(changed.setting);
-    if (setting == nullptr) return refuse("The airframe has no such setting.", changed.setting);
+    if (setting == nullptr) return refuse(say("The airframe has no such setting."), changed.setting);
     const std::string& from = state.settings.at(setting->id);
     const airframe::SettingChange* change = setting->change(from, changed.to);
     if (change == nullptr) {
-        return refuse(setting->name + " can't be brought from “" + from + "” to “" + changed.to + "”.",
+        return refuse(say("%1 can't be brought from “%2” to “%3”.", setting->name, from, changed.to),
                       setting->id);
     }
     if (!standsAt(state, change->stands)) {
-        return refuse(setting->name + " is changed from " + standNames(airframe, change->stands) + '.',
-                      setting->id, "Go there first.");
+        return refuse(say("%1 is changed from %2.", setting->name, standNames(airframe, change->stands)),
+                      setting->id, say("Go there first."));
     }
     if (auto usable = isUsable(state, airframe, *state.stand); !usable) return usable;
     for (const std::string& need : change->needs) {
         const auto point = state.points.find(need);
         if (point == state.points.end() || point->second.outcome() == Outcome::sound) continue;
-        return refuse(setting->name + " may be changed only when " + nameOf(airframe, need) +
-                          " is settled sound.",
-                      setting->id, "Settle it first.");
+        return refuse(
+            say("%1 may be changed only when %2 is settled sound.", setting->name, nameOf(airframe, need)),
+            setting->id, say("Settle it first."));
     }
     return {};
 }
@@ -205,17 +203,20 @@ Result<void> may(const State& state, const Airframe& airframe, const SettingChan
 Result<void> may(const State& state, const Airframe& airframe, const Reopened& reopened) {
     const auto point = pointOf(state, airframe, reopened.point);
     if (!point) return tl::unexpected(point.error());
-    if (reopened.why.empty()) return refuse("Re-opening needs a reason.", reopened.point, "Say why.");
+    if (reopened.why.empty())
+        return refuse(say("Re-opening needs a reason."), reopened.point, say("Say why."));
     if (!state.points.at(reopened.point).settled)
-        return refuse(quoted((*point)->name) + " isn't settled; it can't be re-opened.", reopened.point);
+        return refuse(say("%1 isn't settled; it can't be re-opened.", quoted((*point)->name)),
+                      reopened.point);
     return {};
 }
 
 Result<void> mayOpening(const State& state, const Airframe& airframe, const std::string& id, bool owed) {
     const airframe::Opening* opening = airframe.opening(id);
-    if (opening == nullptr) return refuse("The airframe has no such opening.", id);
+    if (opening == nullptr) return refuse(say("The airframe has no such opening."), id);
     if (state.openings.at(id).owed == owed) return {};
-    return refuse(quoted(opening->name) + (owed ? " isn't open." : " is open already."), id);
+    const Sentence name = quoted(opening->name);
+    return refuse(owed ? say("%1 isn't open.", name) : say("%1 is open already.", name), id);
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const OpeningMade& made) {
@@ -232,11 +233,11 @@ Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Pau
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Resumed& /*what*/) {
     if (state.phase == Phase::paused) return {};
-    return refuse("The round isn't paused.");
+    return refuse(say("The round isn't paused."));
 }
 
 Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Note& note) {
-    if (note.words.empty()) return refuse("A note needs words.");
+    if (note.words.empty()) return refuse(say("A note needs words."));
     return {};
 }
 
@@ -245,48 +246,49 @@ Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Not
 
 Result<void> may(const State& state, const Airframe& airframe, const StandBlocked& blocked) {
     if (airframe.stand(blocked.stand) == nullptr)
-        return refuse("The airframe has no such stand.", blocked.stand);
+        return refuse(say("The airframe has no such stand."), blocked.stand);
     if (blocked.why.empty())
-        return refuse("A stand that can't be used needs a reason.", blocked.stand, "Say why.");
+        return refuse(say("A stand that can't be used needs a reason."), blocked.stand, say("Say why."));
     if (!state.blocked.contains(blocked.stand)) return {};
-    return refuse(standName(airframe, blocked.stand) + " is blocked already.", blocked.stand);
+    return refuse(say("%1 is blocked already.", standName(airframe, blocked.stand)), blocked.stand);
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const StandFree& usable) {
     if (airframe.stand(usable.stand) == nullptr)
-        return refuse("The airframe has no such stand.", usable.stand);
+        return refuse(say("The airframe has no such stand."), usable.stand);
     if (state.blocked.contains(usable.stand)) return {};
-    return refuse(standName(airframe, usable.stand) + " isn't blocked.", usable.stand);
+    return refuse(say("%1 isn't blocked.", standName(airframe, usable.stand)), usable.stand);
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const AreaMarked& marked) {
     const std::string number = std::to_string(marked.area);
     if (marked.area != state.areasEver + 1) {
-        return refuse("The next area to be marked is number " + std::to_string(state.areasEver + 1) + '.',
+        return refuse(say("The next area to be marked is number %1.", std::to_string(state.areasEver + 1)),
                       number);
     }
-    if (marked.why.empty()) return refuse("A marked area needs a reason.", number, "Say what is there.");
+    if (marked.why.empty())
+        return refuse(say("A marked area needs a reason."), number, say("Say what is there."));
     if (state.marked.size() >= mostMarked) {
-        return refuse("More than " + std::to_string(mostMarked) + " areas can't be marked.", number,
-                      "Clear one, or mark one larger area.");
+        return refuse(say("More than %1 areas can't be marked.", std::to_string(mostMarked)), number,
+                      say("Clear one, or mark one larger area."));
     }
     const airframe::Outline outline = outlineOf(marked.outline);
-    if (const auto fault = airframe::faultOf(outline)) return refuse(*fault, number, "Mark it again.");
+    if (const auto fault = airframe::faultOf(outline)) return refuse(*fault, number, say("Mark it again."));
     const airframe::Place here =
         state.stand ? airframe.stand(*state.stand)->at : airframe.walk(state.opened.walk)->start;
     if (!airframe::isInside(here, outline)) return {};
-    return refuse("The marked area covers where you stand.", number, "Mark it beside you.");
+    return refuse(say("The marked area covers where you stand."), number, say("Mark it beside you."));
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const AreaCleared& cleared) {
     if (state.marked.contains(cleared.area)) return {};
-    return refuse("There is no marked area number " + std::to_string(cleared.area) + '.',
+    return refuse(say("There is no marked area number %1.", std::to_string(cleared.area)),
                   std::to_string(cleared.area));
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Light& light) {
     if (state.lightLow != light.low) return {};
-    return refuse(light.low ? "The light is low already." : "The light is good already.");
+    return refuse(light.low ? say("The light is low already.") : say("The light is good already."));
 }
 
 // --- what somebody who follows asks
@@ -296,57 +298,58 @@ Result<void> may(const State& state, const Airframe& airframe, const Asked& aske
     const Statement& said = asked.statement;
     const auto next = static_cast<std::int64_t>(state.asks.size()) + 1;
     if (asked.ask != next)
-        return refuse("What is asked next has number " + std::to_string(next) + '.',
+        return refuse(say("What is asked next has number %1.", std::to_string(next)),
                       std::to_string(asked.ask));
     if (asked.ask > mostAsks)
-        return refuse("More than " + std::to_string(mostAsks) + " things can't be asked in a round.");
-    if (said.round != state.id) return refuse("This was said of another round.", said.round);
+        return refuse(say("More than %1 things can't be asked in a round.", std::to_string(mostAsks)));
+    if (said.round != state.id) return refuse(say("This was said of another round."), said.round);
     const bool again = std::any_of(state.asks.begin(), state.asks.end(),
                                    [&](const Ask& ask) { return ask.what.id == said.id; });
-    if (again) return refuse("This was said already.", said.id, "Say it anew if it is meant again.");
+    if (again)
+        return refuse(say("This was said already."), said.id, say("Say it anew if it is meant again."));
     if (!said.point.empty())
         if (const auto point = pointOf(state, airframe, said.point); !point)
             return tl::unexpected(point.error());
     if (said.kind == Statement::Kind::lookAgain) {
-        if (said.point.empty()) return refuse("A look again needs a point.", {}, "Say where.");
+        if (said.point.empty()) return refuse(say("A look again needs a point."), {}, say("Say where."));
     } else if (said.words.empty()) {
-        return refuse("This needs words.");
+        return refuse(say("This needs words."));
     }
     if (said.kind == Statement::Kind::remark || state.openAskCount() < mostOpenAsks) return {};
-    return refuse(std::to_string(mostOpenAsks) + " things are asked already that are still open.", {},
-                  "Wait until one is settled, answered or declined.");
+    return refuse(say("%1 things are asked already that are still open.", std::to_string(mostOpenAsks)), {},
+                  say("Wait until one is settled, answered or declined."));
 }
 
 Result<const Ask*> openAsk(const State& state, std::int64_t number) {
     const Ask* ask = state.ask(number);
     const std::string name = std::to_string(number);
-    if (ask == nullptr) return refuse("Nothing was asked with number " + name + '.', name);
+    if (ask == nullptr) return refuse(say("Nothing was asked with number %1.", name), name);
     if (ask->isOpen()) return ask;
-    return refuse(ask->became == Ask::Became::told ? "A remark needs no answer."
-                                                   : "What was asked with number " + name + " isn't open.",
+    return refuse(ask->became == Ask::Became::told ? say("A remark needs no answer.")
+                                                   : say("What was asked with number %1 isn't open.", name),
                   name);
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Answered& answered) {
     const auto ask = openAsk(state, answered.ask);
     if (!ask) return tl::unexpected(ask.error());
-    if (answered.words.empty()) return refuse("An answer needs words.", std::to_string(answered.ask));
+    if (answered.words.empty()) return refuse(say("An answer needs words."), std::to_string(answered.ask));
     if ((*ask)->what.kind == Statement::Kind::question) return {};
-    return refuse("To look again at " + nameOf(airframe, (*ask)->what.point) + " isn't answered with words.",
-                  std::to_string(answered.ask), "Settle the point again, or decline with a reason.");
+    return refuse(say("To look again at %1 isn't answered with words.", nameOf(airframe, (*ask)->what.point)),
+                  std::to_string(answered.ask), say("Settle the point again, or decline with a reason."));
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Declined& declined) {
     if (const auto ask = openAsk(state, declined.ask); !ask) return tl::unexpected(ask.error());
     if (declined.why.empty())
-        return refuse("Declining needs a reason.", std::to_string(declined.ask), "Say why.");
+        return refuse(say("Declining needs a reason."), std::to_string(declined.ask), say("Say why."));
     return {};
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Alone& /*what*/) {
     if (state.lastSeq == 1) return {};
-    return refuse("A round is walked on one's own from its beginning.", {},
-                  "Open a new round to walk it on your own.");
+    return refuse(say("A round is walked on one's own from its beginning."), {},
+                  say("Open a new round to walk it on your own."));
 }
 
 // --- no free hand, interrupted, in the dark
@@ -354,14 +357,14 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Alone& 
 
 Result<void> may(const State& state, const Airframe& airframe, const PortionBegun& begun) {
     if (begun.points.empty() || begun.points.size() > mostInPortion)
-        return refuse("A portion has 1 to " + std::to_string(mostInPortion) + " points.");
+        return refuse(say("A portion has 1 to %1 points.", std::to_string(mostInPortion)));
     std::vector<std::string> told;
     for (const std::string& id : begun.points) {
         const auto point = pointOf(state, airframe, id);
         if (!point) return tl::unexpected(point.error());
         if (state.points.at(id).settled || contains(told, id))
-            return refuse(quoted((*point)->name) +
-                              (contains(told, id) ? " stands in the portion twice." : " is settled already."),
+            return refuse(contains(told, id) ? say("%1 stands in the portion twice.", quoted((*point)->name))
+                                             : say("%1 is settled already.", quoted((*point)->name)),
                           id);
         if (auto looked = mayBeLookedAt(state, airframe, **point, told); !looked) return looked;
         told.push_back(id);
@@ -371,20 +374,20 @@ Result<void> may(const State& state, const Airframe& airframe, const PortionBegu
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const PortionEnded& /*what*/) {
     if (state.portion && state.portion->running) return {};
-    return refuse("Nothing is being looked at in a portion.");
+    return refuse(say("Nothing is being looked at in a portion."));
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Interrupted& interrupted) {
     const BackRule& rule = interrupted.rule;
     if (rule.from == BackRule::From::points && (rule.points < 1 || rule.points > mostBack))
-        return refuse("One goes back by 1 to " + std::to_string(mostBack) + " points.");
-    if (interrupted.seconds < 0) return refuse("An interruption takes no less than no time.");
+        return refuse(say("One goes back by 1 to %1 points.", std::to_string(mostBack)));
+    if (interrupted.seconds < 0) return refuse(say("An interruption takes no less than no time."));
     if (interrupted.again == askedBack(state, airframe, rule)) return {};
-    return refuse("That isn't what the rule asks for again.");
+    return refuse(say("That isn't what the rule asks for again."));
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const QuickRun& run) {
-    if (state.quickRun) return refuse("This was asked about once in this round.");
+    if (state.quickRun) return refuse(say("This was asked about once in this round."));
     std::vector<std::string> counting; // settled in it, and still
     std::int64_t looked = 0;
     for (const auto& [id, point] : state.points)
@@ -398,7 +401,7 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const QuickRu
     const std::set<std::string> once(run.again.begin(), run.again.end());
     if (looked == run.points && run.last <= state.lastSeq && isThere && once.size() == run.again.size())
         return {};
-    return refuse("These points were not settled there.");
+    return refuse(say("These points were not settled there."));
 }
 
 Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Clock& /*clock*/) {
@@ -407,33 +410,35 @@ Result<void> may(const State& /*state*/, const Airframe& /*airframe*/, const Clo
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Night& night) {
     if (state.night != night.expected) return {};
-    return refuse(night.expected ? "The flight goes into the dark already."
-                                 : "The flight doesn't go into the dark.");
+    return refuse(night.expected ? say("The flight goes into the dark already.")
+                                 : say("The flight doesn't go into the dark."));
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {
     const auto obstacles = against(state, airframe, concluded.fit);
     if (obstacles.empty()) return {};
-    const std::string more = obstacles.size() > 1
-                                 ? " And " + std::to_string(obstacles.size() - 1) + " more stand against it."
-                                 : "";
-    return refuse(std::string("The round can't be concluded as ") + (concluded.fit ? "fit" : "not fit") +
-                      ": " + toText(obstacles.front(), airframe) + more,
-                  obstacles.front().id, "Settle what is left, close what is open, answer what is asked.");
+    const Sentence first = toText(obstacles.front(), airframe);
+    const std::size_t more = obstacles.size() - 1;
+    const Sentence one = concluded.fit ? say("The round can't be concluded as fit: %1", first)
+                                       : say("The round can't be concluded as not fit: %1", first);
+    return refuse(more == 0 ? one : joined(one, say("And %1 more stand against it.", figure(more))),
+                  obstacles.front().id,
+                  say("Settle what is left, close what is open, answer what is asked."));
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Withdrawn& withdrawn) {
-    if (state.phase != Phase::concluded) return refuse("There is no conclusion to withdraw.");
-    if (withdrawn.why.empty()) return refuse("Withdrawing a conclusion needs a reason.", {}, "Say why.");
+    if (state.phase != Phase::concluded) return refuse(say("There is no conclusion to withdraw."));
+    if (withdrawn.why.empty())
+        return refuse(say("Withdrawing a conclusion needs a reason."), {}, say("Say why."));
     return {};
 }
 
 Result<void> may(const State& state, const Airframe& /*airframe*/, const Signed& signature) {
     if (state.phase != Phase::concluded)
-        return refuse("Only a concluded round can be signed.", {}, "Conclude it first.");
+        return refuse(say("Only a concluded round can be signed."), {}, say("Conclude it first."));
     if (signature.name == state.opened.who.name) return {};
-    return refuse("The round is " + state.opened.who.name + "'s; the key is " + signature.name + "'s.", {},
-                  "Sign with the key of the person who walked it.");
+    return refuse(say("The round is %1's; the key is %2's.", state.opened.who.name, signature.name), {},
+                  say("Sign with the key of the person who walked it."));
 }
 
 /// May this kind of event happen in this phase of a round at all?
@@ -444,17 +449,17 @@ Result<void> fitsPhase(Phase phase, const What& what) {
         return {};
     case Phase::paused:
         if (is.template operator()<Resumed, Note, Asked, Answered, Declined>()) return {};
-        return refuse("The round is paused.", {}, "Resume it first.");
+        return refuse(say("The round is paused."), {}, say("Resume it first."));
     case Phase::concluded:
         if (is.template operator()<Withdrawn, Signed>()) return {};
         if (is.template operator()<Asked>())
-            return refuse("The round is concluded: nothing more can be asked in it.", {},
-                          "Ask for the conclusion to be taken back first.");
-        return refuse("The round is concluded.", {}, "Withdraw the conclusion first.");
+            return refuse(say("The round is concluded: nothing more can be asked in it."), {},
+                          say("Ask for the conclusion to be taken back first."));
+        return refuse(say("The round is concluded."), {}, say("Withdraw the conclusion first."));
     case Phase::sealed:
         break;
     }
-    return refuse("The round is signed and sealed; nothing can be added.", {}, "Open a new round.");
+    return refuse(say("The round is signed and sealed; nothing can be added."), {}, say("Open a new round."));
 }
 
 /// Who is up there, or on the way, has no hand for it.
@@ -464,8 +469,8 @@ Result<void> fitsPortion(const State& state, const What& what) {
     if (is.template
         operator()<PortionEnded, Paused, Resumed, Note, Asked, Answered, Declined, Light, Clock>())
         return {};
-    return refuse("A portion is being looked at: nothing is settled meanwhile.", {},
-                  "Say first that you are down again.");
+    return refuse(say("A portion is being looked at: nothing is settled meanwhile."), {},
+                  say("Say first that you are down again."));
 }
 
 } // namespace
@@ -473,7 +478,7 @@ Result<void> fitsPortion(const State& state, const What& what) {
 Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
                        const std::vector<walk::Step>& plan) {
     const airframe::Walk* walk = airframe.walk(walkId);
-    if (walk == nullptr) return fail(ErrorCode::notFound, "The airframe has no such walk.", walkId);
+    if (walk == nullptr) return fail(ErrorCode::notFound, say("The airframe has no such walk."), walkId);
     for (std::size_t i = 0; i < plan.size(); ++i) {
         bool known = false;
         if (const auto* go = std::get_if<walk::Go>(&plan[i])) known = airframe.stand(go->stand) != nullptr;
@@ -483,7 +488,7 @@ Result<void> checkPlan(const Airframe& airframe, const std::string& walkId,
             known = setting != nullptr && setting->state(set->to) != nullptr;
         }
         if (!known) {
-            return fail(ErrorCode::notFound, "The plan names something that this walk doesn't have.",
+            return fail(ErrorCode::notFound, say("The plan names something that this walk doesn't have."),
                         "step " + std::to_string(i + 1));
         }
     }

@@ -64,6 +64,6 @@ struct Obstacle {
 /// Points of the last look that count, but after which something was settled, set, opened or closed.
 [[nodiscard]] std::vector<std::string> lookedTooEarly(const State& state, const airframe::Airframe& airframe);
 
-[[nodiscard]] std::string toText(const Obstacle& obstacle, const airframe::Airframe& airframe);
+[[nodiscard]] Sentence toText(const Obstacle& obstacle, const airframe::Airframe& airframe);
 
 } // namespace ambit::round

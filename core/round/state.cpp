@@ -233,20 +233,20 @@ void enact(State& state, const Airframe& /*airframe*/, const Signed& signature, 
 /// What the opening event must agree with in the airframe.
 Result<void> checkOpened(const Airframe& airframe, const Opened& opened) {
     if (opened.airframe != airframe.id || opened.airframeSha256 != airframe.sha256) {
-        return fail(ErrorCode::conflict, "This round was opened with another airframe description.",
-                    opened.airframeSha256, "Use the description it was opened with.");
+        return fail(ErrorCode::conflict, say("This round was opened with another airframe description."),
+                    opened.airframeSha256, say("Use the description it was opened with."));
     }
     if (airframe.walk(opened.walk) == nullptr)
-        return fail(ErrorCode::notFound, "The airframe has no such walk.", opened.walk);
+        return fail(ErrorCode::notFound, say("The airframe has no such walk."), opened.walk);
     std::set<std::string> seen;
     for (const CounterReading& reading : opened.counters) {
         if (airframe.counter(reading.id) == nullptr)
-            return fail(ErrorCode::notFound, "The airframe has no such counter.", reading.id);
+            return fail(ErrorCode::notFound, say("The airframe has no such counter."), reading.id);
         if (!seen.insert(reading.id).second)
-            return fail(ErrorCode::refused, "This counter is read twice.", reading.id);
+            return fail(ErrorCode::refused, say("This counter is read twice."), reading.id);
         const auto value = Decimal::parse(reading.value);
         if (!value || *value < Decimal())
-            return fail(ErrorCode::refused, "A counter reads zero or more, in digits.", reading.id);
+            return fail(ErrorCode::refused, say("A counter reads zero or more, in digits."), reading.id);
     }
     return checkPlan(airframe, opened.walk, opened.plan);
 }
@@ -289,7 +289,7 @@ std::vector<std::string> State::owed() const {
 Result<State> begin(const Airframe& airframe, const Event& first) {
     const auto* opened = std::get_if<Opened>(&first.what);
     if (opened == nullptr || first.seq != 1) {
-        return fail(ErrorCode::invalid, "A round begins with the event “opened”, number 1.",
+        return fail(ErrorCode::invalid, say("A round begins with the event “opened”, number 1."),
                     "event " + std::to_string(first.seq));
     }
     if (auto checked = checkOpened(airframe, *opened); !checked) return tl::unexpected(checked.error());
@@ -325,7 +325,7 @@ Result<void> apply(State& state, const Airframe& airframe, const Event& event) {
 }
 
 Result<State> fold(const Airframe& airframe, const std::vector<Event>& events) {
-    if (events.empty()) return fail(ErrorCode::invalid, "This round has no events.");
+    if (events.empty()) return fail(ErrorCode::invalid, say("This round has no events."));
     auto state = begin(airframe, events.front());
     for (std::size_t i = 1; state && i < events.size(); ++i) {
         auto applied = apply(*state, airframe, events[i]);

@@ -45,7 +45,7 @@ public:
     }
 
 private:
-    tl::unexpected<Error> bad(std::string what, ErrorCode code = ErrorCode::syntax) const {
+    tl::unexpected<Error> bad(Sentence what, ErrorCode code = ErrorCode::syntax) const {
         return fail(code, std::move(what), "line " + std::to_string(line),
                     "Give a TSPLIB file of type SOP with a full matrix of weights.");
     }

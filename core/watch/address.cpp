@@ -27,7 +27,7 @@ Result<Address> Address::v4From(std::string_view text) {
         const auto [stop, error] = std::from_chars(at, end, bytes[i]);
         const bool isLast = i + 1 == bytes.size();
         if (leadingZero || error != std::errc() || (isLast ? stop != end : stop == end || *stop != '.'))
-            return fail(ErrorCode::syntax, "An address like 192.168.1.7 is expected here.");
+            return fail(ErrorCode::syntax, say("An address like 192.168.1.7 is expected here."));
         at = stop + (isLast ? 0 : 1);
     }
     return v4(bytes);

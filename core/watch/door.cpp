@@ -23,9 +23,9 @@ Result<std::string> Door::invite(std::span<const std::uint8_t> random, Tick now)
                     "A one-time word needs " + std::to_string(wordBytes) + " random bytes.");
     if (peers.size() >= mostPeers)
         return fail(ErrorCode::refused,
-                    std::to_string(mostPeers) + " devices may watch already, which is as many as there is "
-                                                "room for.",
-                    {}, "Take one back first.");
+                    say("%1 devices may watch already, which is as many as there is room for.",
+                        std::to_string(mostPeers)),
+                    {}, say("Take one back first."));
     LetterWriter letters;
     letters.add(random.first(wordBytes));
     word = letters.end();
@@ -72,33 +72,36 @@ bool Door::isTheWord(std::string_view given) const {
     return !word.empty() && CRYPTO_memcmp(ours.data(), theirs.data(), ours.size()) == 0;
 }
 
-Refused Door::refused(std::string what, Tick notBefore) const {
-    return {{ErrorCode::refused, std::move(what), {}, "Ask the walker for a new invitation."}, notBefore};
+Refused Door::refused(Sentence what, Tick notBefore) const {
+    return {{ErrorCode::refused, std::move(what), {}, say("Ask the walker for a new invitation.")},
+            notBefore};
 }
 
 Answer Door::knock(const Knock& knock, Tick now) {
     expire(now);
-    if (!isSha256(knock.who.certificateSha256)) return refused("This device has shown no certificate.", now);
+    if (!isSha256(knock.who.certificateSha256))
+        return refused(say("This device has shown no certificate."), now);
     if (knows(knock.who.certificateSha256)) {
         // It needs no word; one that it shows all the same has been used.
         if (isTheWord(knock.word)) kill(Ending::used);
         return Admitted{false};
     }
     if (!word.empty())
-        return knock.word.empty() ? refused("This device isn't known here, and shows no invitation.", now)
-                                  : takeWord(knock, now);
+        return knock.word.empty()
+                   ? refused(say("This device isn't known here, and shows no invitation."), now)
+                   : takeWord(knock, now);
     switch (ended) {
     case Ending::used:
-        return refused("The last invitation has been used; it serves once.", now);
+        return refused(say("The last invitation has been used; it serves once."), now);
     case Ending::old:
-        return refused("The last invitation is older than five minutes.", now);
+        return refused(say("The last invitation is older than five minutes."), now);
     case Ending::guessed:
-        return refused("The last invitation is void: too many wrong words were tried.", now);
+        return refused(say("The last invitation is void: too many wrong words were tried."), now);
     case Ending::closed:
     case Ending::none:
         break;
     }
-    return refused("This device isn't known here, and nobody is invited now.", now);
+    return refused(say("This device isn't known here, and nobody is invited now."), now);
 }
 
 Answer Door::takeWord(const Knock& knock, Tick now) {
@@ -114,8 +117,8 @@ Refused Door::wrongWord(Tick now) {
     ++wrong;
     free = Tick{std::max(free.ms, now.ms) + wait};
     if (wrong >= mostWrong) kill(Ending::guessed);
-    return refused("This isn't the invitation's word (wrong word " + std::to_string(wrong) + " of " +
-                       std::to_string(mostWrong) + ").",
+    return refused(say("This isn't the invitation's word (wrong word %1 of %2).", std::to_string(wrong),
+                       std::to_string(mostWrong)),
                    free);
 }
 

@@ -79,7 +79,7 @@ private:
 
     void expire(Tick now);
     void kill(Ending how);
-    [[nodiscard]] Refused refused(std::string what, Tick notBefore) const;
+    [[nodiscard]] Refused refused(Sentence what, Tick notBefore) const;
     [[nodiscard]] bool isTheWord(std::string_view given) const;
     Answer takeWord(const Knock& knock, Tick now);
     Refused wrongWord(Tick now);

@@ -24,7 +24,7 @@ std::string fitForPeople(const std::string& text) {
         if (isPlainText(one)) fit += one;
         at += length;
     }
-    return fit.empty() ? "No reason given." : fit;
+    return fit.empty() ? say("No reason given.") : fit;
 }
 
 Json toJson(const std::vector<File>& files) {

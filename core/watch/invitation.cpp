@@ -69,17 +69,17 @@ std::uint64_t hexValue(char digit) {
 }
 
 Result<void> check(const Invitation& invitation) {
-    const auto refuse = [](const char* what) { return fail(ErrorCode::invalid, what); };
+    const auto refuse = [](Sentence what) { return fail(ErrorCode::invalid, std::move(what)); };
     if (invitation.addresses.empty() || invitation.addresses.size() > mostAddresses)
-        return refuse("An invitation names one to eight addresses.");
+        return refuse(say("An invitation names one to eight addresses."));
     if (!std::all_of(invitation.addresses.begin(), invitation.addresses.end(),
                      [](const Address& address) { return address.isReachable(); }))
-        return refuse("An invitation names an address that no other device can reach.");
-    if (invitation.port == 0) return refuse("An invitation names a port from 1 to 65535.");
+        return refuse(say("An invitation names an address that no other device can reach."));
+    if (invitation.port == 0) return refuse(say("An invitation names a port from 1 to 65535."));
     if (invitation.fingerprint.size() != hashDigits || !isHex(invitation.fingerprint))
-        return refuse("An invitation is made with the whole SHA-256 of a certificate, in hex.");
+        return refuse(say("An invitation is made with the whole SHA-256 of a certificate, in hex."));
     if (invitation.word.size() != wordLetters || !areLetters(invitation.word))
-        return refuse("An invitation's word has eight letters.");
+        return refuse(say("An invitation's word has eight letters."));
     return {};
 }
 
@@ -87,8 +87,8 @@ Result<void> check(const Invitation& invitation) {
 // ------------------------------------------------------------------------------------------------
 
 tl::unexpected<Error> notOurs() {
-    return fail(ErrorCode::syntax, "This is no invitation to watch, or only a part of one.", {},
-                "Scan the code again, or type the letters under it.");
+    return fail(ErrorCode::syntax, say("This is no invitation to watch, or only a part of one."), {},
+                say("Scan the code again, or type the letters under it."));
 }
 
 std::string upper(std::string text) {
@@ -147,7 +147,7 @@ Result<Invitation> readQr(std::string_view text) {
         return fail(ErrorCode::unsupported,
                     "This invitation is of version " + std::string(its.substr(0, 9)) +
                         "; this Ambit reads version 1.",
-                    {}, "Bring both devices to the same Ambit.");
+                    {}, say("Bring both devices to the same Ambit."));
     if (its != qrVersion || parts.size() != 5) return notOurs();
     Invitation invitation;
     const std::string_view port = parts[1];
@@ -176,8 +176,9 @@ Result<std::string> meant(std::string_view text) {
         if (c == ' ' || c == '-' || c == '\n' || c == '\t' || c == '\r') continue;
         const auto value = tolerantValueOf(c);
         if (!value || letters.size() > 64)
-            return fail(ErrorCode::syntax, "This is no code to watch by: it has other letters, or too many.",
-                        {}, "Type the letters as they stand on the walker's device.");
+            return fail(ErrorCode::syntax,
+                        say("This is no code to watch by: it has other letters, or too many."), {},
+                        say("Type the letters as they stand on the walker's device."));
         letters += letterOf(*value);
     }
     return letters;
@@ -186,9 +187,9 @@ Result<std::string> meant(std::string_view text) {
 Result<Invitation> readTyped(std::string_view text) {
     const auto letters = meant(text);
     if (!letters) return tl::unexpected(letters.error());
-    const auto wrong = [](std::string what) {
+    const auto wrong = [](Sentence what) {
         return fail(ErrorCode::invalid, std::move(what), {},
-                    "Compare it with the walker's device, group by group.");
+                    say("Compare it with the walker's device, group by group."));
     };
     // Few letters say how many there must be; what they say counts only once the check has held.
     LetterReader reader(*letters);
@@ -198,14 +199,15 @@ Result<Invitation> readTyped(std::string_view text) {
     const bool isKnown = itsVersion == typedVersion && network < networks.size();
     const Layout layout = layoutFor(networks[std::min(network, networks.size() - 1)].hostBits, usual);
     if (isKnown && letters->size() != layout.letters + checks)
-        return wrong("This code has " + std::to_string(letters->size()) + " letters where " +
-                     std::to_string(layout.letters + checks) + " are expected.");
-    if (letters->size() <= checks) return wrong("This code is too short.");
+        return wrong(say("This code has %1 letters where %2 are expected.", std::to_string(letters->size()),
+                         std::to_string(layout.letters + checks)));
+    if (letters->size() <= checks) return wrong(say("This code is too short."));
     const std::string_view body = std::string_view(*letters).substr(0, letters->size() - checks);
-    if (checkLetters(body) != letters->substr(body.size())) return wrong("A letter of this code is wrong.");
+    if (checkLetters(body) != letters->substr(body.size()))
+        return wrong(say("A letter of this code is wrong."));
     if (!isKnown)
-        return fail(ErrorCode::unsupported, "This code is of a later version.", {},
-                    "Bring both devices to the same Ambit.");
+        return fail(ErrorCode::unsupported, say("This code is of a later version."), {},
+                    say("Bring both devices to the same Ambit."));
 
     Invitation invitation;
     const auto host = static_cast<std::uint32_t>(reader.take(networks[network].hostBits));
@@ -222,7 +224,7 @@ Result<Invitation> readTyped(std::string_view text) {
     // One code for one value.
     const bool isShortest = networkOf(number) == network && (usual || invitation.port != usualPort);
     if (!isShortest || invitation.port == 0 || !invitation.addresses.front().isReachable())
-        return wrong("This code names an address that no device has.");
+        return wrong(say("This code names an address that no device has."));
     return invitation;
 }
 
@@ -245,8 +247,8 @@ Result<std::string> typedCode(const Invitation& invitation) {
     const auto address = std::find_if(invitation.addresses.begin(), invitation.addresses.end(),
                                       [](const Address& one) { return one.isV4(); });
     if (address == invitation.addresses.end())
-        return fail(ErrorCode::invalid, "There is no code to type for an IPv6 address.", {},
-                    "Scan the QR code instead.");
+        return fail(ErrorCode::invalid, say("There is no code to type for an IPv6 address."), {},
+                    say("Scan the QR code instead."));
     const std::size_t network = networkOf(address->number());
     const bool usual = invitation.port == usualPort;
     const Layout layout = layoutFor(networks[network].hostBits, usual);

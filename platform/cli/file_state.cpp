@@ -55,7 +55,7 @@ Json toJson(const file::KnownKey& one) {
     return json;
 }
 
-Json toJson(const AircraftFile& its, const std::vector<std::string>& against,
+Json toJson(const AircraftFile& its, const std::vector<Sentence>& against,
             const std::vector<file::Item>& due) {
     Json json{{"against", against},       {"discrepancies", Json::array()}, {"counters", Json::object()},
               {"parts", Json::array()},   {"inspections", Json::object()},  {"heads", its.heads},
@@ -100,7 +100,7 @@ Json toJson(const AircraftFile& its, const std::vector<std::string>& against,
     return json;
 }
 
-void print(const std::string& registration, const AircraftFile& its, const std::vector<std::string>& against,
+void print(const std::string& registration, const AircraftFile& its, const std::vector<Sentence>& against,
            const std::vector<file::Item>& due) {
     std::cout << registration << ": " << its.pages.size() << " records\n\nStands against fit\n";
     if (against.empty()) std::cout << "  nothing in the file; the pilot in command looks and decides\n";
@@ -163,7 +163,7 @@ int archiveState(const ArchiveOptions& options) {
     if (!described) return complain(described.error());
     const auto due = *described ? file::comesDue(*its, **described, *date) : std::vector<file::Item>();
     auto against = file::standsAgainst(*its, ambit::toText(*date));
-    for (std::string& reason : file::standsAgainst(due))
+    for (Sentence& reason : file::standsAgainst(due))
         against.push_back(std::move(reason));
     if (options.json)
         std::cout << toJson(*its, against, due).dump() << '\n';

@@ -129,7 +129,7 @@ void AircraftFileView::take(Result<AircraftReading> reading) {
     awaited = false;
     last = reading ? std::make_shared<const AircraftReading>(std::move(*reading)) : nullptr;
     tell();
-    if (!reading) trouble = text(toText(reading.error()));
+    if (!reading) trouble = errorText(reading.error());
     if (opened != nullptr && !openDiscrepancy(opened->key())) closeDiscrepancy();
     emit changed();
 }

@@ -31,7 +31,7 @@ Result<AircraftReading> readAircraft(const archive::Archive& archive, const std:
     if (its) reading.file = std::move(*its);
     if (reading.airframe) reading.due = file::comesDue(reading.file, *reading.airframe, today);
     reading.against = file::standsAgainst(reading.file, toText(today));
-    for (std::string& reason : file::standsAgainst(reading.due))
+    for (Sentence& reason : file::standsAgainst(reading.due))
         reading.against.push_back(std::move(reason));
     return reading;
 }

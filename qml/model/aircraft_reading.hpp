@@ -13,7 +13,7 @@ struct AircraftReading {
     file::AircraftFile file;
     std::shared_ptr<const airframe::Airframe> airframe; ///< nullptr: only records of it are here
     std::vector<file::Item> due;                        ///< what comes first in front
-    std::vector<std::string> against;                   ///< what stands against *fit*, in words
+    std::vector<Sentence> against;                      ///< what stands against *fit*, in words
 };
 
 /// As the archive has it now; nullptr: it has only records of this aircraft.

@@ -72,7 +72,7 @@ Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view 
     auto* view = new RecordView(parent);
     view->recordId = text(id);
     view->registration = text(read.heading.registration);
-    view->kind = text(record::kindOf(read.entry));
+    view->kind = QString::fromLatin1(record::kindOf(read.entry));
     view->kindText = view::kindText(record::kindOf(read.entry));
     view->walkName = view->kindText;
     view->conclusionText = titleOf(read.entry);
@@ -122,7 +122,7 @@ void RecordView::verify(const std::string& id, std::string_view recordJson) {
     const auto report = record::verifyRecord(recordJson);
     verified = report.has_value() && report->sha256 == id;
     if (!report) {
-        verifiedText = tr("This record does not hold: %1").arg(text(toText(report.error())));
+        verifiedText = tr("This record does not hold: %1").arg(errorText(report.error()));
         return;
     }
     for (const auto& one : report->signatures)

@@ -60,7 +60,7 @@ QString Student::linkText() const {
     case watch::LinkState::over:
         break;
     }
-    return stateWhy.what.empty() ? tr("Ended.") : text(toText(stateWhy));
+    return stateWhy.what.empty() ? tr("Ended.") : errorText(stateWhy);
 }
 
 // --- the round --------------------------------------------------------------------------------------------

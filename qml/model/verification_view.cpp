@@ -82,7 +82,7 @@ void VerificationView::take(Result<Verdict> verdict) {
         broken << row(isRecord ? one.sha256 : std::string(),
                       isRecord ? nameOf(one.sha256, list)
                                : tr("Kept as %1").arg(text(one.sha256.substr(0, 12))),
-                      text(toText(one.error)));
+                      errorText(one.error));
     }
     for (const file::Hole& hole : found.holes)
         missing << row(hole.sha256, nameOf(hole.sha256, list),

@@ -55,6 +55,11 @@ QString accessText(airframe::Access access) {
     return {};
 }
 
+/// The catalogue's own language: pages are drawn in English whatever the device speaks.
+QLocale spoken() {
+    return QLocale(Words::tr("en", "the language of this catalogue, ISO 639-1"));
+}
+
 QDateTime local(Instant at, int offsetMinutes) {
     return QDateTime::fromMSecsSinceEpoch(at.ms, Qt::OffsetFromUTC, offsetMinutes * 60);
 }
@@ -126,7 +131,7 @@ QString clockText(Instant at, int offsetMinutes) {
 }
 
 QString dayText(Instant at, int offsetMinutes) {
-    return QLocale(QLocale::English).toString(local(at, offsetMinutes), QStringLiteral("d MMM yyyy, HH:mm"));
+    return spoken().toString(local(at, offsetMinutes), Words::tr("d MMM yyyy, HH:mm"));
 }
 
 QString fingerprintText(const std::string& sha256) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "airframe/airframe.hpp"
+#include "model/sentence.hpp"
 #include "round/state.hpp"
 
 #include <QString>
