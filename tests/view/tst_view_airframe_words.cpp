@@ -95,8 +95,13 @@ private slots:
             seen.look(round);
             QVERIFY(house.touchCard());
         }
-        QVERIFY(seen.sound.size() > 60 && seen.stands.size() > 15 && seen.owed.size() >= 10 &&
-                !seen.how.empty());
+        QVERIFY2(seen.sound.size() > 60 && seen.stands.size() > 10 && seen.owed.size() >= 8 &&
+                     !seen.how.empty(),
+                 qPrintable(QStringLiteral("%1 %2 %3 %4")
+                                .arg(seen.sound.size())
+                                .arg(seen.stands.size())
+                                .arg(seen.owed.size())
+                                .arg(seen.how.size())));
         const Json all = Json::parse(readFile(file).value()).at("translations").at("de");
         for (const auto* texts : {&seen.sound, &seen.unsound, &seen.why, &seen.cautions, &seen.names,
                                   &seen.stands, &seen.owed, &seen.how})
@@ -159,8 +164,7 @@ private slots:
         QVERIFY(round.settleByKey(round::Outcome::finding));
         QVERIFY(house.walkTo(QStringLiteral("last-look"))); // from here it can't be settled any more
         QCOMPARE(house.app->hands()->unworded().front().toMap().value("name").toString(),
-                 german(written().points.front().name).isEmpty() ? QString()
-                                                                 : QStringLiteral("Heckausleger, links"));
+                 QStringLiteral("Heckausleger, links"));
         QVERIFY(house.app->hands()->putIntoWords(QStringLiteral("boom.left"), QStringLiteral("Delle")));
         const auto& last = round.openRound().events().back();
         const auto* note = std::get_if<round::Note>(&last.what);
@@ -202,9 +206,9 @@ private slots:
         house.app->setLanguage(QStringLiteral("de"));
         QVERIFY(house.begin());
         QVERIFY(house.walkTo(QStringLiteral("boom.left")));
-        QVERIFY(house.app->round()->settleFinding(QStringLiteral("Delle"), false, {}, {}));
+        QVERIFY(house.app->round()->settleFinding(QStringLiteral("Delle"), true, {}, {}));
         QVERIFY(house.walkTo({}));
-        QVERIFY(house.app->round()->conclude(true, {}));
+        QVERIFY(house.app->round()->conclude(false, QStringLiteral("Delle")));
         QVERIFY(house.app->signing()->newKey(QStringLiteral("Robin Example"),
                                              QStringLiteral("a good passphrase")));
         QVERIFY(house.app->signing()->sign(QStringLiteral("a good passphrase")));
