@@ -200,6 +200,49 @@ private slots:
         QCOMPARE(logOf(house), log);
     }
 
+    /// A round walked again, and two laid side by side, are told in the language spoken now.
+    void whatIsOpenChangesToo() {
+        House house;
+        QVERIFY(house.wholeRound());
+        house.app->leaveRound();
+        house.passMinutes(60);
+        QVERIFY(house.begin());
+        QVERIFY(house.walkTo(QStringLiteral("boom.left")));
+        QVERIFY(house.app->round()->settleFinding(QStringLiteral("Dent"), true, {}, {}));
+        QVERIFY(house.walkTo({}));
+        QVERIFY(house.app->round()->conclude(false, QStringLiteral("Dent")));
+        QVERIFY(house.app->signing()->sign(QStringLiteral("a good passphrase")));
+        const auto records = house.archive->records("OX-DEMO").value();
+        QCOMPARE(records.size(), std::size_t{2});
+        const QString newer = QString::fromStdString(records.front().sha256);
+        const QString older = QString::fromStdString(records.back().sha256);
+        QVERIFY(house.app->beside()->lay(older, newer));
+        const auto differing = [&] {
+            const QVariantList all = house.app->beside()->property("differing").toList();
+            return all.size() == 1 ? all.front().toMap().value("name").toString() : QString();
+        };
+        QCOMPARE(differing(), QStringLiteral("Tail boom, left"));
+        QVERIFY(house.app->watch()->showReplay(newer));
+        view::FollowedRound& again = *house.app->watch()->replay();
+        QCOMPARE(again.walkName(), QStringLiteral("Before the first flight"));
+        const auto names = [&] {
+            QStringList all;
+            for (const QVariant& point : again.points())
+                all << point.toMap().value("name").toString();
+            return all;
+        };
+        QVERIFY(names().contains(QStringLiteral("Tail boom, left")));
+        QSignalSpy told(&again, &view::FollowedRound::wordsChanged);
+        house.app->setLanguage(QStringLiteral("de"));
+        QCOMPARE(told.count(), 1);
+        QCOMPARE(differing(), QStringLiteral("Heckausleger, links"));
+        QCOMPARE(again.walkName(), german("Before the first flight"));
+        QVERIFY(names().contains(QStringLiteral("Heckausleger, links")));
+        QVERIFY(!names().contains(QStringLiteral("Tail boom, left")));
+        house.app->setLanguage(QStringLiteral("en"));
+        QVERIFY(names().contains(QStringLiteral("Tail boom, left")));
+    }
+
     /// Names that a record has as written, in the file and in the record's own view.
     void theFileIsGerman() {
         House house;
