@@ -41,6 +41,9 @@ template<class T> struct DraftDue {
     List<Span> spans;
 };
 
+/// Language (ISO 639-1) → text as written → text in it.
+using Translations = std::map<std::string, std::map<std::string, std::string>>;
+
 struct Draft {
     Airframe top; ///< what stands at the top of the file; its lists are those below
     List<Counter> counters;
@@ -55,6 +58,9 @@ struct Draft {
     List<DraftWalk> walks;
     List<DraftDue<Inspection>> inspections;
     List<DraftDue<LifeLimit>> lifeLimits;
+    Translations translations;
+
+    [[nodiscard]] const Repeat* repeatOf(const std::string& id) const; ///< nullptr: there is none
 };
 
 constexpr std::size_t mostPoints = 500;           ///< after repetition

@@ -6,17 +6,6 @@ namespace ambit::airframe {
 
 namespace {
 
-std::string fill(const std::string& text, const std::string& repeat, const std::string& with) {
-    const std::string placeholder = '{' + repeat + '}';
-    std::string filled;
-    std::size_t from = 0;
-    for (std::size_t at = 0; (at = text.find(placeholder, from)) != std::string::npos;
-         from = at + placeholder.size()) {
-        filled.append(text, from, at - from).append(with);
-    }
-    return filled.append(text, from);
-}
-
 /// Fills a text's placeholders and sees that it hasn't grown too long.
 class Filler {
 public:
@@ -109,17 +98,10 @@ Expanded single(const Item<DraftPoint>& from) {
     return expanded;
 }
 
-const Repeat* findRepeat(const Draft& draft, const std::string& id) {
-    const auto& items = draft.repeats.items;
-    const auto found =
-        std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.value.id == id; });
-    return found == items.end() ? nullptr : &found->value;
-}
-
 bool isTooMany(const Draft& draft) {
     std::size_t count = 0;
     for (const auto& item : draft.points.items) {
-        const Repeat* repeat = item.value.repeat ? findRepeat(draft, *item.value.repeat) : nullptr;
+        const Repeat* repeat = item.value.repeat ? draft.repeatOf(*item.value.repeat) : nullptr;
         count += repeat ? repeat->over.items.size() : 1;
     }
     return count > mostPoints;
@@ -132,7 +114,7 @@ void expandOne(const Draft& draft, const Item<DraftPoint>& item, Expansion& expa
         ids.push_back(expansion.points.back().point.id);
         return;
     }
-    const Repeat* repeat = findRepeat(draft, *item.value.repeat);
+    const Repeat* repeat = draft.repeatOf(*item.value.repeat);
     if (!repeat && draft.repeats.known && !item.value.repeat->empty()) {
         errors.add(pointerTo(item.at, "repeat"), "There is no repeat " + inQuotes(*item.value.repeat) + ".",
                    "Name one that exists, or add it.");
@@ -148,6 +130,23 @@ void expandOne(const Draft& draft, const Item<DraftPoint>& item, Expansion& expa
 }
 
 } // namespace
+
+std::string fill(const std::string& text, const std::string& repeat, const std::string& with) {
+    const std::string placeholder = '{' + repeat + '}';
+    std::string filled;
+    std::size_t from = 0;
+    for (std::size_t at = 0; (at = text.find(placeholder, from)) != std::string::npos;
+         from = at + placeholder.size()) {
+        filled.append(text, from, at - from).append(with);
+    }
+    return filled.append(text, from);
+}
+
+const Repeat* Draft::repeatOf(const std::string& id) const {
+    const auto found = std::find_if(repeats.items.begin(), repeats.items.end(),
+                                    [&](const auto& item) { return item.value.id == id; });
+    return found == repeats.items.end() ? nullptr : &found->value;
+}
 
 std::vector<std::string> resolve(const Expansion& expansion, const std::string& reference,
                                  const std::string& where, Errors& errors) {

@@ -8,6 +8,9 @@
 
 namespace ambit::airframe {
 
+/// `text` with every {repeat} in it replaced.
+[[nodiscard]] std::string fill(const std::string& text, const std::string& repeat, const std::string& with);
+
 /// A point of its own. Its lists other than `after` have the indices of those in the file ("" where
 /// unreadable).
 struct Expanded {

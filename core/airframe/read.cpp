@@ -1,6 +1,8 @@
 #include "airframe/read.hpp"
 
 #include "airframe/check.hpp"
+#include "airframe/texts.hpp"
+#include "airframe/translate.hpp"
 #include "base/files.hpp"
 #include "base/hash.hpp"
 
@@ -200,9 +202,12 @@ Airframe check(const Draft& draft, Errors& errors) {
     return airframe;
 }
 
-} // namespace
+struct File {
+    Draft draft;
+    Airframe airframe; ///< as written
+};
 
-Results<Airframe> read(std::string_view text) {
+Results<File> readWhole(std::string_view text) {
     const auto json = parseJson(text, {mostBytes, deepest});
     if (!json) {
         Error error = json.error();
@@ -211,10 +216,57 @@ Results<Airframe> read(std::string_view text) {
     }
     if (auto other = unknownKind(*json); !other.empty()) return tl::unexpected(std::move(other));
     Errors errors;
-    Airframe airframe = check(take(*json, errors), errors);
+    File file;
+    file.draft = take(*json, errors);
+    file.airframe = check(file.draft, errors);
     if (!errors.empty()) return tl::unexpected(sorted(std::move(errors.all()), text));
-    airframe.sha256 = sha256Hex(text);
+    file.airframe.sha256 = sha256Hex(text);
+    return file;
+}
+
+} // namespace
+
+Results<Airframe> read(std::string_view text) {
+    auto file = readWhole(text);
+    if (!file) return tl::unexpected(std::move(file.error()));
+    return std::move(file->airframe);
+}
+
+Results<Airframe> readIn(std::string_view text, const std::string& language) {
+    auto file = readWhole(text);
+    if (!file) return tl::unexpected(std::move(file.error()));
+    if (!translate(file->draft, language)) return std::move(file->airframe);
+    Errors none; // the translations are checked
+    Airframe airframe = made(file->draft, expand(file->draft, none));
+    airframe.sha256 = std::move(file->airframe.sha256);
     return airframe;
+}
+
+Results<Untranslated> untranslated(std::string_view text, const std::string& also) {
+    auto file = readWhole(text);
+    if (!file) return tl::unexpected(std::move(file.error()));
+    Untranslated all;
+    std::vector<std::string> languages;
+    for (const auto& [language, texts] : file->draft.translations)
+        languages.push_back(language);
+    if (!also.empty()) languages.push_back(also);
+    for (const std::string& language : languages)
+        all[language] = missing(file->draft, language);
+    return all;
+}
+
+void reword(Airframe& airframe, Airframe other) {
+    const auto texts = textsOf(airframe);
+    const auto others = textsOf(other);
+    if (airframe.sha256 != other.sha256 || texts.size() != others.size()) return;
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        *texts[i] = std::move(*others[i]);
+}
+
+Results<Untranslated> untranslatedFrom(const std::filesystem::path& path, const std::string& also) {
+    const auto text = readFile(path, mostBytes);
+    if (!text) return tl::unexpected(std::vector{text.error()});
+    return untranslated(*text, also);
 }
 
 Results<Airframe> readFrom(const std::filesystem::path& path) {

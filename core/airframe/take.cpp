@@ -1,4 +1,5 @@
 #include "airframe/draft.hpp"
+#include "airframe/translate.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -317,6 +318,7 @@ Draft take(const Json& json, Errors& errors) {
     draft.walks = fields.list("walks", 1, 20, takeWalk);
     draft.inspections = fields.list("inspections", 0, 100, takeInspection, optional);
     draft.lifeLimits = fields.list("lifeLimits", 0, 100, takeLifeLimit, optional);
+    draft.translations = takeTranslations(fields, draft);
     fields.finish();
     checkAllUnique(draft, errors);
     return draft;

@@ -115,10 +115,23 @@ std::vector<Error> planAll(const airframe::Airframe& airframe, Json& walks) {
     return errors;
 }
 
+/// As the airframe's `translations` want it: each text as written, and nothing yet in the other language.
+int printUntranslated(const CheckOptions& options) {
+    const auto all = airframe::untranslatedFrom(options.airframe, options.untranslated);
+    if (!all) return complain(all.error());
+    auto out = nlohmann::ordered_json::object(); // in the file's order
+    for (const std::string& text : all->at(options.untranslated))
+        out[text] = "";
+    std::cout << out.dump(2) << '\n';
+    return Exit::done;
+}
+
 } // namespace
 
 int check(const CheckOptions& options) {
+    if (!options.untranslated.empty()) return printUntranslated(options);
     const auto airframe = airframe::readFrom(options.airframe);
+    const auto untranslated = airframe::untranslatedFrom(options.airframe);
     std::vector<Error> errors;
     Json walks = Json::array();
     if (airframe)
@@ -130,6 +143,11 @@ int check(const CheckOptions& options) {
         for (const Error& error : errors)
             out["errors"].push_back(toJson(error));
         if (airframe) out["sha256"] = airframe->sha256;
+        if (untranslated) {
+            out["untranslated"] = Json::object();
+            for (const auto& [language, texts] : *untranslated)
+                out["untranslated"][language] = texts.size();
+        }
         std::cout << out.dump() << '\n';
     }
     if (!errors.empty()) return options.json ? exitCodeOf(errors.front()) : complain(errors);
@@ -140,6 +158,12 @@ int check(const CheckOptions& options) {
               << airframe->zones.size() << " zones\nsha256 " << airframe->sha256 << '\n';
     for (const airframe::Walk& walk : airframe->walks)
         std::cout << "walk " << walk.id << ": " << walk.points.size() << " points\n";
+    if (untranslated)
+        for (const auto& [language, texts] : *untranslated)
+            std::cout << "language " << language << ": "
+                      << (texts.empty() ? "complete"
+                                        : counted(static_cast<int>(texts.size()), "text") + " not translated")
+                      << '\n';
     return Exit::done;
 }
 

@@ -20,6 +20,7 @@ enum Exit {
 
 struct CheckOptions {
     std::string airframe;
+    std::string untranslated; ///< print what this language lacks, and nothing else; empty: the whole check
     bool json = false;
 };
 struct PlanOptions {

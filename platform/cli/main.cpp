@@ -3,16 +3,31 @@
 #include "cli/file_options.hpp"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 
 using namespace ambit::cli;
 
 namespace {
 
+CLI::Validator isLanguage() {
+    return {[](const std::string& code) {
+                const bool is = code.size() == 2 && std::all_of(code.begin(), code.end(),
+                                                                [](char c) { return c >= 'a' && c <= 'z'; });
+                return is ? std::string() : "'" + code + "' is not the two lower-case letters of a language";
+            },
+            "LANGUAGE"};
+}
+
 CLI::App* addCheck(CLI::App& app, CheckOptions& options) {
     auto* command =
         app.add_subcommand("check", "Read an airframe; name every error by its JSON pointer; plan each walk");
     command->add_option("airframe", options.airframe, "airframe.json")->required();
-    command->add_flag("--json", options.json, "for programs: {\"ok\", \"errors\", …}");
+    auto* json = command->add_flag("--json", options.json, "for programs: {\"ok\", \"errors\", …}");
+    command
+        ->add_option("--untranslated", options.untranslated,
+                     "only print the texts that this language (\"de\") lacks, as JSON to be filled in")
+        ->check(isLanguage())
+        ->excludes(json);
     return command;
 }
 

@@ -24,9 +24,9 @@ QVariantMap named(const std::string& id, const std::string& name) {
     return {{QStringLiteral("id"), text(id)}, {QStringLiteral("name"), text(name)}};
 }
 
-QVariantMap rowOf(const file::Item& item) {
+QVariantMap rowOf(const AircraftReading& reading, const file::Item& item) {
     return {{QStringLiteral("id"), text(item.id)},
-            {QStringLiteral("name"), text(item.name)},
+            {QStringLiteral("name"), text(nameOf(reading, item))},
             {QStringLiteral("verdict"), QString::fromLatin1(judge::toText(item.due.verdict))},
             {QStringLiteral("verdictText"), verdictText(item.due.verdict)},
             {QStringLiteral("words"), text(item.words)},
@@ -135,11 +135,11 @@ void AircraftFileView::take(Result<AircraftReading> reading) {
 }
 
 QVariantMap AircraftFileView::row(const file::Discrepancy& one) const {
-    QString where = text(one.zone);
+    QString where = text(zoneNameOf(*last, one));
     if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
     return {{QStringLiteral("key"), keyOf(one.id)},
             {QStringLiteral("pointId"), text(one.id.point)},
-            {QStringLiteral("name"), text(one.name)},
+            {QStringLiteral("name"), text(nameOf(*last, one))},
             {QStringLiteral("where"), where},
             {QStringLiteral("words"), text(one.found.words)},
             {QStringLiteral("stateText"), stateText(one, last->airframe.get())},
@@ -172,7 +172,7 @@ void AircraftFileView::tell() {
                 (state == State::rectified ? putRight : open) << map;
             }
     for (const file::Item& item : last->due)
-        due << rowOf(item);
+        due << rowOf(*last, item);
     const int offset = services->now().offsetMinutes;
     places = placesOf(*last);
     for (const file::KnownKey& one : its.keys)
@@ -204,7 +204,7 @@ bool AircraftFileView::openDiscrepancy(const QString& key) {
     for (const file::Discrepancy& one : last->file.discrepancies) {
         if (keyOf(one.id) != key) continue;
         closeDiscrepancy();
-        opened = new DiscrepancyView(one, last->airframe.get(), services->now(), this);
+        opened = new DiscrepancyView(one, *last, services->now(), this);
         emit discrepancyChanged();
         return true;
     }

@@ -1,6 +1,7 @@
 #include "model/aircraft_model.hpp"
 
-#include "airframe/read.hpp"
+#include "model/language.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/words.hpp"
 
 namespace ambit::view {
@@ -24,29 +25,21 @@ void AircraftModel::refresh() {
 
 /// What the airframe's text alone can tell is read once an airframe, not once a look.
 Result<AircraftModel::Kind> AircraftModel::kindOf(const std::string& sha256) {
-    if (const auto known = kinds.find(sha256); known != kinds.end()) return known->second;
-    const auto description = services->archive.airframeText(sha256);
-    if (!description) return tl::unexpected(description.error());
-    const auto airframe = airframe::read(*description);
-    if (!airframe) return tl::unexpected(airframe.error().front());
-    Kind kind{QString::fromLatin1(airframe::toText(airframe->category)), {}};
+    const std::pair its(sha256, Language::spoken());
+    if (const auto known = kinds.find(its); known != kinds.end()) return known->second;
+    const auto airframe = airframeShown(services->archive, sha256);
+    if (!airframe) return tl::unexpected(airframe.error());
+    Kind kind{text(airframe->name), QString::fromLatin1(airframe::toText(airframe->category)), {}};
     for (const auto& walk : airframe->walks)
         kind.walks.emplace(walk.id, text(walk.name));
-    return kinds.emplace(sha256, std::move(kind)).first->second;
+    return kinds.emplace(its, std::move(kind)).first->second;
 }
 
 Result<AircraftModel::Row> AircraftModel::rowOf(const archive::Aircraft& aircraft) {
     const auto kind = kindOf(aircraft.airframeSha256);
     if (!kind) return tl::unexpected(kind.error());
     const Instant now = services->now().at;
-    Row row{text(aircraft.registration),
-            text(aircraft.serial),
-            text(aircraft.airframeName),
-            kind->category,
-            {},
-            {},
-            {},
-            {}};
+    Row row{text(aircraft.registration), text(aircraft.serial), kind->name, kind->category, {}, {}, {}, {}};
     const auto rounds = services->archive.rounds(aircraft.registration);
     if (!rounds) return tl::unexpected(rounds.error());
     const auto open =

@@ -44,8 +44,8 @@ private:
         [[nodiscard]] const QString& key() const { return registration; }
         friend bool operator==(const Row&, const Row&) = default;
     };
-    struct Kind {
-        QString category;
+    struct Kind { ///< in the language of the screens
+        QString name, category;
         std::map<std::string, QString> walks; ///< id → name
     };
     [[nodiscard]] Result<Kind> kindOf(const std::string& airframeSha256);
@@ -53,7 +53,7 @@ private:
 
     const Services* services;
     Report report;
-    std::map<std::string, Kind> kinds; ///< by the airframe's hash
+    std::map<std::pair<std::string, QString>, Kind> kinds; ///< by the airframe's hash and the language
     std::vector<Row> rows;
 };
 

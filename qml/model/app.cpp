@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/files.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/words.hpp"
 #include "round/order.hpp"
 
@@ -218,7 +219,12 @@ void App::setLanguage(const QString& code) {
     chosenLanguage = code;
     if (services.settings != nullptr) services.settings->setValue(languageKey, code);
     texts.speak(spokenLanguage());
-    emit languageChanged(); // the engine's own texts
+    if (lastDescribed) {
+        lastDescribed =
+            std::make_shared<const airframe::Airframe>(airframeShown(services.archive, *lastDescribed));
+        compared.sayIn(lastDescribed);
+    }
+    emit languageChanged(); // the engine's own texts, and what is asked for with it
     sayAnew();
 }
 
@@ -228,6 +234,9 @@ void App::sayAnew() {
     fileView.refresh();
     stateView.refresh();
     daylightHere.look();
+    if (fileView.record() != nullptr) fileView.open(fileView.record()->property("recordId").toString());
+    besideView.sayAnew();
+    watchView.sayAnew();
     if (current) current->sayAnew();
     for (QObject* view : findChildren<QObject*>())
         tellAll(*view);
@@ -271,12 +280,12 @@ const airframe::Airframe* App::described(const QString& registration) {
         return nullptr;
     }
     if (lastDescribed && lastDescribed->sha256 == aircraft->airframeSha256) return lastDescribed.get();
-    auto airframe = airframeOf(aircraft->airframeSha256);
+    auto airframe = airframeShown(services.archive, aircraft->airframeSha256);
     if (!airframe) {
         say(airframe.error());
         return nullptr;
     }
-    lastDescribed = std::move(*airframe);
+    lastDescribed = std::make_shared<const airframe::Airframe>(std::move(*airframe));
     return lastDescribed.get();
 }
 

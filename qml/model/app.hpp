@@ -147,10 +147,10 @@ signals:
 private:
     [[nodiscard]] Report reporter();
     [[nodiscard]] Result<archive::Aircraft> aircraftOf(const QString& registration) const;
-    [[nodiscard]] Result<std::unique_ptr<const airframe::Airframe>>
+    [[nodiscard]] Result<std::unique_ptr<const airframe::Airframe>> ///< as recorded
     airframeOf(const std::string& sha256) const;
     [[nodiscard]] const airframe::Airframe*
-    described(const QString& registration); ///< kept until another is asked for
+    described(const QString& registration); ///< as shown; kept until another is asked for
     [[nodiscard]] Result<void> goOn(const std::string& roundId);
     void take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round);
     void remember(const round::Person& person);

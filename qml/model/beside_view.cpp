@@ -1,6 +1,6 @@
 #include "model/beside_view.hpp"
 
-#include "airframe/read.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
 
@@ -98,8 +98,13 @@ bool BesideView::lay(const QString& firstRecord, const QString& secondRecord) {
     }();
     if (!done) report(done.error());
     laid = done.has_value();
+    laidRecords = {firstRecord, secondRecord};
     emit changed();
     return laid;
+}
+
+void BesideView::sayAnew() {
+    if (laid) (void)lay(QString(laidRecords.first), QString(laidRecords.second));
 }
 
 void BesideView::clear() {
@@ -108,10 +113,8 @@ void BesideView::clear() {
 }
 
 Result<void> BesideView::tell(const round::Beside& both) {
-    const auto description = services->archive.airframeText(both.first.opened.airframeSha256);
-    if (!description) return tl::unexpected(description.error());
-    const auto airframe = airframe::read(*description);
-    if (!airframe) return tl::unexpected(airframe.error().front());
+    const auto airframe = airframeShown(services->archive, both.first.opened.airframeSha256);
+    if (!airframe) return tl::unexpected(airframe.error());
     first = described(both.first);
     second = described(both.second);
     differing.clear();

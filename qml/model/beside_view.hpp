@@ -37,6 +37,7 @@ public:
     Q_INVOKABLE [[nodiscard]] QVariantList others(const QString& recordId) const;
     Q_INVOKABLE bool lay(const QString& firstRecord, const QString& secondRecord);
     Q_INVOKABLE void clear();
+    void sayAnew(); ///< another language is spoken
 
 signals:
     void changed();
@@ -48,6 +49,7 @@ private:
     const Services* services;
     Report report;
     bool laid = false;
+    std::pair<QString, QString> laidRecords;
     QVariantMap first, second;
     QVariantList differing, single, table;
     QString sameText, kappaText;

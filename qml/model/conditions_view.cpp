@@ -96,7 +96,7 @@ void ConditionsView::goBack(Cause cause, Instant since) {
                             round::askedBack(state(), round->openRound().airframe(), rule)};
     QStringList names;
     for (const std::string& id : what.again)
-        names << text(round->openRound().airframe().point(id)->name);
+        names << text(round->shown().point(id)->name);
     const QString words = view::interruptedText(what);
     if (!round->commit(std::move(what))) return;
     lastWords = words;

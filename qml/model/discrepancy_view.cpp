@@ -56,14 +56,14 @@ record::DiscrepancyId idOf(const QString& key) {
     return {key.left(colon).toStdString(), key.mid(colon + 1).toStdString()};
 }
 
-DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, const airframe::Airframe* airframe,
+DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, const AircraftReading& reading,
                                  LocalInstant now, QObject* parent)
-    : QObject(parent), itsKey(keyOf(one.id)), pointId(text(one.id.point)), name(text(one.name)),
-      where(text(one.zone)), words(text(one.found.words)), state(QString::fromLatin1(toText(one.state))),
-      stateText(view::stateText(one, airframe)), sinceText(view::sinceText(one, now.at)),
-      isOpen(one.isOpen()) {
+    : QObject(parent), itsKey(keyOf(one.id)), pointId(text(one.id.point)), name(text(nameOf(reading, one))),
+      where(text(zoneNameOf(reading, one))), words(text(one.found.words)),
+      state(QString::fromLatin1(toText(one.state))), stateText(view::stateText(one, reading.airframe.get())),
+      sinceText(view::sinceText(one, now.at)), isOpen(one.isOpen()) {
     if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
-    for (const Step& step : stepsOf(one, airframe))
+    for (const Step& step : stepsOf(one, reading.airframe.get()))
         life << QVariantMap{{QStringLiteral("what"), step.what},
                             {QStringLiteral("look"), QString::fromLatin1(step.look)},
                             {QStringLiteral("whenText"), dayText(step.word->at, now.offsetMinutes)},

@@ -1,8 +1,7 @@
 // One discrepancy's whole life: found, seen again, deferred or grounding, put right, seen sound.
 #pragma once
 
-#include "airframe/airframe.hpp"
-#include "file/file.hpp"
+#include "model/aircraft_reading.hpp"
 
 #include <QObject>
 #include <QVariant>
@@ -33,9 +32,9 @@ class DiscrepancyView : public QObject {
     /// first.
     Q_PROPERTY(QVariantList life MEMBER life CONSTANT)
 public:
-    /// `airframe`: for its names; nullptr if it isn't known.
-    DiscrepancyView(const file::Discrepancy& discrepancy, const airframe::Airframe* airframe,
-                    LocalInstant now, QObject* parent);
+    /// One of this reading.
+    DiscrepancyView(const file::Discrepancy& discrepancy, const AircraftReading& reading, LocalInstant now,
+                    QObject* parent);
 
     [[nodiscard]] QString key() const { return itsKey; }
 

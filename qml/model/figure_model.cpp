@@ -291,4 +291,9 @@ QHash<int, QByteArray> StandsModel::roleNames() const {
             {LookRole, "look"},       {BlockedRole, "blocked"}};
 }
 
+void FigureModel::sayAnew() {
+    zoneRows.sayAnew();
+    standRows.sayAnew();
+}
+
 } // namespace ambit::view

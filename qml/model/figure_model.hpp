@@ -121,6 +121,7 @@ public:
     FigureModel(const airframe::Airframe& airframe, const std::string& walkId, QObject* parent);
 
     void update(const Scene& scene);
+    void sayAnew(); ///< the airframe has other words now
 
     [[nodiscard]] QRectF bounds() const { return box; }
     [[nodiscard]] QVariantList parts() const { return drawn; }

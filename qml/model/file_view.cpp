@@ -1,8 +1,8 @@
 #include "model/file_view.hpp"
 
-#include "airframe/read.hpp"
 #include "archive/sealing.hpp"
 #include "model/aircraft_reading.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
 #include "record/entry.hpp"
@@ -66,10 +66,8 @@ Result<RecordView*> FileView::read(const std::string& recordId) {
     if (!events) return tl::unexpected(events.error());
     const auto* first = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);
     if (first == nullptr) return fail(ErrorCode::invalid, "This record's round was never opened.", recordId);
-    const auto description = services->archive.airframeText(first->airframeSha256);
-    if (!description) return tl::unexpected(description.error());
-    const auto airframe = airframe::read(*description);
-    if (!airframe) return tl::unexpected(airframe.error().front());
+    const auto airframe = airframeShown(services->archive, first->airframeSha256);
+    if (!airframe) return tl::unexpected(airframe.error());
     return RecordView::make(recordId, *json, *airframe, this);
 }
 

@@ -1,5 +1,6 @@
 #include "model/followed_round.hpp"
 
+#include "airframe/read.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
 #include "watch/attention.hpp"
@@ -107,13 +108,24 @@ Result<std::unique_ptr<FollowedRound>> FollowedRound::make(std::unique_ptr<const
 
 FollowedRound::FollowedRound(std::unique_ptr<const airframe::Airframe> description,
                              std::vector<round::Event> events, round::State state)
-    : airframe(std::move(description)), log(std::move(events)), last(std::move(state)),
-      figureModel(new FigureModel(*airframe, last.opened.walk, this)) {
+    : airframe(std::make_unique<airframe::Airframe>(*description)), log(std::move(events)),
+      last(std::move(state)), figureModel(new FigureModel(*airframe, last.opened.walk, this)) {
     connect(&ticker, &QTimer::timeout, this, &FollowedRound::tick);
     ticker.start(tickMs);
     measure();
     update();
     tellLog();
+}
+
+void FollowedRound::sayIn(airframe::Airframe other) {
+    airframe::reword(*airframe, std::move(other));
+    update();
+    tellLog();
+    figureModel->sayAnew();
+    hereRows.sayAnew();
+    emit wordsChanged();
+    emit grown();
+    emit momentChanged();
 }
 
 void FollowedRound::letGo(std::unique_ptr<FollowedRound> round) {

@@ -44,7 +44,7 @@ class FollowedRound : public QObject {
     QML_UNCREATABLE("WatchView makes it")
     Q_PROPERTY(QString roundId READ roundId CONSTANT)
     Q_PROPERTY(QString registration READ registration CONSTANT)
-    Q_PROPERTY(QString walkName READ walkName CONSTANT)
+    Q_PROPERTY(QString walkName READ walkName NOTIFY wordsChanged)
     Q_PROPERTY(QString person READ person CONSTANT)
     Q_PROPERTY(int pointCount READ pointCount CONSTANT)
     Q_PROPERTY(ambit::view::FigureModel* figure READ figure CONSTANT)
@@ -167,12 +167,15 @@ public:
     /// What the walker's clock says now, as far as it can be known: events come later than they were.
     [[nodiscard]] Instant walkerNow() const;
     void setNow(std::function<Instant()> clock) { now = std::move(clock); }
+    /// The same airframe in another language.
+    void sayIn(airframe::Airframe other);
     /// What an Image takes for a photo's hash, where it isn't the archive of records that has it.
     void setPhotoSource(std::function<QString(const std::string&)> from) { photoFrom = std::move(from); }
 
 signals:
     void momentChanged(); ///< other events are shown
     void grown();         ///< the log has
+    void wordsChanged();  ///< another language is spoken
     void playingChanged();
     void ticked(); ///< time goes on: each second, and with each event
 
@@ -189,7 +192,7 @@ private:
     void tick();
     void tellLog();
 
-    std::unique_ptr<const airframe::Airframe> airframe;
+    std::unique_ptr<airframe::Airframe> airframe; ///< in the language of the screens
     std::vector<round::Event> log;
     std::vector<std::int64_t> walkedMs; ///< at each event
     round::State last;                  ///< after the whole log

@@ -182,7 +182,7 @@ bool HandsView::putIntoWords(const QString& pointId, const QString& what) {
                             round::Reopened{id, tr("To be put into words.").toStdString()}};
     const bool isHere = round::apply(then, airframe(), open) && round::allowed(then, airframe(), settled);
     if (isHere) return round->commit(open.what) && round->commit(std::move(settled));
-    return round->commit(round::Note{airframe().point(id)->name + ": " + said});
+    return round->commit(round::Note{round->openRound().airframe().point(id)->name + ": " + said});
 }
 
 // --- read aloud -------------------------------------------------------------------------------------------

@@ -71,7 +71,7 @@ private:
     [[nodiscard]] Mode now() const;
     [[nodiscard]] std::vector<std::string> told() const; ///< points of the portion
     [[nodiscard]] const round::State& state() const { return round->openRound().state(); }
-    [[nodiscard]] const airframe::Airframe& airframe() const { return round->openRound().airframe(); }
+    [[nodiscard]] const airframe::Airframe& airframe() const { return round->shown(); }
     [[nodiscard]] QString cardWords() const;
     void follow(); ///< the card may be another one
     void say(const QString& what);

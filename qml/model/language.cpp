@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 #include <QScopedValueRollback>
 #include <QTranslator>
+#include <atomic>
 
 namespace ambit::view {
 
@@ -12,6 +13,10 @@ namespace {
 
 /// Drawing happens within a call: what other threads say meanwhile is not concerned.
 thread_local bool drawing = false;
+
+/// The last to speak, while it does; and what, of Language::all().
+std::atomic<const Language*> speaker = nullptr;
+std::atomic<qsizetype> spokenNow = 0;
 
 class Catalogue : public QTranslator {
 public:
@@ -27,7 +32,10 @@ Language::Language(const QString& code) {
     speak(code);
 }
 
-Language::~Language() = default; // a translator takes itself off
+Language::~Language() { // a translator takes itself off
+    const Language* self = this;
+    if (speaker.compare_exchange_strong(self, nullptr)) spokenNow = 0;
+}
 
 const QStringList& Language::all() {
     static const QStringList codes{QStringLiteral("en"), QStringLiteral("de")};
@@ -48,10 +56,17 @@ QString Language::nameOf(const QString& code) {
 
 void Language::speak(const QString& code) {
     catalogue.reset();
+    speaker = this;
+    spokenNow = 0;
     auto found = std::make_unique<Catalogue>();
     if (!found->load(QStringLiteral(":/languages/ambit_%1.qm").arg(code))) return;
     catalogue = std::move(found);
     QCoreApplication::installTranslator(catalogue.get());
+    spokenNow = all().indexOf(code);
+}
+
+QString Language::spoken() {
+    return all().value(spokenNow, all().constFirst());
 }
 
 record::DrawPages inEnglish(record::DrawPages draw) {

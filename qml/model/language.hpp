@@ -26,6 +26,10 @@ public:
     /// From now on, for texts asked for anew. A code that there is no catalogue for: English.
     void speak(const QString& code);
 
+    /// The code of what is spoken now, "en" where nobody speaks; for whoever looks words up elsewhere than in
+    /// a catalogue. On any thread.
+    [[nodiscard]] static QString spoken();
+
 private:
     std::unique_ptr<QTranslator> catalogue; ///< null: English
 };

@@ -47,6 +47,12 @@ void PlanComparison::show(const std::shared_ptr<const airframe::Airframe>& descr
     emit changed();
 }
 
+void PlanComparison::sayIn(const std::shared_ptr<const airframe::Airframe>& other) {
+    if (!airframe || !other || other->sha256 != airframe->sha256) return;
+    airframe = other;
+    emit changed();
+}
+
 void PlanComparison::take(const Key& key, std::shared_ptr<const Plans> plans) {
     known[key] = std::move(plans);
     awaited.erase(key);

@@ -36,6 +36,8 @@ public:
 
     /// Shows this walk; nullptr or "": none. Returns at once; `changed` tells when there is something new.
     void show(const std::shared_ptr<const airframe::Airframe>& airframe, const std::string& walk);
+    /// The same airframe in another language.
+    void sayIn(const std::shared_ptr<const airframe::Airframe>& airframe);
     /// The steps of the walk shown, for whoever begins it; empty if they aren't there yet or are those of
     /// another airframe or walk.
     [[nodiscard]] std::vector<walk::Step> steps(const std::string& airframeSha256,

@@ -1,5 +1,7 @@
 #include "model/round_view.hpp"
 
+#include "airframe/read.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/words.hpp"
 #include "round/order.hpp"
 
@@ -26,8 +28,10 @@ std::string wordsOf(const QString& words) {
 RoundView::RoundView(const Services& handedIn, Report whereTo,
                      std::unique_ptr<const airframe::Airframe> description, archive::OpenRound openRound,
                      QObject* parent)
-    : QObject(parent), services(&handedIn), report(std::move(whereTo)), airframe(std::move(description)),
-      round(std::move(openRound)), figureModel(new FigureModel(*airframe, state().opened.walk, this)) {
+    : QObject(parent), services(&handedIn), report(std::move(whereTo)), written(std::move(description)),
+      round(std::move(openRound)),
+      airframe(std::make_unique<airframe::Airframe>(airframeShown(services->archive, *written))),
+      figureModel(new FigureModel(*airframe, state().opened.walk, this)) {
     if (auto found = LastTime::before(services->archive, *airframe, state()))
         earlier = std::move(*found);
     else
@@ -174,7 +178,7 @@ bool RoundView::pause() {
 
 bool RoundView::resume() {
     // Asked for in the pause, a point is ordered in now, and that is the reason.
-    const std::string asked = round::causeOf(state(), *airframe, round::Resumed{}, false);
+    const std::string asked = round::causeOf(state(), *written, round::Resumed{}, false);
     auto done = act(round::Resumed{});
     if (done && (!asked.empty() || !round::holdsStill(state(), *airframe)))
         done = round.replan(asked.empty() ? "The round goes on" : asked, now());
@@ -210,8 +214,8 @@ bool RoundView::withdraw(const QString& reason) {
 
 QStringList RoundView::against(bool fit) const {
     QStringList obstacles;
-    for (const auto& obstacle : round::against(state(), *airframe, fit))
-        obstacles << text(round::toText(obstacle, *airframe));
+    for (const auto& obstacle : round::against(state(), *written, fit))
+        obstacles << text(round::toText(obstacle, *written));
     return obstacles;
 }
 
@@ -234,8 +238,13 @@ void RoundView::refresh() {
 }
 
 void RoundView::sayAnew() {
+    airframe::reword(*airframe, airframeShown(services->archive, *written));
     plannedAt = 0;
     refresh();
+    figureModel->sayAnew();
+    for (RowsModel* rows : std::initializer_list<RowsModel*>{&hereRows, &owedRows, &reviewRows})
+        rows->sayAnew();
+    emit wordsChanged();
 }
 
 void RoundView::setCarried(Carried known) {

@@ -22,11 +22,11 @@ class RoundView : public QObject {
 
     Q_PROPERTY(QString roundId READ roundId CONSTANT)
     Q_PROPERTY(QString registration READ registration CONSTANT)
-    Q_PROPERTY(QString walkName READ walkName CONSTANT)
+    Q_PROPERTY(QString walkName READ walkName NOTIFY wordsChanged)
     /// The airframe's: what has the last word.
-    Q_PROPERTY(QString notice READ notice CONSTANT)
+    Q_PROPERTY(QString notice READ notice NOTIFY wordsChanged)
     /// The airframe's, for the whole walk.
-    Q_PROPERTY(QStringList generalCautions READ generalCautions CONSTANT)
+    Q_PROPERTY(QStringList generalCautions READ generalCautions NOTIFY wordsChanged)
     /// Who walks.
     Q_PROPERTY(QString person READ person CONSTANT)
     Q_PROPERTY(int pointCount READ pointCount NOTIFY progressChanged)
@@ -261,6 +261,9 @@ public:
     // For SigningView.
     [[nodiscard]] archive::OpenRound& openRound() { return round; }
     [[nodiscard]] const archive::OpenRound& openRound() const { return round; }
+    /// Its airframe in the language of the screens: for what is shown and said. As recorded:
+    /// openRound().airframe().
+    [[nodiscard]] const airframe::Airframe& shown() const { return *airframe; }
     /// Something else (the seal) has changed the round.
     void refresh();
 
@@ -276,6 +279,7 @@ signals:
     void phaseChanged();
     void cardChanged();
     void standChanged();
+    void wordsChanged(); ///< another language is spoken
 
 private:
     [[nodiscard]] Result<void> heard(const std::function<Result<void>()>& take);
@@ -297,8 +301,10 @@ private:
 
     const Services* services;
     Report report;
-    std::unique_ptr<const airframe::Airframe> airframe;
+    std::unique_ptr<const airframe::Airframe> written; ///< what is recorded; the round's
     archive::OpenRound round;
+    /// The same in the language of the screens, for all that is shown and said; never put into an event.
+    std::unique_ptr<airframe::Airframe> airframe;
     LastTime earlier;
     Carried carried;
     std::vector<walk::Step> left; ///< round::remaining, after the last event

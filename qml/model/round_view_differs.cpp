@@ -53,7 +53,7 @@ bool RoundView::tellLight(bool low) {
 
 /// Whether the order changed by it or not, the pilot is told.
 bool RoundView::differ(round::What what) {
-    const std::string cause = round::causeOf(state(), *airframe, what, false);
+    const std::string cause = round::causeOf(state(), *written, what, false);
     const auto before = state().lastSeq;
     const auto done = round.actAndReplan(std::move(what), now());
     if (state().lastSeq > before) {

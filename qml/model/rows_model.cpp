@@ -12,4 +12,8 @@ QVariantMap RowsModel::get(int row) const {
     return values;
 }
 
+void RowsModel::sayAnew() {
+    if (const int rows = rowCount({}); rows > 0) emit dataChanged(index(0), index(rows - 1));
+}
+
 } // namespace ambit::view

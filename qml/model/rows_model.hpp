@@ -19,6 +19,8 @@ public:
     [[nodiscard]] int count() const { return rowCount({}); }
     /// All roles of a row by name; empty beyond the end. For tests and for scripts.
     Q_INVOKABLE [[nodiscard]] QVariantMap get(int row) const;
+    /// As if all of it had changed, though no row has: what rows point to has other words now.
+    void sayAnew();
 
 signals:
     void countChanged();

@@ -211,7 +211,7 @@ void SharingView::hear(std::uint64_t connection, const watch::Say& what, const r
 
 void SharingView::speak(const round::Statement& said) const {
     if (!isAloud || !services->speak) return;
-    const auto* point = round->openRound().airframe().point(said.point);
+    const auto* point = round->shown().point(said.point);
     QString words =
         tr("From %1. %2.")
             .arg(text(said.who.name), askTitle(said.kind, point == nullptr ? QString() : text(point->name)));

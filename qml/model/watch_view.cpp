@@ -1,9 +1,9 @@
 #include "model/watch_view.hpp"
 
-#include "airframe/read.hpp"
 #include "archive/import.hpp"
 #include "model/qr.hpp"
 #include "model/said.hpp"
+#include "model/shown_airframe.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
 #include "record/asked.hpp"
@@ -36,10 +36,8 @@ Result<std::unique_ptr<FollowedRound>> followedFrom(const archive::Archive& arch
                                                     std::vector<round::Event> events) {
     const auto* opened = events.empty() ? nullptr : std::get_if<round::Opened>(&events.front().what);
     if (opened == nullptr) return fail(ErrorCode::notFound, "Nothing of this round is here yet.");
-    const auto description = archive.airframeText(opened->airframeSha256);
-    if (!description) return tl::unexpected(description.error());
-    auto airframe = airframe::read(*description);
-    if (!airframe) return tl::unexpected(airframe.error().front());
+    auto airframe = airframeShown(archive, opened->airframeSha256);
+    if (!airframe) return tl::unexpected(airframe.error());
     return FollowedRound::make(std::make_unique<const airframe::Airframe>(std::move(*airframe)),
                                std::move(events));
 }
@@ -327,6 +325,15 @@ Result<std::unique_ptr<FollowedRound>> WatchView::followedBy(std::vector<round::
             return QStringLiteral("image://watched/") + text(sha256);
         });
     return followedRound;
+}
+
+void WatchView::sayAnew() {
+    const auto say = [](FollowedRound* round, const archive::Archive& archive) {
+        if (round != nullptr) round->sayIn(airframeShown(archive, round->described()));
+    };
+    for (const auto& student : followed)
+        say(student->round(), *watched);
+    say(again.get(), services->archive);
 }
 
 void WatchView::readRound(Student& student, const std::string& roundId) {

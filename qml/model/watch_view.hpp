@@ -84,6 +84,8 @@ public:
     [[nodiscard]] QVariantList known() const;
     [[nodiscard]] FollowedRound* replay() const { return again.get(); }
 
+    void sayAnew(); ///< another language is spoken
+
 signals:
     void openChanged();
     void knownChanged();

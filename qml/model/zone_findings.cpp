@@ -76,7 +76,7 @@ void ZoneFindings::tell() {
     std::map<std::string, int> counts;
     for (const file::Discrepancy& one : reading->file.discrepancies) {
         const int findings = findingsOf(one);
-        counts[zoneOf(one, airframe)] += findings;
+        counts[zoneOf(one, *reading->written)] += findings;
         total += findings;
     }
     QPolygonF all;
@@ -106,7 +106,7 @@ QVariantList ZoneFindings::foundIn(const QString& zoneId) const {
     if (!reading || !reading->airframe) return rows;
     const auto& all = reading->file.discrepancies;
     for (auto one = all.rbegin(); one != all.rend(); ++one)
-        if (findingsOf(*one) > 0 && zoneOf(*one, *reading->airframe) == zoneId.toStdString())
+        if (findingsOf(*one) > 0 && zoneOf(*one, *reading->written) == zoneId.toStdString())
             rows << file->row(*one);
     return rows;
 }

@@ -9,14 +9,19 @@ Page {
 
     required property App app
     required property string registration
-    readonly property var walks: app.walks(registration)
-    readonly property var readings: app.counters(registration)
+    readonly property var walks: inLanguage(app.language, app.walks(registration))
+    readonly property var readings: inLanguage(app.language, app.counters(registration))
     readonly property bool twoColumns: width > Theme.mm(140)
     readonly property real formWidth: twoColumns ? (columnWidth - 24) * 0.58 : columnWidth
     property string walk: walks.length === 1 ? walks[0].id : ""
     property string role: app.personRole !== "" ? app.personRole : "pilot"
     property var counters: ({})
     property bool alone: false
+
+    /// Texts that were asked for, asked for again when another language is spoken.
+    function inLanguage(_language: string, texts: var): var {
+        return texts;
+    }
 
     onWalkChanged: app.compareWalk(registration, walk)
     Component.onCompleted: {
@@ -149,11 +154,11 @@ Page {
             }
             Caution {
                 width: parent.width
-                texts: screen.app.cautions(screen.registration)
+                texts: screen.inLanguage(screen.app.language, screen.app.cautions(screen.registration))
             }
             Label {
                 width: parent.width
-                text: screen.app.notice(screen.registration)
+                text: screen.inLanguage(screen.app.language, screen.app.notice(screen.registration))
                 color: Theme.soft
                 font.pixelSize: Theme.small
             }

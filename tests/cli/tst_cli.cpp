@@ -60,6 +60,30 @@ private slots:
         QCOMPARE(json["errors"].toArray().first().toObject()["where"].toString(), QString("/version"));
     }
 
+    void checkTellsWhatIsNotTranslated() {
+        const QString file = demo("helicopter/airframe.json");
+        const Ran ran = runAmbit({"check", file});
+        QVERIFY2(ran.out.contains("language de: complete"), ran.out.constData());
+        QJsonObject airframe = QJsonDocument::fromJson(read(file)).object();
+        QJsonObject translations = airframe["translations"].toObject();
+        QJsonObject german = translations["de"].toObject();
+        german.remove("Nose");
+        translations["de"] = german;
+        airframe["translations"] = translations;
+        const QString less = write("less.json", QJsonDocument(airframe).toJson());
+        QVERIFY(runAmbit({"check", less}).out.contains("language de: 1 text not translated"));
+        const auto json = QJsonDocument::fromJson(runAmbit({"check", less, "--json"}).out).object();
+        QCOMPARE(json["untranslated"].toObject()["de"].toInt(), 1);
+        const Ran missing = runAmbit({"check", less, "--untranslated", "de"});
+        QCOMPARE(missing.code, 0);
+        QCOMPARE(QJsonDocument::fromJson(missing.out).object(), (QJsonObject{{"Nose", ""}}));
+        const auto all =
+            QJsonDocument::fromJson(runAmbit({"check", less, "--untranslated", "it"}).out).object();
+        QCOMPARE(all.size(), german.size() + 1);
+        QVERIFY(runAmbit({"check", less, "--untranslated", "German"}).code != 0);
+        QCOMPARE(runAmbit({"check", folder.filePath("nowhere.json"), "--untranslated", "de"}).code, 3);
+    }
+
     void aMissingFileIsExit3() {
         QCOMPARE(runAmbit({"check", folder.filePath("nowhere.json")}).code, 3);
         QCOMPARE(runAmbit({"verify", folder.filePath("nowhere.json")}).code, 3);

@@ -28,6 +28,8 @@ for (const aircraft of ['helicopter', 'aeroplane']) {
         'hours and months in one': (a) => { a.inspections[1].every[0].months = 12 },
         'half a month': (a) => { a.inspections[0].every[0].months = 0.5 },
         'an allowance on no condition': (a) => { delete a.inspections[1].every[0].allowance.only },
+        'a language in capitals': (a) => { a.translations.DE = {} },
+        'an empty translation': (a) => { a.translations.de[a.name] = '' },
         'a life with an allowance': (a) => { a.lifeLimits[1].life[0].allowance = { most: '1', only: 'Never.' } },
     }
     for (const [what, spoil] of Object.entries(wrong)) {
