@@ -101,6 +101,12 @@ TourCase {
                 language: "de"
             },
             {
+                tag: "smallest phone, French",
+                width: 360,
+                height: 740,
+                language: "fr"
+            },
+            {
                 tag: "phone on its side",
                 width: 844,
                 height: 390
@@ -110,6 +116,12 @@ TourCase {
                 width: 844,
                 height: 390,
                 language: "de"
+            },
+            {
+                tag: "phone on its side, French",
+                width: 844,
+                height: 390,
+                language: "fr"
             },
             {
                 tag: "tablet",
@@ -127,7 +139,7 @@ TourCase {
             for (const item of texts)
                 whole(item, what);
             // What moves in front of everything for a while, and goes by a touch, covers what it covers.
-            apart(texts.filter(item => item.objectName !== "problemText" && !item.text.match(/^(Close|Schließen)$/)), what);
+            apart(texts.filter(item => item.objectName !== "problemText" && !item.text.match(/^(Close|Schließen|Fermer)$/)), what);
             ++test.looked;
         };
         wholeTour();
