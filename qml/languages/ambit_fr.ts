@@ -157,7 +157,7 @@
     <name>AskedStrip</name>
     <message>
         <source>and %1 more</source>
-        <translation>et %1 de plus</translation>
+        <translation>+ %1</translation>
     </message>
     <message>
         <source>%1 asks</source>
@@ -168,7 +168,7 @@
     <name>BeginScreen</name>
     <message>
         <source>Begin a round</source>
-        <translation>Commencer une visite</translation>
+        <translation>Débuter une visite</translation>
     </message>
     <message>
         <source>Back</source>
@@ -176,7 +176,7 @@
     </message>
     <message>
         <source>Begin</source>
-        <translation>Commencer</translation>
+        <translation>Débuter</translation>
     </message>
     <message>
         <source>Which walk</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>Can&apos;t be used</source>
-        <translation>Inutilisable</translation>
+        <translation>Inutili­sable</translation>
     </message>
     <message>
         <source>In the way</source>
@@ -1536,7 +1536,7 @@
     </message>
     <message>
         <source>%1 of %2 settled</source>
-        <translation>%1 traités sur %2</translation>
+        <translation>%1/%2</translation>
     </message>
     <message>
         <source>Back</source>
@@ -2085,7 +2085,7 @@
     </message>
     <message>
         <source>Erase</source>
-        <translation>Effacer</translation>
+        <translation>Corr.</translation>
     </message>
     <message>
         <source>Done</source>
@@ -2535,7 +2535,7 @@
     </message>
     <message>
         <source>Walk</source>
-        <translation>Visite</translation>
+        <translation>Tour</translation>
     </message>
     <message>
         <source>File</source>
@@ -2819,7 +2819,7 @@
     </message>
     <message>
         <source>Play</source>
-        <translation>Lecture</translation>
+        <translation>Lire</translation>
     </message>
     <message>
         <source>Walks it again from here</source>
