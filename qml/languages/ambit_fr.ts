@@ -377,7 +377,7 @@
     </message>
     <message>
         <source>Settle again</source>
-        <translation>Traiter à nouveau</translation>
+        <translation>Refaire</translation>
     </message>
     <message>
         <source>I am at the foot of it</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Folder</source>
-        <translation>Répertoire</translation>
+        <translation>Endroit</translation>
     </message>
     <message>
         <source>Choose</source>
@@ -1045,7 +1045,7 @@
     </message>
     <message>
         <source>Choose the folder</source>
-        <translation>Choisir le répertoire</translation>
+        <translation>Choisir l’endroit</translation>
     </message>
     <message>
         <source>Written:
@@ -2128,6 +2128,21 @@
     </message>
 </context>
 <context>
+    <name>LanguageKey</name>
+    <message>
+        <source>Language: %1</source>
+        <translation>Langue&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>The device&apos;s; a touch chooses another</source>
+        <translation>Celle de l’appareil&#x202f;; un toucher en choisit une autre</translation>
+    </message>
+    <message>
+        <source>A touch chooses another, or the device&apos;s again</source>
+        <translation>Un toucher en choisit une autre, ou de nouveau celle de l’appareil</translation>
+    </message>
+</context>
+<context>
     <name>LastTime</name>
     <message>
         <source>%1 flight hours</source>
@@ -2352,18 +2367,6 @@
         <source>Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.</source>
         <translation>Clavier&#x202f;: I j’y suis, D fait, S conforme, F constat, N non inspecté, W pourquoi, V valeur, R revue, P pause, M plus.</translation>
     </message>
-    <message>
-        <source>Language: %1</source>
-        <translation>Langue&#x202f;: %1</translation>
-    </message>
-    <message>
-        <source>The device&apos;s; a touch chooses another</source>
-        <translation>Celle de l’appareil&#x202f;; un toucher en choisit une autre</translation>
-    </message>
-    <message>
-        <source>A touch chooses another, or the device&apos;s again</source>
-        <translation>Un toucher en choisit une autre, ou de nouveau celle de l’appareil</translation>
-    </message>
 </context>
 <context>
     <name>NotInspectedSheet</name>
@@ -2446,7 +2449,7 @@
     </message>
     <message>
         <source>Part number</source>
-        <translation>Référence</translation>
+        <translation>Réf. pièce</translation>
     </message>
     <message>
         <source>Serial number</source>
@@ -2654,7 +2657,7 @@
     </message>
     <message>
         <source>Folder</source>
-        <translation>Répertoire</translation>
+        <translation>Endroit</translation>
     </message>
     <message>
         <source>Choose</source>
@@ -2662,7 +2665,7 @@
     </message>
     <message>
         <source>Choose the folder</source>
-        <translation>Choisir le répertoire</translation>
+        <translation>Choisir l’endroit</translation>
     </message>
     <message>
         <source>Write record, PDF and photos</source>
@@ -2796,15 +2799,15 @@
     <name>ReopenSheet</name>
     <message>
         <source>Settle again</source>
-        <translation>Traiter à nouveau</translation>
+        <translation>Refaire le point</translation>
     </message>
     <message>
         <source>Settle it again</source>
-        <translation>Traiter à nouveau</translation>
+        <translation>Refaire le point</translation>
     </message>
     <message>
         <source>Why it is settled again</source>
-        <translation>Pourquoi traiter à nouveau</translation>
+        <translation>Pourquoi refaire le point</translation>
     </message>
     <message>
         <source>What was said before stays in the record, with its time.</source>
@@ -2952,7 +2955,7 @@
     </message>
     <message>
         <source>Settle again</source>
-        <translation>Traiter à nouveau</translation>
+        <translation>Refaire</translation>
     </message>
 </context>
 <context>
@@ -2999,7 +3002,7 @@
     </message>
     <message>
         <source>Settle again</source>
-        <translation>Traiter à nouveau</translation>
+        <translation>Refaire</translation>
     </message>
 </context>
 <context>
@@ -4001,15 +4004,15 @@
     </message>
     <message>
         <source>nothing to settle again</source>
-        <translation>rien à traiter à nouveau</translation>
+        <translation>aucun point à refaire</translation>
     </message>
     <message>
         <source>one point to settle again</source>
-        <translation>un point à traiter à nouveau</translation>
+        <translation>un point à refaire</translation>
     </message>
     <message>
         <source>%1 points to settle again</source>
-        <translation>%1 points à traiter à nouveau</translation>
+        <translation>%1 points à refaire</translation>
     </message>
 </context>
 <context>
