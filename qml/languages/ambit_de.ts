@@ -4299,7 +4299,7 @@
     </message>
     <message>
         <source>Changes of %1</source>
-        <translation>Wechsel: %1</translation>
+        <translation>Wechsel %1</translation>
     </message>
     <message>
         <source>Changes of settings</source>

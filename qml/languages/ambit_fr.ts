@@ -562,7 +562,7 @@
     </message>
     <message>
         <source>This way round</source>
-        <translation>Ce parcours</translation>
+        <translation>Ce tour</translation>
     </message>
     <message>
         <source>As listed</source>
