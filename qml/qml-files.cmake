@@ -90,6 +90,7 @@ set(AMBIT_QML_FILES
     screens/KeyFields.qml
     screens/KeySubject.qml
     screens/KeysScreen.qml
+    screens/LanguageKey.qml
     screens/LifeStep.qml
     screens/MarkPlace.qml
     screens/MarkSheet.qml

@@ -2128,6 +2128,21 @@
     </message>
 </context>
 <context>
+    <name>LanguageKey</name>
+    <message>
+        <source>Language: %1</source>
+        <translation>Sprache: %1</translation>
+    </message>
+    <message>
+        <source>The device&apos;s; a touch chooses another</source>
+        <translation>Die des Geräts; ein Tippen wählt eine andere</translation>
+    </message>
+    <message>
+        <source>A touch chooses another, or the device&apos;s again</source>
+        <translation>Ein Tippen wählt eine andere oder wieder die des Geräts</translation>
+    </message>
+</context>
+<context>
     <name>LastTime</name>
     <message>
         <source>%1 flight hours</source>
@@ -2351,18 +2366,6 @@
     <message>
         <source>Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.</source>
         <translation>Tastatur: I ich bin da, D fertig, S in Ordnung, F Befund, N nicht geprüft, W warum, V Wert, R Durchsicht, P Pause, M mehr.</translation>
-    </message>
-    <message>
-        <source>Language: %1</source>
-        <translation>Sprache: %1</translation>
-    </message>
-    <message>
-        <source>The device&apos;s; a touch chooses another</source>
-        <translation>Die des Geräts; ein Tippen wählt eine andere</translation>
-    </message>
-    <message>
-        <source>A touch chooses another, or the device&apos;s again</source>
-        <translation>Ein Tippen wählt eine andere oder wieder die des Geräts</translation>
     </message>
 </context>
 <context>
@@ -4296,7 +4299,7 @@
     </message>
     <message>
         <source>Changes of %1</source>
-        <translation>Wechsel: %1</translation>
+        <translation>Wechsel %1</translation>
     </message>
     <message>
         <source>Changes of settings</source>

@@ -1,6 +1,7 @@
 #include "model/language.hpp"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QLocale>
 #include <QRegularExpression>
 #include <QScopedValueRollback>
@@ -10,6 +11,10 @@
 namespace ambit::view {
 
 namespace {
+
+/// Where the build has put the catalogues that qml/CMakeLists.txt lists.
+const QString folder = QStringLiteral(":/languages/");
+const QString nameOfFile = QStringLiteral("ambit_%1.qm");
 
 /// Drawing happens within a call: what other threads say meanwhile is not concerned.
 thread_local bool drawing = false;
@@ -38,7 +43,13 @@ Language::~Language() { // a translator takes itself off
 }
 
 const QStringList& Language::all() {
-    static const QStringList codes{QStringLiteral("en"), QStringLiteral("de")};
+    static const QStringList codes = [] {
+        QStringList found{QStringLiteral("en")};
+        for (const QString& file :
+             QDir(folder).entryList({nameOfFile.arg(QLatin1Char('*'))}, QDir::Files, QDir::Name))
+            found << file.section(QRegularExpression(QStringLiteral("[_.]")), 1, 1);
+        return found;
+    }();
     return codes;
 }
 
@@ -51,7 +62,9 @@ QString Language::firstOf(const QStringList& locales) {
 }
 
 QString Language::nameOf(const QString& code) {
-    return code == QStringLiteral("en") ? QStringLiteral("English") : QLocale(code).nativeLanguageName();
+    if (code == QStringLiteral("en")) return QStringLiteral("English"); // Qt's is of one country
+    const QString name = QLocale(code).nativeLanguageName();
+    return name.left(1).toUpper() + name.mid(1); // it stands alone: French writes it small within a sentence
 }
 
 void Language::speak(const QString& code) {
@@ -59,7 +72,7 @@ void Language::speak(const QString& code) {
     speaker = this;
     spokenNow = 0;
     auto found = std::make_unique<Catalogue>();
-    if (!found->load(QStringLiteral(":/languages/ambit_%1.qm").arg(code))) return;
+    if (!found->load(folder + nameOfFile.arg(code))) return;
     catalogue = std::move(found);
     QCoreApplication::installTranslator(catalogue.get());
     spokenNow = all().indexOf(code);

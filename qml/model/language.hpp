@@ -16,7 +16,7 @@ public:
     explicit Language(const QString& code); ///< speaks it
     ~Language();                            ///< English again, unless another one speaks since
 
-    /// The codes of ISO 639 that there are texts for.
+    /// The codes of ISO 639 that there are texts for: "en", then one for each catalogue that the build holds.
     static const QStringList& all();
     /// The first of these locales ("de_AT", "en-GB") that there are texts for; else "en".
     [[nodiscard]] static QString firstOf(const QStringList& locales);

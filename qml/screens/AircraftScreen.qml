@@ -169,4 +169,8 @@ Page {
         sharing: screen.app.sharing
         onClicked: screen.followersAsked()
     }
+    LanguageKey {
+        width: parent.width
+        app: screen.app
+    }
 }

@@ -151,20 +151,24 @@ Sheet {
             cameraPlace.source = "";
         }
     }
-    Row {
+    Grid {
+        id: byPath
+        /// Large text: no room for the field beside the key.
+        readonly property bool narrow: width - addKey.implicitWidth < Theme.mm(22) * Theme.scale
         width: parent.width
+        columns: narrow ? 1 : 2
         spacing: 12
         Field {
             id: path
             objectName: "findingPhotoUrl"
-            width: parent.width - addKey.width - 12
+            width: byPath.narrow ? parent.width : parent.width - addKey.width - 12
             label: qsTr("Photo's path")
             onAccepted: addKey.clicked()
         }
         Key {
             id: addKey
             objectName: "findingPhotoUrlAdd"
-            height: path.height
+            height: byPath.narrow ? implicitHeight : path.height
             text: qsTr("Add")
             onClicked: {
                 if (path.text.trim() === "")

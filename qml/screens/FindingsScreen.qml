@@ -38,16 +38,17 @@ Page {
     backText: qsTr("Back")
     backName: "findingsBack"
 
-    Row {
+    Grid {
         id: times
         width: parent.width
+        columns: width < Theme.mm(66) * Theme.scale ? 1 : 3
         spacing: Theme.gap
         Repeater {
             model: screen.findings.times
             Choice {
                 required property var modelData
                 objectName: "findingsDays." + modelData.days
-                width: (times.width - 2 * Theme.gap) / 3
+                width: (times.width - (times.columns - 1) * Theme.gap) / times.columns
                 text: modelData.name
                 chosen: screen.findings.days === modelData.days
                 onClicked: screen.findings.days = modelData.days

@@ -170,13 +170,15 @@ Column {
                 id: one
                 required property var modelData
                 objectName: "pace." + modelData.stand
+                /// Large text: no room for the name beside the time.
+                readonly property bool narrow: width - time.width < Theme.mm(18) * Theme.scale
                 width: panel.width
-                height: Math.max(line.implicitHeight, time.implicitHeight) + 14
+                height: (narrow ? line.implicitHeight + time.implicitHeight : Math.max(line.implicitHeight, time.implicitHeight)) + 14
                 Accessible.role: Accessible.StaticText
                 Accessible.name: line.text + ", " + time.text + (one.modelData.quickText === "" ? "" : ", " + one.modelData.quickText)
                 Label {
                     id: line
-                    width: parent.width - time.width - 12
+                    width: one.narrow ? parent.width : parent.width - time.width - 12
                     text: (one.modelData.number > 0 ? one.modelData.number + "  " : "") + one.modelData.name
                     strong: one.modelData.here
                     Accessible.ignored: true
@@ -184,6 +186,7 @@ Column {
                 Label {
                     id: time
                     anchors.right: parent.right
+                    y: one.narrow ? line.implicitHeight : 0
                     text: qsTr("%1 of %2").arg(one.modelData.spentText).arg(one.modelData.expectedText)
                     wrapMode: Text.NoWrap
                     Accessible.ignored: true

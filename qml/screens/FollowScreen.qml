@@ -98,7 +98,7 @@ FocusScope {
                         width: parent.width
                         text: screen.student ? screen.student.name : screen.round ? screen.round.person : ""
                         strong: true
-                        font.pixelSize: screen.crowded ? Theme.large : Theme.title
+                        font.pixelSize: screen.crowded || (!screen.wide && Theme.scale > 1.4) ? Theme.large : Theme.title
                         Accessible.role: Accessible.Heading
                     }
                     Label {

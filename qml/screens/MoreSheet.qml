@@ -162,12 +162,9 @@ Sheet {
         about: qsTr("What the thumb reaches changes sides")
         onClicked: sheet.app.leftHanded = !sheet.app.leftHanded
     }
-    Key {
-        objectName: "languageKey"
+    LanguageKey {
         width: parent.width
-        text: qsTr("Language: %1").arg(sheet.app.languageName)
-        about: sheet.app.language === "" ? qsTr("The device's; a touch chooses another") : qsTr("A touch chooses another, or the device's again")
-        onClicked: sheet.app.nextLanguage()
+        app: sheet.app
     }
     Label {
         width: parent.width

@@ -44,6 +44,10 @@ Column {
             height: Theme.target
             text: keys.round ? keys.round.clockText : ""
             strong: true
+            // Large text gives way rather than break the time.
+            wrapMode: Text.NoWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: Theme.text(12.5)
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter
         }

@@ -112,20 +112,22 @@ FocusScope {
             Item {
                 id: settled
                 required property var modelData
+                /// Large text: no room for the words beside the key.
+                readonly property bool narrow: width - again.width < Theme.mm(22) * Theme.scale
                 width: page.columnWidth
-                height: Math.max(again.height, said.implicitHeight + 8)
+                height: narrow ? said.implicitHeight + again.height : Math.max(again.height, said.implicitHeight + 8)
                 Mark {
                     id: mark
                     x: 4
-                    anchors.verticalCenter: parent.verticalCenter
+                    anchors.verticalCenter: said.verticalCenter
                     look: settled.modelData.outcome
                 }
                 Column {
                     id: said
                     anchors.left: mark.right
                     anchors.leftMargin: 12
-                    anchors.right: again.left
-                    anchors.verticalCenter: parent.verticalCenter
+                    anchors.right: settled.narrow ? parent.right : again.left
+                    y: settled.narrow ? 0 : (settled.height - implicitHeight) / 2
                     Label {
                         width: parent.width
                         text: settled.modelData.name
@@ -141,6 +143,7 @@ FocusScope {
                     id: again
                     objectName: "reopen." + settled.modelData.id
                     anchors.right: parent.right
+                    anchors.bottom: parent.bottom
                     look: "link"
                     text: qsTr("Settle again")
                     about: settled.modelData.name
