@@ -1,11 +1,13 @@
 // The language of the screens: English as written, or a catalogue of languages/.
 #pragma once
 
+#include "airframe/airframe.hpp"
 #include "record/pdf.hpp"
 
 #include <QString>
 #include <QStringList>
 #include <memory>
+#include <vector>
 
 class QTranslator;
 
@@ -30,8 +32,12 @@ public:
     /// a catalogue. On any thread.
     [[nodiscard]] static QString spoken();
 
+    /// How an airframe's names are said: core's sentences have them as written. Until something
+    /// else is spoken; on any thread.
+    static void learn(const airframe::Airframe& written, const airframe::Airframe& shown);
+
 private:
-    std::unique_ptr<QTranslator> catalogue; ///< null: English
+    std::vector<std::unique_ptr<QTranslator>> catalogues; ///< empty: English
 };
 
 /// Draws in English, whatever the screens speak: a page is in one language, and the words for core's values

@@ -10,6 +10,8 @@ Result<airframe::Airframe> airframeShown(const archive::Archive& archive, const 
     if (!description) return tl::unexpected(description.error());
     auto airframe = airframe::readIn(*description, Language::spoken().toStdString());
     if (!airframe) return tl::unexpected(airframe.error().front());
+    if (Language::spoken() != Language::all().constFirst())
+        if (const auto written = airframe::read(*description)) Language::learn(*written, *airframe);
     return std::move(*airframe);
 }
 
