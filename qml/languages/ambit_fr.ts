@@ -107,7 +107,7 @@
     </message>
     <message>
         <source>Why not</source>
-        <translation>Pourquoi pas</translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>Your answer</source>
@@ -285,7 +285,7 @@
     </message>
     <message>
         <source>Why not</source>
-        <translation>Pourquoi pas</translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>Blocked</source>
@@ -479,11 +479,11 @@
     </message>
     <message>
         <source>Put right %1 by %2: %3 Is it sound now?</source>
-        <translation>Rectifié %1 par %2&#x202f;: %3 Est-ce conforme à présent&#x202f;?</translation>
+        <translation>Rectifiée %1 par %2&#x202f;: %3 Est-ce conforme à présent&#x202f;?</translation>
     </message>
     <message>
         <source>Found %1: %2</source>
-        <translation>Constaté %1&#x202f;: %2</translation>
+        <translation>Constatée %1&#x202f;: %2</translation>
     </message>
     <message>
         <source>It grounds the aircraft until it is put right. Has it been?</source>
@@ -1025,7 +1025,7 @@
     </message>
     <message>
         <source>Writing …</source>
-        <translation>Écriture en cours …</translation>
+        <translation>Écriture en cours…</translation>
     </message>
     <message>
         <source>Write it</source>
@@ -1157,7 +1157,7 @@
     </message>
     <message>
         <source>The file is being read …</source>
-        <translation>Lecture du dossier en cours …</translation>
+        <translation>Lecture du dossier en cours…</translation>
     </message>
     <message>
         <source>1 record</source>
@@ -1208,7 +1208,7 @@
     </message>
     <message>
         <source>The file is being read …</source>
-        <translation>Lecture du dossier en cours …</translation>
+        <translation>Lecture du dossier en cours…</translation>
     </message>
     <message>
         <source>The file can&apos;t be read whole, so nothing can be said from it. Verify says which records don&apos;t hold.</source>
@@ -1909,7 +1909,7 @@
     </message>
     <message>
         <source>The records are being read …</source>
-        <translation>Lecture des comptes rendus en cours …</translation>
+        <translation>Lecture des comptes rendus en cours…</translation>
     </message>
     <message>
         <source>No record says anything of this point.</source>
@@ -2120,7 +2120,7 @@
     </message>
     <message>
         <source>The file is being read …</source>
-        <translation>Lecture du dossier en cours …</translation>
+        <translation>Lecture du dossier en cours…</translation>
     </message>
     <message>
         <source>Nobody has signed anything here, and this device has no key yet.</source>
@@ -2391,7 +2391,7 @@
     </message>
     <message>
         <source>Why not</source>
-        <translation>Pourquoi pas</translation>
+        <translation>Motif</translation>
     </message>
     <message>
         <source>The walk is stopped.</source>
@@ -2748,7 +2748,7 @@
     </message>
     <message>
         <source>Sign and let go …</source>
-        <translation>Signer et éliminer …</translation>
+        <translation>Signer et éliminer…</translation>
     </message>
     <message>
         <source>This can&apos;t be undone: 1 record goes from this device for good.</source>
@@ -2900,7 +2900,7 @@
     </message>
     <message>
         <source>The records are being looked at …</source>
-        <translation>Examen des comptes rendus en cours …</translation>
+        <translation>Examen des comptes rendus en cours…</translation>
     </message>
     <message>
         <source>Nothing may go now.</source>
@@ -3056,7 +3056,7 @@
     </message>
     <message>
         <source>Remark</source>
-        <translation>Remarquer</translation>
+        <translation>Remarque</translation>
     </message>
     <message>
         <source>Needs no answer</source>
@@ -3155,7 +3155,7 @@
     </message>
     <message>
         <source>Searching …</source>
-        <translation>Recherche en cours …</translation>
+        <translation>Recherche en cours…</translation>
     </message>
     <message>
         <source>Nothing fits.</source>
@@ -3357,7 +3357,7 @@
     </message>
     <message>
         <source>%1: put right</source>
-        <translation>%1&#x202f;: remis en état</translation>
+        <translation>%1&#x202f;: remis en ordre</translation>
     </message>
     <message>
         <source>Paused</source>
@@ -3405,11 +3405,11 @@
     </message>
     <message>
         <source>%1 asked (%2)</source>
-        <translation>%1 a demandé (%2)</translation>
+        <translation>Question de %1 (%2)</translation>
     </message>
     <message>
         <source>%1 remarked (%2)</source>
-        <translation>%1 a remarqué (%2)</translation>
+        <translation>Remarque de %1 (%2)</translation>
     </message>
     <message>
         <source>Answer to %1: %2</source>
@@ -3555,7 +3555,7 @@
     </message>
     <message>
         <source>%1 of %2 records looked at: each one&apos;s signatures, its words, and the earlier ones that it names …</source>
-        <translation>%1 comptes rendus sur %2 examinés&#x202f;: pour chacun les signatures, le contenu et les précédents qu’il nomme …</translation>
+        <translation>%1 comptes rendus sur %2 examinés&#x202f;: pour chacun les signatures, le contenu et les précédents qu’il nomme…</translation>
     </message>
     <message>
         <source>No page is missing and none was changed.</source>
@@ -3563,7 +3563,7 @@
     </message>
     <message>
         <source>1 record looked at: its signature holds, and it names no earlier one that isn&apos;t here.</source>
-        <translation>1 compte rendu examiné&#x202f;: sa signature tient, et il n’en nomme aucun précédent qui manque ici.</translation>
+        <translation>1 compte rendu examiné&#x202f;: sa signature tient, et il ne nomme aucun précédent qui manque ici.</translation>
     </message>
     <message>
         <source>%1 records looked at: every signature holds, and every earlier record that one names is here.</source>

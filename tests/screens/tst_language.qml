@@ -38,6 +38,14 @@ ScreenCase {
             touch("languageKey");
         compare(Stage.app.language, language);
     }
+    function test_chosen_before_a_round() {
+        open(360, 740);
+        const english = see("screenAircraft").title;
+        touchUntil("fr");
+        compare(see("screenAircraft").title, "Quel aéronef\u202f?");
+        touchUntil("");
+        compare(see("screenAircraft").title, english);
+    }
     function test_changes_in_a_round(data) {
         open(390, 844);
         beginRound("OX-DEMO", "daily");
