@@ -78,7 +78,7 @@ Result<std::vector<watch::Walker>> readWalkers(const std::filesystem::path& file
         // As an invitation writes them: one way to write an address in all.
         const auto where = watch::readInvitation(fields.text("where"));
         if (!where || !watch::isAnnounced(*where, walker.who.certificateSha256))
-            fields.fail("This is not where a device was.", "where");
+            fields.fail(say("This is not where a device was."), "where");
         else
             std::tie(walker.addresses, walker.port) = std::tuple(where->addresses, where->port);
         list.push_back(std::move(walker));

@@ -26,15 +26,15 @@ Result<QSslConfiguration> tlsFor(const record::Signer& me, Instant now) {
     tls.setPeerVerifyMode(QSslSocket::QueryPeer);
     tls.setSslOption(QSsl::SslOptionDisableSessionTickets, true);
     if (tls.privateKey().isNull() || tls.localCertificateChain().size() != 2)
-        return fail(ErrorCode::unsupported, "This device's TLS can't use the key.", {},
-                    "Install Qt's OpenSSL backend.");
+        return fail(ErrorCode::unsupported, say("This device's TLS can't use the key."), {},
+                    say("Install Qt's OpenSSL backend."));
     return tls;
 }
 
 Result<record::Certificate> peerOf(const QList<QSslCertificate>& chain) {
     if (chain.size() < 2)
-        return fail(ErrorCode::signature, "The other device showed no person's certificate.", "certificate",
-                    "Both devices need a key.");
+        return fail(ErrorCode::signature, say("The other device showed no person's certificate."),
+                    "certificate", say("Both devices need a key."));
     return record::vouchedFor(chain[0].toDer().toStdString(), chain[1].toDer().toStdString());
 }
 

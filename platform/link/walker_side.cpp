@@ -67,7 +67,7 @@ Result<std::uint16_t> WalkerSide::listen() {
         return fail(ErrorCode::storage,
                     "No connections can be taken: " + tcp.errorString().toStdString() + '.',
                     "port " + std::to_string(settings.port),
-                    "Another program may use the port; close it, or choose another port.");
+                    say("Another program may use the port; close it, or choose another port."));
     beacon = std::make_unique<Beacon>(me.sha256, tcp.serverPort());
     return tcp.serverPort();
 }
@@ -131,7 +131,8 @@ Result<std::string> WalkerSide::fileBytes(const std::string& sha256) {
 Result<watch::Invitation> WalkerSide::invite() {
     std::array<std::uint8_t, watch::Door::wordBytes> random{};
     if (RAND_bytes(random.data(), static_cast<int>(random.size())) != 1)
-        return fail(ErrorCode::unsupported, "This device has no good randomness now.", "", "Try again.");
+        return fail(ErrorCode::unsupported, say("This device has no good randomness now."), "",
+                    say("Try again."));
     auto word = door.invite(random, now());
     if (!word) return tl::unexpected(word.error());
     QTimer::singleShot(watch::Door::wordLivesMs + 100, this, [this] {
@@ -143,8 +144,8 @@ Result<watch::Invitation> WalkerSide::invite() {
     invitation.fingerprint = me.sha256;
     invitation.word = std::move(*word);
     if (invitation.addresses.empty())
-        return fail(ErrorCode::notFound, "This device is on no network.", "",
-                    "Join a wireless network, or open a hotspot on one of the devices.");
+        return fail(ErrorCode::notFound, say("This device is on no network."), "",
+                    say("Join a wireless network, or open a hotspot on one of the devices."));
     return invitation;
 }
 
@@ -158,8 +159,8 @@ void WalkerSide::takeEncrypted() {
         const QString from = addressText(socket->peerAddress(), socket->peerPort());
         auto certificate = peerOf(socket->peerCertificateChain());
         if (certificate && (connections.size() >= mostConnections || upgrading.size() >= mostStrangers))
-            certificate =
-                fail(ErrorCode::refused, "Too many devices are connected.", "", "Try again in a moment.");
+            certificate = fail(ErrorCode::refused, say("Too many devices are connected."), "",
+                               say("Try again in a moment."));
         if (!certificate) {
             tellRefused(from, certificate.error());
             socket->disconnectFromHost();
@@ -253,7 +254,8 @@ void WalkerSide::takeBack(const std::string& certificateSha256) {
     storeKnown();
     for (auto& [number, one] : connections) {
         if (one->certificate.sha256 != certificateSha256) continue;
-        one->sender->refuse({ErrorCode::refused, "The walker no longer shares the walk with you.", "", ""});
+        one->sender->refuse(
+            {ErrorCode::refused, say("The walker no longer shares the walk with you."), "", ""});
         one->channel->pump();
     }
     tellWatching();

@@ -34,11 +34,12 @@ Result<std::vector<round::CounterReading>> readingsOf(const airframe::Airframe& 
                                                       const QVariantMap& given) {
     std::vector<round::CounterReading> readings;
     for (const auto& counter : airframe.counters) {
-        const std::string value = given.value(text(counter.id)).toString().trimmed().toStdString();
+        const std::string value = typedDecimal(given.value(text(counter.id)).toString());
         if (value.empty()) continue;
         if (!Decimal::parse(value))
-            return fail(ErrorCode::invalid, "“" + value + "” is no reading of “" + counter.name + "”.",
-                        counter.id, "Write it in digits, with a point before decimals: 1284.6");
+            return fail(ErrorCode::invalid,
+                        ambit::say("“%1” is no reading of %2.", value, quoted(counter.name)), counter.id,
+                        ambit::say("Write it in digits, with a point before decimals: 1284.6"));
         readings.push_back({counter.id, value});
     }
     return readings;
@@ -262,7 +263,8 @@ Result<archive::Aircraft> App::aircraftOf(const QString& registration) const {
     const std::string wanted = registration.toStdString();
     const auto found =
         std::find_if(all->begin(), all->end(), [&](const auto& one) { return one.registration == wanted; });
-    if (found == all->end()) return fail(ErrorCode::notFound, "There is no such aircraft here.", wanted);
+    if (found == all->end())
+        return fail(ErrorCode::notFound, ambit::say("There is no such aircraft here."), wanted);
     return *found;
 }
 
@@ -340,8 +342,8 @@ bool App::addAircraft(const QUrl& airframeFile, const QString& registration, con
     const auto added = [&]() -> Result<void> {
         const std::string mark = registration.trimmed().toStdString();
         if (mark.empty())
-            return fail(ErrorCode::refused, "The aircraft has no registration.", "",
-                        "Write what is painted on it.");
+            return fail(ErrorCode::refused, ambit::say("The aircraft has no registration."), "",
+                        ambit::say("Write what is painted on it."));
         const QString path =
             airframeFile.isLocalFile() ? airframeFile.toLocalFile() : airframeFile.toString();
         const auto description = readFile(path.toStdString());
@@ -368,7 +370,8 @@ bool App::begin(const QString& registration, const QString& walkId, const QStrin
                                certificate.trimmed().toStdString()};
     const auto begun = [&]() -> Result<void> {
         if (person.name.empty())
-            return fail(ErrorCode::refused, "Nobody's name is given.", "", "Say who walks round.");
+            return fail(ErrorCode::refused, ambit::say("Nobody's name is given."), "",
+                        ambit::say("Say who walks round."));
         const auto aircraft = aircraftOf(registration);
         if (!aircraft) return tl::unexpected(aircraft.error());
         auto airframe = airframeOf(aircraft->airframeSha256);
@@ -406,12 +409,14 @@ Result<void> App::goOn(const std::string& roundId) {
     if (!rounds) return tl::unexpected(rounds.error());
     const auto info =
         std::find_if(rounds->begin(), rounds->end(), [&](const auto& one) { return one.id == roundId; });
-    if (info == rounds->end()) return fail(ErrorCode::notFound, "There is no such round here.", roundId);
+    if (info == rounds->end())
+        return fail(ErrorCode::notFound, ambit::say("There is no such round here."), roundId);
     // The airframe it was begun with, which need not be the aircraft's today.
     const auto events = services.archive.events(roundId);
     if (!events) return tl::unexpected(events.error());
     const auto* opened = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);
-    if (opened == nullptr) return fail(ErrorCode::invalid, "This round was never opened.", roundId);
+    if (opened == nullptr)
+        return fail(ErrorCode::invalid, ambit::say("This round was never opened."), roundId);
     auto airframe = airframeOf(opened->airframeSha256);
     if (!airframe) return tl::unexpected(airframe.error());
     auto round = archive::OpenRound::resume(services.archive, **airframe, roundId);

@@ -39,7 +39,7 @@ QString wordsOf(const std::optional<round::Settled>& settled, const airframe::Po
     if (!settled) return BesideView::tr("not settled");
     QString words = outcomeText(settled->outcome);
     if (settled->value) {
-        words += QStringLiteral(", ") + text(*settled->value);
+        words += QStringLiteral(", ") + figureText(*settled->value);
         if (point != nullptr && point->limit) words += QStringLiteral(" ") + text(point->limit->unit);
     }
     if (settled->outcome == round::Outcome::finding) {

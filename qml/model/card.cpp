@@ -24,7 +24,7 @@ const airframe::Stand* standOf(const round::State& state, const airframe::Airfra
 QString outcomeWords(const round::Settled& settled, const airframe::Point& point) {
     QString words = outcomeText(settled.outcome);
     if (settled.value && point.limit)
-        words += QStringLiteral(" · ") + text(*settled.value + ' ' + point.limit->unit);
+        words += QStringLiteral(" · ") + measureText(*settled.value, point.limit->unit);
     if (settled.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(settled.words);
     if (settled.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(settled.why);
     return words;

@@ -12,7 +12,7 @@ using record::Entry;
 
 Result<record::DiscrepancyId> discrepancyIn(const QString& key) {
     const record::DiscrepancyId id = idOf(key);
-    if (id.record.empty()) return fail(ErrorCode::refused, "No discrepancy is chosen.");
+    if (id.record.empty()) return fail(ErrorCode::refused, say("No discrepancy is chosen."));
     return id;
 }
 
@@ -33,12 +33,12 @@ Result<record::Deferral> deferralIn(const QVariantMap& said) {
     if (deferral.basis == record::deferralBases().front()) {
         if (auto answered = answer(said, deferral); !answered) return tl::unexpected(answered.error());
     } else if (deferral.reference.empty()) {
-        return fail(ErrorCode::refused, "This basis needs a reference.", "",
-                    "Say which list and which item, or which permission.");
+        return fail(ErrorCode::refused, say("This basis needs a reference."), "",
+                    say("Say which list and which item, or which permission."));
     }
     deferral.removed = said.value(QStringLiteral("removed")).toBool();
-    auto placard =
-        needed(said, "placard", "Nothing says what the placard says.", "Write its words, and where it is.");
+    auto placard = needed(said, "placard", say("Nothing says what the placard says."),
+                          say("Write its words, and where it is."));
     if (!placard) return tl::unexpected(placard.error());
     deferral.placard = std::move(*placard);
     deferral.limits = wordsIn(said, "limits");
@@ -48,8 +48,8 @@ Result<record::Deferral> deferralIn(const QVariantMap& said) {
     auto counters = countersIn(said, "untilCounters");
     if (!counters) return tl::unexpected(counters.error());
     deferral.untilCounters = std::move(*counters);
-    auto by = needed(said, "determinedBy", "Nobody is named who found that it is no hazard.",
-                     "Name the pilot or mechanic who may.");
+    auto by = needed(said, "determinedBy", say("Nobody is named who found that it is no hazard."),
+                     say("Name the pilot or mechanic who may."));
     if (!by) return tl::unexpected(by.error());
     deferral.determinedBy = {*by, wordsIn(said, "determinedRole"), wordsIn(said, "determinedCertificate")};
     return deferral;
@@ -57,15 +57,16 @@ Result<record::Deferral> deferralIn(const QVariantMap& said) {
 
 /// What every record of work says (14 CFR 43.9(a)).
 Result<void> takeWork(const QVariantMap& said, auto& work) {
-    auto description =
-        needed(said, "description", "Nothing says what was done.", "Describe the work in a few words.");
+    auto description = needed(said, "description", say("Nothing says what was done."),
+                              say("Describe the work in a few words."));
     if (!description) return tl::unexpected(description.error());
     work.description = std::move(*description);
     auto date = dateIn(said, "completedOn", true);
     if (!date) return tl::unexpected(date.error());
     work.completedOn = std::move(*date);
-    auto kind = needed(said, "certificateKind", "Nothing says which kind of certificate you approve under.",
-                       "For example: mechanic, airframe and powerplant.");
+    auto kind =
+        needed(said, "certificateKind", say("Nothing says which kind of certificate you approve under."),
+               say("For example: mechanic, airframe and powerplant."));
     if (!kind) return tl::unexpected(kind.error());
     work.certificateKind = std::move(*kind);
     auto counters = countersIn(said, "counters");
@@ -84,8 +85,8 @@ Result<std::optional<record::Part>> partIn(const QVariantMap& said, const char* 
     if (part.name.empty() && part.number.empty() && part.serial.empty() && part.counters.empty())
         return std::optional<record::Part>();
     if (part.name.empty() || part.number.empty() || part.serial.empty())
-        return fail(ErrorCode::refused, "A part has a name, a number and a serial number.", "",
-                    "Write all three as they stand on it; “none” where it bears none.");
+        return fail(ErrorCode::refused, say("A part has a name, a number and a serial number."), "",
+                    say("Write all three as they stand on it; “none” where it bears none."));
     return std::optional(std::move(part));
 }
 
@@ -100,8 +101,8 @@ Result<Instant> since(const QVariantMap& said, LocalInstant now) {
 Result<Entry> assessmentIn(const QVariantMap& said, bool grounds) {
     const auto id = discrepancyIn(said.value(QStringLiteral("key")).toString());
     if (!id) return tl::unexpected(id.error());
-    auto words =
-        needed(said, "words", "Nothing says why.", "Say in a few words what was found on looking closer.");
+    auto words = needed(said, "words", say("Nothing says why."),
+                        say("Say in a few words what was found on looking closer."));
     if (!words) return tl::unexpected(words.error());
     record::Assessment assessment{*id, std::move(*words), {}};
     if (grounds) return assessment;
@@ -126,8 +127,8 @@ Result<Entry> rectificationIn(const QVariantMap& said) {
 
 Result<Entry> partChangeIn(const QVariantMap& said) {
     record::PartChange change;
-    auto position = needed(said, "position", "Nothing says where on the aircraft the part is.",
-                           "Choose a place, or write one: one part at a time is in it.");
+    auto position = needed(said, "position", say("Nothing says where on the aircraft the part is."),
+                           say("Choose a place, or write one: one part at a time is in it."));
     if (!position) return tl::unexpected(position.error());
     change.position = std::move(*position);
     for (const auto& [name, part] : {std::pair("off", &change.off), std::pair("on", &change.on)}) {
@@ -136,8 +137,8 @@ Result<Entry> partChangeIn(const QVariantMap& said) {
         *part = std::move(*its);
     }
     if (!change.off && !change.on)
-        return fail(ErrorCode::refused, "No part is named.", "",
-                    "Say which came off, which was fitted, or both.");
+        return fail(ErrorCode::refused, say("No part is named."), "",
+                    say("Say which came off, which was fitted, or both."));
     if (auto taken = takeWork(said, change); !taken) return tl::unexpected(taken.error());
     return change;
 }
@@ -146,12 +147,13 @@ Result<Entry> readingIn(const QVariantMap& said) {
     auto counters = countersIn(said, "counters");
     if (!counters) return tl::unexpected(counters.error());
     if (counters->empty())
-        return fail(ErrorCode::refused, "No counter was read.", "", "Write what at least one of them says.");
+        return fail(ErrorCode::refused, say("No counter was read."), "",
+                    say("Write what at least one of them says."));
     return record::Reading{std::move(*counters)};
 }
 
 Result<Entry> handOverIn(const QVariantMap& said) {
-    auto to = needed(said, "to", "Nobody is named who gets the aircraft.", "Name the new owner.");
+    auto to = needed(said, "to", say("Nobody is named who gets the aircraft."), say("Name the new owner."));
     if (!to) return tl::unexpected(to.error());
     return record::HandOver{std::move(*to), wordsIn(said, "words")};
 }
@@ -159,12 +161,12 @@ Result<Entry> handOverIn(const QVariantMap& said) {
 Result<Entry> trustIn(const QVariantMap& said, LocalInstant now) {
     auto key = fingerprintIn(said, "key");
     if (!key) return tl::unexpected(key.error());
-    auto name = needed(said, "name", "Nobody's name is given.", "Say whose key it is.");
+    auto name = needed(said, "name", say("Nobody's name is given."), say("Say whose key it is."));
     if (!name) return tl::unexpected(name.error());
     auto roles = listIn(said, "roles");
     if (roles.empty())
-        return fail(ErrorCode::refused, "Nothing says what the key is good for.", "",
-                    "Choose one role or more.");
+        return fail(ErrorCode::refused, say("Nothing says what the key is good for."), "",
+                    say("Choose one role or more."));
     const auto from = since(said, now);
     if (!from) return tl::unexpected(from.error());
     return record::Trust{std::move(*name), std::move(*key), std::move(roles), *from};
@@ -175,7 +177,7 @@ Result<Entry> revocationIn(const QVariantMap& said, LocalInstant now) {
     if (!key) return tl::unexpected(key.error());
     const auto from = since(said, now);
     if (!from) return tl::unexpected(from.error());
-    auto why = needed(said, "why", "Nothing says why.", "Lost, stolen, a person who left: say it.");
+    auto why = needed(said, "why", say("Nothing says why."), say("Lost, stolen, a person who left: say it."));
     if (!why) return tl::unexpected(why.error());
     return record::Revocation{std::move(*key), *from, std::move(*why)};
 }

@@ -65,7 +65,8 @@ Result<RecordView*> FileView::read(const std::string& recordId) {
     const auto events = eventsOf(*json);
     if (!events) return tl::unexpected(events.error());
     const auto* first = events->empty() ? nullptr : std::get_if<round::Opened>(&events->front().what);
-    if (first == nullptr) return fail(ErrorCode::invalid, "This record's round was never opened.", recordId);
+    if (first == nullptr)
+        return fail(ErrorCode::invalid, say("This record's round was never opened."), recordId);
     const auto airframe = airframeShown(services->archive, first->airframeSha256);
     if (!airframe) return tl::unexpected(airframe.error());
     return RecordView::make(recordId, *json, *airframe, this);

@@ -96,11 +96,11 @@ QString countersText(const std::vector<round::CounterReading>& counters, const a
     for (const auto& one : counters) {
         const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
         if (counter == nullptr)
-            all << text(one.id + ' ' + one.value);
+            all << text(one.id) + QLatin1Char(' ') + figureText(one.value);
         else if (text(counter->name).compare(text(counter->unit), Qt::CaseInsensitive) == 0)
-            all << text(counter->name + ' ' + one.value);
+            all << text(counter->name) + QLatin1Char(' ') + figureText(one.value);
         else
-            all << text(counter->name + ' ' + one.value + ' ' + counter->unit);
+            all << text(counter->name) + QLatin1Char(' ') + measureText(one.value, counter->unit);
     }
     return all.join(QStringLiteral(", "));
 }

@@ -64,7 +64,7 @@ QString LastTime::at(const std::string& point, Instant now) const {
     if (found == points.end()) return {};
     const auto& [what, when] = found->second;
     QString words = outcomeText(what.outcome);
-    if (what.value) words += QStringLiteral(" · ") + text(*what.value);
+    if (what.value) words += QStringLiteral(" · ") + figureText(*what.value);
     if (what.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(what.words);
     if (what.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(what.why);
     words += QStringLiteral(" · ") + agoText(when, now);

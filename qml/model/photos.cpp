@@ -32,8 +32,8 @@ Result<archive::PhotoBytes> readPhoto(const QUrl& url) {
     reader.setDecideFormatFromContent(true);
     const QByteArray format = reader.canRead() ? reader.format() : QByteArray();
     if ((format != "jpeg" && format != "png") || !reader.size().isValid())
-        return fail(ErrorCode::unsupported, "This is neither a JPEG nor a PNG picture.", path.toStdString(),
-                    "Choose another file, or save the photo as JPEG.");
+        return fail(ErrorCode::unsupported, say("This is neither a JPEG nor a PNG picture."),
+                    path.toStdString(), say("Choose another file, or save the photo as JPEG."));
     round::Photo photo{sha256Hex(*bytes), "image/" + format.toStdString(),
                        static_cast<std::int64_t>(bytes->size())};
     return archive::PhotoBytes{std::move(photo), std::move(*bytes)};

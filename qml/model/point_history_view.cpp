@@ -22,6 +22,13 @@ QString outcomeWords(const std::string& outcome) {
     return kindText(outcome);
 }
 
+QString limitWord(const std::string& verdict) {
+    if (verdict == "within") return PointHistoryView::tr("within");
+    if (verdict == "below") return PointHistoryView::tr("below");
+    if (verdict == "above") return PointHistoryView::tr("above");
+    return text(verdict);
+}
+
 } // namespace
 
 void SightingsModel::update(const std::vector<archive::Sighting>& sightings, LocalInstant now) {
@@ -29,7 +36,8 @@ void SightingsModel::update(const std::vector<archive::Sighting>& sightings, Loc
     next.reserve(sightings.size());
     for (const archive::Sighting& one : sightings) {
         QString value;
-        if (!one.value.empty()) value = text(one.value + ' ' + one.unit + ", " + one.verdict);
+        if (!one.value.empty())
+            value = measureText(one.value, one.unit) + QStringLiteral(", ") + limitWord(one.verdict);
         next.push_back({text(one.record), lookOf(one.what), outcomeWords(one.what), text(one.words), value,
                         dayText(one.at, now.offsetMinutes), agoText(one.at, now.at), text(one.by),
                         one.grounds});

@@ -14,7 +14,7 @@ namespace ambit::view {
 namespace {
 
 QString valueOf(const round::Settled& settled, const airframe::Point& point) {
-    return settled.value && point.limit ? text(*settled.value + ' ' + point.limit->unit) : QString();
+    return settled.value && point.limit ? measureText(*settled.value, point.limit->unit) : QString();
 }
 
 QVariantMap finding(const airframe::Point& point, const round::PointState::Settling& last, int offset) {
@@ -103,7 +103,7 @@ void RecordView::tell(const airframe::Airframe& airframe, const std::vector<roun
     for (const auto& reading : opened.counters)
         if (const auto* counter = airframe.counter(reading.id))
             counters << QVariantMap{{QStringLiteral("name"), text(counter->name)},
-                                    {QStringLiteral("value"), text(reading.value + ' ' + counter->unit)}};
+                                    {QStringLiteral("value"), measureText(reading.value, counter->unit)}};
     for (const auto& point : airframe.points) {
         const auto found = state.points.find(point.id);
         const auto outcome = found == state.points.end() ? std::nullopt : found->second.outcome();

@@ -166,7 +166,7 @@ QVariant ReviewModel::data(const QModelIndex& at, int role) const {
                    : QString();
     case ValueRole:
         return settled != nullptr && settled->value && row.point->limit
-                   ? text(*settled->value + ' ' + row.point->limit->unit)
+                   ? measureText(*settled->value, row.point->limit->unit)
                    : QString();
     case PhotosRole:
         return photosOf(settled);

@@ -10,13 +10,14 @@ namespace ambit::view {
 namespace {
 
 Result<void> noPoint() {
-    return fail(ErrorCode::refused, "There is no point on the card.", "", "Go to where the next one is.");
+    return fail(ErrorCode::refused, say("There is no point on the card."), "",
+                say("Go to where the next one is."));
 }
 
 std::optional<std::string> valueOf(const QString& value) {
-    const QString trimmed = value.trimmed();
-    if (trimmed.isEmpty()) return std::nullopt;
-    return trimmed.toStdString();
+    std::string typed = typedDecimal(value);
+    if (typed.empty()) return std::nullopt;
+    return typed;
 }
 
 std::string wordsOf(const QString& words) {
@@ -60,7 +61,7 @@ bool RoundView::committed(const Result<void>& result) {
 
 bool RoundView::atStand() {
     if (card.target == nullptr)
-        return committed(fail(ErrorCode::refused, "The plan leads nowhere else now."));
+        return committed(fail(ErrorCode::refused, say("The plan leads nowhere else now.")));
     return committed(reach(card.target->id));
 }
 
@@ -77,7 +78,7 @@ Result<void> RoundView::reach(const std::string& standId) {
 
 bool RoundView::changeSetting() {
     if (card.kind != QStringLiteral("set"))
-        return committed(fail(ErrorCode::refused, "There is nothing to set now."));
+        return committed(fail(ErrorCode::refused, say("There is nothing to set now.")));
     return committed(round.actAndReplan(
         round::SettingChanged{card.settingId.toStdString(), card.settingTo.toStdString()}, now()));
 }
@@ -140,7 +141,7 @@ bool RoundView::settleByKey(round::Outcome outcome) {
 bool RoundView::choosePoint(const QString& pointId) {
     const std::string id = pointId.toStdString();
     if (!id.empty() && !state().points.contains(id))
-        return committed(fail(ErrorCode::notFound, "This walk has no such point.", id));
+        return committed(fail(ErrorCode::notFound, say("This walk has no such point."), id));
     chosen = id.empty() ? nullptr : airframe->point(id);
     return committed({});
 }

@@ -9,9 +9,9 @@
 namespace ambit::view {
 
 QString RoundView::outOfLimit(const QString& value) const {
-    const auto number = Decimal::parse(value.trimmed().toStdString());
+    const auto number = Decimal::parse(typedDecimal(value));
     if (limit() == nullptr || !number) return {};
-    const QString measuredValue = text(number->text() + ' ' + limit()->unit);
+    const QString measuredValue = measureText(number->text(), limit()->unit);
     switch (judge::against(*limit(), *number)) {
     case judge::Verdict::within:
         return {};

@@ -2,14 +2,15 @@
 
 #include "base/date.hpp"
 #include "base/decimal.hpp"
+#include "model/sentence.hpp"
 
 namespace ambit::view {
 
 namespace {
 
 tl::unexpected<Error> noDate(const std::string& words) {
-    return fail(ErrorCode::refused, "“" + words + "” is no date.", "",
-                "Write year, month and day: 2026-06-20");
+    return fail(ErrorCode::refused, say("“%1” is no date.", words), "",
+                say("Write year, month and day: 2026-06-20"));
 }
 
 } // namespace
@@ -18,10 +19,9 @@ std::string wordsIn(const QVariantMap& said, const char* name) {
     return said.value(QLatin1String(name)).toString().trimmed().toStdString();
 }
 
-Result<std::string> needed(const QVariantMap& said, const char* name, const char* missing,
-                           const char* remedy) {
+Result<std::string> needed(const QVariantMap& said, const char* name, Sentence missing, Sentence remedy) {
     std::string words = wordsIn(said, name);
-    if (words.empty()) return fail(ErrorCode::refused, missing, "", remedy);
+    if (words.empty()) return fail(ErrorCode::refused, std::move(missing), "", std::move(remedy));
     return words;
 }
 
@@ -29,11 +29,11 @@ Result<std::vector<round::CounterReading>> countersIn(const QVariantMap& said, c
     std::vector<round::CounterReading> counters;
     const QVariantMap given = said.value(QLatin1String(name)).toMap();
     for (auto one = given.cbegin(); one != given.cend(); ++one) {
-        const std::string value = one.value().toString().trimmed().toStdString();
+        const std::string value = typedDecimal(one.value().toString());
         if (value.empty()) continue;
         if (!Decimal::parse(value))
-            return fail(ErrorCode::refused, "“" + value + "” is no reading of a counter.", "",
-                        "Write it in digits, with a point before decimals: 1284.6");
+            return fail(ErrorCode::refused, say("“%1” is no reading of a counter.", value), "",
+                        say("Write it in digits, with a point before decimals: 1284.6"));
         counters.push_back({one.key().toStdString(), value});
     }
     return counters;
@@ -65,11 +65,12 @@ Result<std::string> fingerprintIn(const QVariantMap& said, const char* name) {
                (c >= QLatin1Char('a') && c <= QLatin1Char('f'));
     });
     if (written.isEmpty())
-        return fail(ErrorCode::refused, "No key is named.", "",
-                    "Choose one of those that signed here, or write its fingerprint.");
+        return fail(ErrorCode::refused, say("No key is named."), "",
+                    say("Choose one of those that signed here, or write its fingerprint."));
     if (!isHex || written.size() != 64)
-        return fail(ErrorCode::refused, "This is no key's fingerprint: it has 64 digits, 0 to 9 and a to f.",
-                    "", "Copy it from the page of a record that the key has signed.");
+        return fail(ErrorCode::refused,
+                    say("This is no key's fingerprint: it has 64 digits, 0 to 9 and a to f."), "",
+                    say("Copy it from the page of a record that the key has signed."));
     return written.toStdString();
 }
 

@@ -15,8 +15,8 @@ namespace ambit::view {
 [[nodiscard]] std::string wordsIn(const QVariantMap& said, const char* name);
 
 /// Refused with these words where it is empty.
-[[nodiscard]] Result<std::string> needed(const QVariantMap& said, const char* name, const char* missing,
-                                         const char* remedy);
+[[nodiscard]] Result<std::string> needed(const QVariantMap& said, const char* name, Sentence missing,
+                                         Sentence remedy);
 
 /// id → what was written; empty ones are left out.
 [[nodiscard]] Result<std::vector<round::CounterReading>> countersIn(const QVariantMap& said,

@@ -19,6 +19,15 @@ QString figureText(const std::string& decimal) {
     return figure.replace(QLatin1Char('.'), Words::tr(".", "between a number's whole and its fraction"));
 }
 
+QString measureText(const std::string& decimal, const std::string& unit) {
+    return figureText(decimal) + QLatin1Char(' ') + QString::fromStdString(unit);
+}
+
+std::string typedDecimal(const QString& typed) {
+    const QString point = Words::tr(".", "between a number's whole and its fraction");
+    return typed.trimmed().replace(point, QStringLiteral(".")).toStdString();
+}
+
 QString dayInWords(const std::string& date) {
     const QDate day = QDate::fromString(QString::fromStdString(date), Qt::ISODate);
     return day.isValid() ? day.toString(Words::tr("yyyy-MM-dd", "a day, in a sentence"))

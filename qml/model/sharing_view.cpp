@@ -48,7 +48,7 @@ bool SharingView::start(const QString& passphrase, const QString& key) {
     if (link) return true;
     const auto opened = [&]() -> Result<std::unique_ptr<LinkToWatchers>> {
         if (!possible())
-            return fail(ErrorCode::unsupported, "This device has no network to share the walk by.");
+            return fail(ErrorCode::unsupported, say("This device has no network to share the walk by."));
         const auto signer = signing->unlock(passphrase, key);
         if (!signer) return tl::unexpected(signer.error());
         return services->linkToWatchers(*signer);
@@ -198,8 +198,8 @@ QVariantList SharingView::known() const {
 // --- what they say ----------------------------------------------------------------------------------------
 
 void SharingView::hear(std::uint64_t connection, const watch::Say& what, const record::Certificate& by) {
-    Result<void> heard = fail(ErrorCode::refused, "The round is not in hand on the walker's device now.", "",
-                              "Say it again when it goes on.");
+    Result<void> heard = fail(ErrorCode::refused, say("The round is not in hand on the walker's device now."),
+                              "", say("Say it again when it goes on."));
     const auto asks = [this] { return round->openRound().state().asks.size(); };
     if (round != nullptr) {
         const std::size_t before = asks();

@@ -64,10 +64,11 @@ Result<void> SigningView::make(const std::string& whose, const std::string& pass
     std::error_code failed;
     std::filesystem::create_directories(services->keys, failed);
     if (failed)
-        return fail(ErrorCode::storage, "The folder for the key can't be made.", services->keys.string());
+        return fail(ErrorCode::storage, say("The folder for the key can't be made."),
+                    services->keys.string());
     if (!keyOf(text(whose)).isEmpty())
         return fail(ErrorCode::conflict, whose + " has a key on this device already.", whose,
-                    "Sign with it; records signed with it can be checked only as long as it is known.");
+                    say("Sign with it; records signed with it can be checked only as long as it is known."));
     const auto file = record::newKeyFile(whose, passphrase, services->now().at);
     if (!file) return tl::unexpected(file.error());
     const auto certificate = record::certificateOf(*file);
@@ -94,12 +95,13 @@ Result<record::Signer> SigningView::unlock(const QString& passphrase, const QStr
         return record::unlock(*file, passphrase.toStdString());
     }
     return fail(ErrorCode::refused,
-                key.isEmpty() ? "This device has no key yet." : "This device doesn't have that key.", "",
-                "Make one, then sign with it.");
+                key.isEmpty() ? say("This device has no key yet.")
+                              : say("This device doesn't have that key."),
+                "", say("Make one, then sign with it."));
 }
 
 Result<std::string> SigningView::seal(const QString& passphrase, const QString& key) {
-    if (round == nullptr) return fail(ErrorCode::refused, "There is no round to sign.");
+    if (round == nullptr) return fail(ErrorCode::refused, say("There is no round to sign."));
     const QString who = text(round->openRound().state().opened.who.name);
     const auto signer = unlock(passphrase, key.isEmpty() ? keyOf(who) : key);
     if (!signer) return tl::unexpected(signer.error());

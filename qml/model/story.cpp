@@ -37,7 +37,7 @@ public:
     }
     QString operator()(const round::Settled& what) const {
         QString words = pointName(what.point) + QStringLiteral(": ") + outcomeText(what.outcome);
-        if (what.value) words += QStringLiteral(", ") + text(*what.value) + unitOf(what.point);
+        if (what.value) words += QStringLiteral(", ") + figureText(*what.value) + unitOf(what.point);
         if (what.outcome == round::Outcome::finding) words += QStringLiteral(". ") + text(what.words);
         if (what.outcome == round::Outcome::notInspected) words += QStringLiteral(". ") + text(what.why);
         return words;
@@ -156,7 +156,7 @@ Result<std::vector<round::Event>> eventsOf(std::string_view recordJson) {
     if (!json) return tl::unexpected(json.error());
     const Json::json_pointer at("/content/events");
     if (!json->contains(at) || !json->at(at).is_array())
-        return fail(ErrorCode::invalid, "This record holds no round.", "/content/events");
+        return fail(ErrorCode::invalid, say("This record holds no round."), "/content/events");
     std::vector<round::Event> events;
     for (const Json& one : json->at(at)) {
         auto event = round::eventFrom(one);

@@ -338,9 +338,9 @@ private slots:
                 std::string::npos);
         QVERIFY(why(bare, "2026-06-20 1", 1).find("life began is not known") != std::string::npos);
         bare.at = fitted.at;
-        QVERIFY(why(bare, "2026-06-20 1000", 0).find("had run by \"Hours\"") != std::string::npos);
+        QVERIFY(why(bare, "2026-06-20 1000", 0).find("had run by “Hours”") != std::string::npos);
         bare.had["hours"] = decimal("-1");
-        QVERIFY(why(bare, "2026-06-20 1000", 0).find("had run by \"Hours\"") != std::string::npos);
+        QVERIFY(why(bare, "2026-06-20 1000", 0).find("had run by “Hours”") != std::string::npos);
         // Back to before it was fitted, though not to before its life began.
         QVERIFY(why(used, "2020-05-05 999", 0).find("from 1000 h to 999 h") != std::string::npos);
         QVERIFY(why(used, "2019-01-01 1000", 1).find("from 2020-05-05 to 2019-01-01") != std::string::npos);
@@ -409,7 +409,7 @@ private slots:
         QCOMPARE(text("- 1000.0, - 1120", "- 1250"),
                  std::string("was due at 1200.0 h, passed by 50.0 h; last done 20.0 h late"));
         QCOMPARE(text("- 1000.0", "-"),
-                 std::string("unknown: The counter \"Hours\" has no reading now. Read it."));
+                 std::string("unknown: The counter “Hours” has no reading now. Read it."));
         const airframe::Span annual = airframe::Months{12, 30};
         const Due due =
             judge::due(machine(), inspection({annual}), {moment("2026-04-15")}, moment("2027-04-06"));
