@@ -27,7 +27,7 @@ Result<void> addAircraft(archive::Archive& archive, const round::Opened& opened,
         return fail(ErrorCode::invalid,
                     "The machine can't be shown: its description isn't one. " + airframe.error().front().what,
                     airframe.error().front().where,
-                    say("The walker's device may be newer: bring both up to date."));
+                    ambit::say("The walker's device may be newer: bring both up to date."));
     return archive.addAircraft({opened.registration, opened.serial, airframe->sha256, airframe->name}, text);
 }
 
@@ -80,14 +80,15 @@ void Following::tryNext() {
 Result<record::Certificate> Following::checkPeer() {
     const auto* tls = channel->webSocket().findChild<QSslSocket*>();
     if (tls == nullptr || tls->sessionProtocol() != QSsl::TlsV1_3)
-        return fail(ErrorCode::unsupported, say("The connection isn't TLS 1.3."));
+        return fail(ErrorCode::unsupported, ambit::say("The connection isn't TLS 1.3."));
     auto certificate = peerOf(tls->peerCertificateChain());
     if (certificate && !watch::isAnnounced(where, certificate->sha256))
         return fail(
             ErrorCode::signature,
             "Another device answers there than the one whose code this is: " + certificate->name + "'s.",
             toText(where.addresses[(nextAddress - 1) % where.addresses.size()]),
-            say("Join the same network as the walker's device and use a new code. If it happens again, "
+            ambit::say(
+                "Join the same network as the walker's device and use a new code. If it happens again, "
                 "somebody may be in between."));
     return certificate;
 }

@@ -38,8 +38,8 @@ Result<std::vector<round::CounterReading>> readingsOf(const airframe::Airframe& 
         if (value.empty()) continue;
         if (!Decimal::parse(value))
             return fail(ErrorCode::invalid,
-                        ambit::say("“%1” is no reading of %2.", value, quoted(counter.name)), counter.id,
-                        ambit::say("Write it in digits, with a point before decimals: 1284.6"));
+                        ambit::say("“%1” is no reading of %2.", value, ambit::quoted(counter.name)),
+                        counter.id, ambit::say("Write it in digits, with a point before decimals: 1284.6"));
         readings.push_back({counter.id, value});
     }
     return readings;

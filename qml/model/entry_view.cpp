@@ -101,8 +101,8 @@ bool EntryView::tell(const Result<void>& done) {
 Result<std::shared_ptr<const AircraftReading>> EntryView::lastReading() const {
     auto known = file->lastReading();
     if (!known || file->reading())
-        return fail(ErrorCode::refused, say("The aircraft's file isn't read yet."), "",
-                    say("Wait until it is: what you sign goes after its latest records."));
+        return fail(ErrorCode::refused, ambit::say("The aircraft's file isn't read yet."), "",
+                    ambit::say("Wait until it is: what you sign goes after its latest records."));
     return known;
 }
 
@@ -111,8 +111,8 @@ Result<std::string> EntryView::serialOf(const std::string& registration) const {
     if (!all) return tl::unexpected(all.error());
     for (const auto& one : *all)
         if (one.registration == registration) return one.serial;
-    return fail(ErrorCode::notFound, say("There is no such aircraft here."), registration,
-                say("Add it with its airframe and serial number first."));
+    return fail(ErrorCode::notFound, ambit::say("There is no such aircraft here."), registration,
+                ambit::say("Add it with its airframe and serial number first."));
 }
 
 Result<void> EntryView::keep(const Entry& entry, const QVariantMap& signature) {
@@ -128,8 +128,8 @@ Result<void> EntryView::keep(const Entry& entry, const QVariantMap& signature) {
     const bool isWork = std::holds_alternative<record::Rectification>(entry) ||
                         std::holds_alternative<record::PartChange>(entry);
     if (isWork && certificate.empty())
-        return fail(ErrorCode::refused, say("The number of your certificate is missing."), "",
-                    say("Work is approved with it (14 CFR 43.9(a)(4))."));
+        return fail(ErrorCode::refused, ambit::say("The number of your certificate is missing."), "",
+                    ambit::say("Work is approved with it (14 CFR 43.9(a)(4))."));
     const record::Heading heading{registration,
                                   *serial,
                                   services->now(),
@@ -145,9 +145,10 @@ Result<void> EntryView::remove(const QVariantMap& said, const QVariantMap& signa
     const std::string registration = file->registration().toStdString();
     std::vector<std::string> records = listIn(said, "records");
     if (records.empty())
-        return fail(ErrorCode::refused, say("No record is chosen."), "", say("Choose those that are to go."));
-    auto basis = needed(said, "basis", say("Nothing says what allows it."),
-                        say("Name the rule, and who says it holds here."));
+        return fail(ErrorCode::refused, ambit::say("No record is chosen."), "",
+                    ambit::say("Choose those that are to go."));
+    auto basis = needed(said, "basis", ambit::say("Nothing says what allows it."),
+                        ambit::say("Name the rule, and who says it holds here."));
     if (!basis) return tl::unexpected(basis.error());
     const LocalInstant now = services->now();
     const auto told = services->archive.told(registration);
@@ -157,8 +158,8 @@ Result<void> EntryView::remove(const QVariantMap& said, const QVariantMap& signa
     for (const auto& one : file::retention(*told, file::fold(*told), *today))
         if (!one.mayGo && !said.value(QStringLiteral("although")).toBool() &&
             std::find(records.begin(), records.end(), one.record) != records.end())
-            return fail(ErrorCode::refused, joined(say("A record that you chose must stay."), one.why), "",
-                        say("Say that other rules allow it, if they do."));
+            return fail(ErrorCode::refused, joined(ambit::say("A record that you chose must stay."), one.why),
+                        "", ambit::say("Say that other rules allow it, if they do."));
     const auto signer = signing->unlock(signature.value(QStringLiteral("passphrase")).toString(),
                                         signature.value(QStringLiteral("key")).toString());
     if (!signer) return tl::unexpected(signer.error());

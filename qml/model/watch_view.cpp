@@ -35,7 +35,7 @@ Kind kindOf(const QString& name) {
 Result<std::unique_ptr<FollowedRound>> followedFrom(const archive::Archive& archive,
                                                     std::vector<round::Event> events) {
     const auto* opened = events.empty() ? nullptr : std::get_if<round::Opened>(&events.front().what);
-    if (opened == nullptr) return fail(ErrorCode::notFound, say("Nothing of this round is here yet."));
+    if (opened == nullptr) return fail(ErrorCode::notFound, ambit::say("Nothing of this round is here yet."));
     auto airframe = airframeShown(archive, opened->airframeSha256);
     if (!airframe) return tl::unexpected(airframe.error());
     return FollowedRound::make(std::make_unique<const airframe::Airframe>(std::move(*airframe)),
@@ -389,8 +389,8 @@ void WatchView::endReplay() {
 Result<void> WatchView::trySay(int number, const QString& kind, const QString& point, const QString& words) {
     Student* its = student(number);
     if (its == nullptr || !link || !its->round())
-        return fail(ErrorCode::refused, say("There is no round to say something to."), "",
-                    say("Wait for one."));
+        return fail(ErrorCode::refused, ambit::say("There is no round to say something to."), "",
+                    ambit::say("Wait for one."));
     const round::Statement statement{its->round()->lastState().id,
                                      newId(),
                                      kindOf(kind),
