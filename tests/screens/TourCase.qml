@@ -4,40 +4,9 @@ import QtTest
 import Ambit
 import AmbitTest
 
-FileCase {
+LookCase {
     id: tour
 
-    /// (what: string) → called when it is shown and at rest, at the top and, where there is more, at the bottom.
-    property var look: null
-    /// Before each look: the window as the test wants it.
-    property var dress: () => {}
-
-    /// What is wrong, each once: a tour goes on, and says all of it at its end.
-    property var wrongs: ({})
-    function wrong(what, why) {
-        if (!wrongs[why])
-            wrongs[why] = what;
-    }
-    function noneWrong() {
-        const all = Object.keys(wrongs).map(why => wrongs[why] + ": " + why);
-        wrongs = {};
-        if (all.length > 0)
-            fail(all.length + " wrong\n" + all.join("\n"));
-    }
-    function at(what) {
-        frame();
-        tour.dress();
-        tour.look(what);
-        let scrolled = false;
-        for (const one of all(main.contentItem, item => item.contentY !== undefined && item.contentHeight > item.height + 1 && item.enabled, [])) {
-            one.contentY = one.contentHeight - one.height + one.originY;
-            scrolled = true;
-        }
-        if (!scrolled)
-            return;
-        frame();
-        tour.look(what + ", scrolled");
-    }
     function sheet(key, name, close) {
         touch(key);
         see(name);

@@ -138,6 +138,10 @@ QVariantMap Stage::light(QQuickWindow* window) {
             {QStringLiteral("mean"), sum / std::max(1, image.width() * image.height())}};
 }
 
+void Stage::shoot(QQuickWindow* window, const QString& name) {
+    window->grabWindow().save(shotsFolder() + u'/' + name + QStringLiteral(".png"));
+}
+
 QUrl Stage::photo(const QString& name) const {
     return QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + name);
 }

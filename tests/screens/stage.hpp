@@ -24,6 +24,8 @@ class Stage : public QObject {
     Q_PROPERTY(QStringList felt READ felt)
     /// A folder for exports, empty after fresh().
     Q_PROPERTY(QString outFolder READ outFolder)
+    /// Where pictures of what is shown go: the environment's AMBIT_SHOTS; "": none are taken.
+    Q_PROPERTY(QString shotsFolder READ shotsFolder CONSTANT)
     /// What the last invitation's QR code says.
     Q_PROPERTY(QString invitation READ invitation)
     /// What the link to watchers was told: "committed 4", "takeBack <certificate>" …
@@ -56,6 +58,8 @@ public:
     Q_INVOKABLE static QString readQr(const QString& pictureFile);
     /// Of what a window shows: relative luminance (WCAG 2.2, from memory), {most, mean}.
     Q_INVOKABLE static QVariantMap light(QQuickWindow* window);
+    /// What a window shows, into the folder for pictures.
+    Q_INVOKABLE static void shoot(QQuickWindow* window, const QString& name);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
@@ -65,6 +69,7 @@ public:
     [[nodiscard]] QStringList spokenWords() const { return spoken; }
     [[nodiscard]] QStringList felt() const { return feelings; }
     [[nodiscard]] QStringList linkCalls() const { return network.calls; }
+    [[nodiscard]] static QString shotsFolder() { return qEnvironmentVariable("AMBIT_SHOTS"); }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
     [[nodiscard]] const archive::Archive& store() const { return *archive; }
