@@ -13,6 +13,8 @@ FocusScope {
     property bool withMore: false
     /// Up there no hand is free: its points are told at the foot.
     property bool toTheFoot: false
+    /// Figures are typed: with large text the links give the field their room.
+    property bool measuring: false
     /// How far the links may reach beyond the keys.
     property real bleed: 0
 
@@ -127,6 +129,7 @@ FocusScope {
         }
         Flow {
             id: links
+            visible: !(keys.measuring && Theme.scale > 1.4)
             x: -keys.bleed
             width: parent.width + 2 * keys.bleed
             height: rows * Theme.target
@@ -138,6 +141,7 @@ FocusScope {
             Key {
                 objectName: "linkWhy"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.onPoint
                 look: "link"
@@ -149,6 +153,7 @@ FocusScope {
                 id: measure
                 objectName: "linkMeasure"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.settling && keys.round.measured
                 look: "link"
@@ -158,6 +163,7 @@ FocusScope {
             Key {
                 objectName: "linkPhoto"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -169,6 +175,7 @@ FocusScope {
             Key {
                 objectName: "linkNotInspected"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -179,6 +186,7 @@ FocusScope {
             Key {
                 objectName: "linkBlocked"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -192,6 +200,7 @@ FocusScope {
             Key {
                 objectName: "linkMark"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -202,6 +211,7 @@ FocusScope {
             Key {
                 objectName: "moreKey"
                 width: links.share
+                height: Theme.target
                 narrow: true
                 visible: keys.withMore
                 look: "link"

@@ -87,6 +87,7 @@ FocusScope {
             Accessible.role: Accessible.Heading
         }
         Flow {
+            id: openable
             width: parent.width
             spacing: Theme.gap
             Repeater {
@@ -94,6 +95,7 @@ FocusScope {
                 Key {
                     required property var modelData
                     objectName: "made." + modelData.id
+                    width: Math.min(implicitWidth, openable.width)
                     text: modelData.name
                     about: qsTr("Was opened: owed until it is closed")
                     onClicked: screen.round.made(modelData.id)

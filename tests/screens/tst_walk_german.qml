@@ -65,6 +65,7 @@ LookCase {
     }
     /// Figures are touched on the pad.
     function measure() {
+        frame(); // the card's words have their places
         touch("valueField");
         see("pad.5");
         for (const figure of values[round.pointId])
@@ -72,10 +73,12 @@ LookCase {
         if (!known.pad)
             at("figures typed");
         known.pad = true;
+        compare(see("valueField").text, values[round.pointId]);
         touch("pad.Done");
     }
     function step() {
         Stage.advance(12);
+        wait(0); // what follows the last touch is shown
         lookAtCard();
         if (round.cardKind === "go") {
             touch("keyHere");
@@ -155,7 +158,10 @@ LookCase {
         while (round.cardKind !== "settle" || round.measured)
             step();
         for (let i = 0; i < 3 && round.cardKind === "settle"; ++i)
+            {
             touch("keySound");
+            wait(0);
+        }
         see("quickStrip");
         at("settled quickly");
         touch("quickAgain");
