@@ -43,6 +43,7 @@ Sheet {
             id: pair
             width: parent ? parent.width : 0
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             Key {
                 objectName: "sayQuestion"
                 width: (pair.width - 12) / 2

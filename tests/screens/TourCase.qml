@@ -1,4 +1,4 @@
-// Every screen, sheet and state that a test can open without another device, one after the other; `look` is called at each.
+// Every screen, sheet and state that a test can open without a network, one after the other; `look` is called at each.
 import QtQuick
 import QtTest
 import Ambit
@@ -166,12 +166,93 @@ LookCase {
         at("screenRetention");
         touch("retentionBack");
     }
+    /// Somebody else's walk: the one that was walked here, told again as another device's.
+    function watch() {
+        touch("placeWatch");
+        see("screenWatch");
+        at("screenWatch, closed");
+        type("signPassphrase", passphrase);
+        touch("watchStart");
+        see("watchNobody");
+        at("screenWatch, nobody");
+        touch("watchJoin");
+        see("sheetJoin");
+        at("sheetJoin");
+        type("joinCode", Stage.codeToFollow());
+        at("sheetJoin, typed");
+        touch("joinDone");
+        tryVerify(() => seen("sheetJoin") === null);
+        at("screenWatch, on the way");
+        const events = Stage.events;
+        const found = events.indexOf("settled", events.indexOf("asked"));
+        verify(Stage.hear(1, "Robin Example", found + 1));
+        see("student.Robin Example");
+        at("screenWatch, one walks");
+        touch("student.Robin Example");
+        see("screenFollow");
+        at("screenFollow, live");
+        touch("sayKey");
+        see("sheetSay");
+        at("sheetSay");
+        touch("sayWhere");
+        at("sheetSay, where");
+        touch("sayPoint.papers");
+        type("sayWords", "From below, too.");
+        at("sheetSay, in words");
+        touch("sayAgain");
+        tryVerify(() => seen("sheetSay") === null);
+        at("screenFollow, said");
+        Stage.lose(1);
+        at("screenFollow, no connection");
+        touch("followBack");
+        see("screenWatch");
+        verify(Stage.hear(1, "Robin Example", events.length));
+        verify(Stage.hearRecord(1));
+        at("screenWatch, signed");
+        touch("student.Robin Example");
+        see("followRecord");
+        at("screenFollow, signed");
+        touch("followBack");
+        touch("watchStop");
+        touch("placeWalk");
+        see("screenAircraft");
+    }
+    /// Others follow this one's walk.
+    function share() {
+        touch("followKey");
+        see("followStart");
+        at("sheetFollowers, a key is there");
+        type("signPassphrase", passphrase);
+        touch("followStart");
+        see("followInvite");
+        at("sheetFollowers, nobody");
+        touch("followInvite");
+        see("followCode");
+        at("sheetFollowers, a code");
+        Stage.refuse("192.168.43.9:40112 Mo Sample", "This isn't the invitation's word.");
+        see("followRefused");
+        at("sheetFollowers, one not let in");
+        verify(Stage.follow("Kim Example"));
+        tryVerify(() => Stage.app.sharing.watching.length === 1);
+        const kim = Stage.app.sharing.watching[0].id;
+        touch("takeBack." + kim);
+        see("takeBackNow." + kim);
+        at("sheetFollowers, one is taken back");
+        touch("takeBackKeep." + kim);
+        touch("followersClose");
+        tryVerify(() => seen("sheetFollowers") === null);
+        beginRound("OX-DEMO", "daily");
+        see("watchingText");
+        at("card followed");
+    }
     function wholeTour() {
         tour.wrongs = {};
         before();
         walk();
         end();
         file();
+        watch();
+        share();
         noneWrong();
     }
 }

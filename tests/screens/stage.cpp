@@ -6,6 +6,7 @@
 #include "paper/pages.hpp"
 
 #include <QImage>
+#include <algorithm>
 #include <cmath>
 
 namespace ambit::test {
@@ -39,6 +40,16 @@ void Stage::fresh() {
                             folder->filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = network.opener();
+    services.watchedFile = folder->filePath(QStringLiteral("watched.sqlite")).toStdString();
+    auto oldWatched = std::move(watched);
+    watched =
+        std::make_unique<archive::Archive>(std::move(archive::Archive::open(services.watchedFile).value()));
+    heardOf.clear();
+    services.linkToWalkers = [this](const record::Signer&) -> Result<std::unique_ptr<view::LinkToWalkers>> {
+        auto link = std::make_unique<PlayedLink>();
+        toWalkers = link.get();
+        return link;
+    };
     spoken.clear();
     services.speak = [this](const QString& words) {
         if (!words.isEmpty()) spoken << words;
@@ -108,6 +119,50 @@ void Stage::leave(const QString& name) {
 void Stage::refuse(const QString& who, const QString& why) {
     if (network.link != nullptr)
         emit network.link->refused(who, {ErrorCode::refused, why.toStdString(), {}, {}});
+}
+
+QString Stage::codeToFollow() {
+    const watch::Invitation code{
+        {watch::Address::v4({192, 168, 43, 18})}, watch::usualPort, std::string(64, 'b'), "ABCDEFGH"};
+    return QString::fromStdString(*watch::typedCode(code));
+}
+
+bool Stage::hear(int walker, const QString& who, int events) {
+    if (toWalkers == nullptr || current->round() == nullptr) return false;
+    const auto number = static_cast<std::uint64_t>(walker);
+    const auto& round = current->round()->openRound();
+    const auto& all = round.events();
+    std::size_t& heard = heardOf[walker];
+    const std::size_t until = std::clamp(static_cast<std::size_t>(std::max(events, 0)), heard, all.size());
+    if (heard == 0) {
+        emit toWalkers->known(number, {std::string(64, static_cast<char>('a' + walker)), who.toStdString()});
+        emit toWalkers->stateChanged(number, watch::LinkState::in, {});
+        const auto& opened = std::get<round::Opened>(all.front().what);
+        const auto text = archive->airframeText(opened.airframeSha256);
+        if (!text ||
+            !watched->addAircraft({opened.registration, opened.serial, opened.airframeSha256, "It"}, *text))
+            return false;
+        emit toWalkers->roundChanged(number, round.state().id, static_cast<std::int64_t>(until));
+    }
+    const std::vector<round::Event> more(all.begin() + static_cast<std::ptrdiff_t>(heard),
+                                         all.begin() + static_cast<std::ptrdiff_t>(until));
+    heard = until;
+    if (!watched->appendLog(round.state().id, more, archive::Photos::mayFollow)) return false;
+    emit toWalkers->logged(number, round.state().id, more);
+    return true;
+}
+
+bool Stage::hearRecord(int walker) {
+    const std::string sha256 = current->signing()->recordId().toStdString();
+    const auto json = archive->recordJson(sha256);
+    if (toWalkers == nullptr || !json) return false;
+    emit toWalkers->recordHere(static_cast<std::uint64_t>(walker), {sha256, *json, {}});
+    return true;
+}
+
+void Stage::lose(int walker) {
+    if (toWalkers != nullptr)
+        emit toWalkers->stateChanged(static_cast<std::uint64_t>(walker), watch::LinkState::connecting, {});
 }
 
 QString Stage::readQr(const QString& pictureFile) {
