@@ -48,6 +48,7 @@ Sheet {
                 objectName: "sayQuestion"
                 width: (pair.width - 12) / 2
                 broad: true
+                narrow: true
                 enabled: words.text.trim() !== ""
                 text: qsTr("Ask")
                 about: qsTr("A question; the answer stands in the record")
@@ -57,6 +58,7 @@ Sheet {
                 objectName: "sayRemark"
                 width: (pair.width - 12) / 2
                 broad: true
+                narrow: true
                 enabled: words.text.trim() !== ""
                 text: qsTr("Remark")
                 about: qsTr("Needs no answer")

@@ -235,6 +235,7 @@ LookCase {
         verify(Stage.follow("Kim Example"));
         tryVerify(() => Stage.app.sharing.watching.length === 1);
         const kim = Stage.app.sharing.watching[0].id;
+        frame(); // the code is gone, and the rows have their places
         touch("takeBack." + kim);
         see("takeBackNow." + kim);
         at("sheetFollowers, one is taken back");

@@ -147,7 +147,13 @@ bool Stage::hear(int walker, const QString& who, int events) {
     const std::vector<round::Event> more(all.begin() + static_cast<std::ptrdiff_t>(heard),
                                          all.begin() + static_cast<std::ptrdiff_t>(until));
     heard = until;
-    if (!watched->appendLog(round.state().id, more, archive::Photos::mayFollow)) return false;
+    for (const round::Event& event : more) {
+        std::vector<archive::PhotoBytes> photos;
+        if (const auto* settled = std::get_if<round::Settled>(&event.what))
+            for (const round::Photo& photo : settled->photos)
+                photos.push_back({photo, archive->photo(photo.sha256).value()});
+        if (!watched->append(round.state().id, event, photos)) return false;
+    }
     emit toWalkers->logged(number, round.state().id, more);
     return true;
 }
