@@ -3057,7 +3057,7 @@
     </message>
     <message>
         <source>Remark</source>
-        <translation>Bemerken</translation>
+        <translation>Sagen</translation>
     </message>
     <message>
         <source>Needs no answer</source>

@@ -132,7 +132,9 @@ FocusScope {
             visible: !(keys.measuring && Theme.scale > 1.4)
             x: -keys.bleed
             width: parent.width + 2 * keys.bleed
-            height: rows * Theme.target
+            height: rows * cell
+            /// Two lines of large text.
+            readonly property real cell: Math.max(Theme.target, Math.ceil(2.7 * Theme.normal))
             readonly property int count: (keys.kind === "go" ? 2 : 3) + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
             /// Large text takes two rows.
             readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
@@ -141,7 +143,7 @@ FocusScope {
             Key {
                 objectName: "linkWhy"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 look: "link"
@@ -153,7 +155,7 @@ FocusScope {
                 id: measure
                 objectName: "linkMeasure"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.settling && keys.round.measured
                 look: "link"
@@ -163,7 +165,7 @@ FocusScope {
             Key {
                 objectName: "linkPhoto"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -175,7 +177,7 @@ FocusScope {
             Key {
                 objectName: "linkNotInspected"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -186,7 +188,7 @@ FocusScope {
             Key {
                 objectName: "linkBlocked"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -200,7 +202,7 @@ FocusScope {
             Key {
                 objectName: "linkMark"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -211,7 +213,7 @@ FocusScope {
             Key {
                 objectName: "moreKey"
                 width: links.share
-                height: Theme.target
+                height: links.cell
                 narrow: true
                 visible: keys.withMore
                 look: "link"

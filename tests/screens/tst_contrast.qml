@@ -164,7 +164,8 @@ TourCase {
                 const light = Stage.light(main);
                 if (light.most > brightest)
                     wrong(what, "as bright as " + light.most.toFixed(3));
-                if (light.mean > brightestScreen)
+                // A code is as bright as a camera needs it, and goes by a touch.
+                if (light.mean > brightestScreen && !seen("followCode"))
                     wrong(what, "on average " + light.mean.toFixed(4));
             }
         };
