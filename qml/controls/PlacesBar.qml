@@ -14,6 +14,14 @@ Item {
 
     signal asked(string place)
 
+    /// Large text gives way where the names would reach beyond the window: a bold letter of ours is 0.58 of its height wide.
+    readonly property var places: withWatch ? [tabs.walk, tabs.file, tabs.watch] : [tabs.walk, tabs.file]
+    readonly property real room: width - 2 * Theme.gap - (besideRow.width > 0 ? besideRow.width + Theme.gap : 0)
+    readonly property real letters: places.reduce((sum, one) => sum + one.name.length, 0) * 0.58
+    readonly property bool tight: letters * Theme.large + places.length * 2 * Theme.margin > room
+    readonly property real side: tight ? Theme.gap : Theme.margin
+    readonly property int written: Math.max(14, Math.min(Theme.large, Math.floor((room - places.length * 2 * side) / letters)))
+
     implicitHeight: Theme.target + 1
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
@@ -22,7 +30,8 @@ Item {
         x: Theme.leftHanded && besideRow.width > 0 ? parent.width - width - Theme.gap : Theme.gap
         height: parent.height
         Repeater {
-            model: bar.withWatch ? [walk, file, watch] : [walk, file]
+            id: tabs
+            model: bar.places
             readonly property var walk: ({
                     id: "walk",
                     name: qsTr("Walk"),
@@ -44,7 +53,7 @@ Item {
                 readonly property bool here: bar.place === modelData.id
                 objectName: modelData.object
                 text: modelData.name
-                implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.margin)
+                implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * bar.side)
                 implicitHeight: bar.height
                 focusPolicy: Qt.StrongFocus
                 checkable: false
@@ -75,7 +84,7 @@ Item {
                     anchors.fill: parent
                     text: tab.text
                     strong: true
-                    font.pixelSize: Theme.large
+                    font.pixelSize: bar.written
                     lineHeight: 1
                     color: tab.here ? Theme.ink : Theme.soft
                     horizontalAlignment: Text.AlignHCenter

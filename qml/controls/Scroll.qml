@@ -30,6 +30,7 @@ Flickable {
     onFocusedChanged: reveal(focused)
 
     Rectangle {
+        objectName: "scrollBar"
         parent: scroll
         z: 2
         anchors.right: parent.right

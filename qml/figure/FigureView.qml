@@ -166,6 +166,7 @@ FocusScope {
     Repeater {
         model: view.figure.marked
         MarkedShape {
+            worded: !view.quiet
             required property var modelData
             outline: modelData.outline
             why: modelData.why

@@ -9,6 +9,8 @@ Item {
 
     required property var outline
     required property string why
+    /// A small figure has no room for the word.
+    property bool worded: true
     /// Pixels a metre, and the figure's origin in the parent.
     property real perMetre: 1
     property point origin
@@ -47,7 +49,7 @@ Item {
     Rectangle {
         x: Math.max(4 - mark.x, Math.min((mark.width - width) / 2, mark.seen.width - mark.x - width - 4))
         y: Math.max(4 - mark.y, Math.min((mark.height - height) / 2, mark.seen.height - mark.y - height - 4))
-        visible: mark.why !== "" && width < mark.width + 40
+        visible: mark.worded && mark.why !== "" && width < mark.width + 40
         width: word.implicitWidth + 12
         height: word.implicitHeight + 4
         color: Theme.panel

@@ -1862,7 +1862,7 @@
     </message>
     <message>
         <source>Say it again</source>
-        <translation>Noch einmal sagen</translation>
+        <translation>Nochmal sagen</translation>
     </message>
     <message>
         <source>Not all of them</source>
@@ -2564,11 +2564,15 @@
     </message>
     <message>
         <source>Look again</source>
-        <translation>Noch einmal ansehen</translation>
+        <translation>Nochmal ansehen</translation>
     </message>
     <message>
         <source>Yes, each</source>
         <translation>Ja, jeder</translation>
+    </message>
+    <message>
+        <source>%1: was each looked at?</source>
+        <translation>%1: jeder angesehen?</translation>
     </message>
 </context>
 <context>
@@ -3056,7 +3060,7 @@
     </message>
     <message>
         <source>Remark</source>
-        <translation>Bemerken</translation>
+        <translation>Sagen</translation>
     </message>
     <message>
         <source>Needs no answer</source>

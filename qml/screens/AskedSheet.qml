@@ -70,6 +70,7 @@ Sheet {
                 width: parent.width
                 topPadding: 6
                 spacing: 12
+                layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
                 visible: one.modelData.kind !== "remark"
                 Key {
                     objectName: "askDecline." + one.modelData.ask

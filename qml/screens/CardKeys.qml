@@ -13,6 +13,8 @@ FocusScope {
     property bool withMore: false
     /// Up there no hand is free: its points are told at the foot.
     property bool toTheFoot: false
+    /// Figures are typed: with large text the links give the field their room.
+    property bool measuring: false
     /// How far the links may reach beyond the keys.
     property real bleed: 0
 
@@ -127,9 +129,12 @@ FocusScope {
         }
         Flow {
             id: links
+            visible: !(keys.measuring && Theme.scale > 1.4)
             x: -keys.bleed
             width: parent.width + 2 * keys.bleed
-            height: rows * Theme.target
+            height: rows * cell
+            /// Two lines of large text.
+            readonly property real cell: Math.max(Theme.target, Math.ceil(2.7 * Theme.normal))
             readonly property int count: (keys.kind === "go" ? 2 : 3) + (measure.visible ? 1 : 0) + (keys.withMore ? 1 : 0)
             /// Large text takes two rows.
             readonly property int rows: keys.onPoint && width < count * Theme.mm(11) * Theme.scale ? 2 : 1
@@ -138,6 +143,7 @@ FocusScope {
             Key {
                 objectName: "linkWhy"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 look: "link"
@@ -149,6 +155,7 @@ FocusScope {
                 id: measure
                 objectName: "linkMeasure"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.settling && keys.round.measured
                 look: "link"
@@ -158,6 +165,7 @@ FocusScope {
             Key {
                 objectName: "linkPhoto"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -169,6 +177,7 @@ FocusScope {
             Key {
                 objectName: "linkNotInspected"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.onPoint
                 enabled: keys.settling
@@ -179,6 +188,7 @@ FocusScope {
             Key {
                 objectName: "linkBlocked"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -192,6 +202,7 @@ FocusScope {
             Key {
                 objectName: "linkMark"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.kind === "go"
                 look: "link"
@@ -202,6 +213,7 @@ FocusScope {
             Key {
                 objectName: "moreKey"
                 width: links.share
+                height: links.cell
                 narrow: true
                 visible: keys.withMore
                 look: "link"

@@ -65,6 +65,7 @@ FocusScope {
 
         Item {
             id: figurePane
+            x: screen.wide && Theme.leftHanded ? screen.side : 0
             width: screen.wide ? parent.width - screen.side : parent.width
             height: screen.wide ? parent.height : Math.max(head.height + Theme.mm(12), Math.min(parent.height * 0.56, head.height + Theme.mm(39)))
             Item {
@@ -133,12 +134,14 @@ FocusScope {
         }
         Rectangle {
             id: panel
-            x: screen.wide ? figurePane.width : 0
+            // Where the thumb is.
+            x: screen.wide && !Theme.leftHanded ? figurePane.width : 0
             y: screen.wide ? 0 : figurePane.height + Theme.gap
             width: screen.side
             height: parent.height - y
             color: Theme.panel
             Rectangle {
+                x: screen.wide && Theme.leftHanded ? parent.width - width : 0
                 width: screen.wide ? 2 : parent.width
                 height: screen.wide ? parent.height : 2
                 color: Theme.line

@@ -38,33 +38,35 @@ Framed {
         font.family: Theme.monospace
         font.pixelSize: Theme.small
     }
-    Row {
+    Item {
         id: pair
-        readonly property real half: (width - spacing) / 2
+        /// Large text: one under the other.
+        readonly property bool stacked: width < Theme.mm(44) * Theme.scale
+        readonly property real share: stacked ? width : (width - 12) / 2
         width: parent.width
-        topPadding: 6
-        spacing: 12
+        height: 6 + (stacked && row.asking ? other.height + 12 + now.height : Math.max(other.height, row.asking ? now.height : 0))
         // Where the first touch was stands what keeps: the same touch twice does nothing.
         Key {
+            id: now
             objectName: "takeBackNow." + row.whoId
-            width: pair.half
+            y: 6 + (pair.stacked ? other.height + 12 : 0)
+            width: pair.share
             height: Math.max(implicitHeight, other.implicitHeight)
             visible: row.asking
             broad: true
+            narrow: true
             text: qsTr("Take it back")
             about: row.whose
             onClicked: row.takenBack()
         }
-        Item {
-            width: pair.half
-            height: 1
-            visible: !row.asking
-        }
         Key {
             id: other
             objectName: (row.asking ? "takeBackKeep." : "takeBack.") + row.whoId
-            width: pair.half
+            x: pair.width - width
+            y: 6
+            width: pair.share
             broad: row.asking
+            narrow: true
             text: row.asking ? qsTr("Keep") : qsTr("Take back")
             about: row.whose
             onClicked: {

@@ -39,6 +39,7 @@ Sheet {
             width: parent.width
             visible: !sheet.sharing.open && sheet.fields?.key === null
             broad: true
+            narrow: true
             look: "solid"
             enabled: sheet.fields?.canMake ?? false
             text: qsTr("Make the key")
@@ -49,6 +50,7 @@ Sheet {
             width: parent.width
             visible: !sheet.sharing.open && sheet.fields?.key !== null
             broad: true
+            narrow: true
             look: "solid"
             text: qsTr("Let others follow")
             onClicked: sheet.start()
@@ -58,6 +60,7 @@ Sheet {
             width: parent.width
             visible: sheet.sharing.open && !sheet.codeShown
             broad: true
+            narrow: true
             look: "solid"
             text: qsTr("Show a code")
             onClicked: sheet.sharing.invite()
@@ -67,6 +70,7 @@ Sheet {
             width: parent.width
             visible: sheet.codeShown
             broad: true
+            narrow: true
             text: qsTr("Put the code away")
             onClicked: sheet.sharing.putCodeAway()
         }

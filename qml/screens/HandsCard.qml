@@ -17,12 +17,17 @@ FocusScope {
     readonly property real huge: Math.round(Math.min(Theme.text(56), Math.max(Theme.huge, Math.min(width / 12, height / 12))))
     /// A phone on its side: the keys stand beside the words.
     readonly property bool low: height < Theme.mm(72) && width > height
+    /// Large text: who stands where and what a key does scroll with the words, or nothing of them would be seen.
+    readonly property bool large: Theme.scale > 1.4
     readonly property real wordsWidth: low ? Math.round(width * 0.62) : width
 
     objectName: "handsCard"
     Accessible.role: Accessible.Pane
     Accessible.name: mode === "key" ? qsTr("One hand free: answer with a key") : mode === "read" ? qsTr("No hand free: read before the climb") : qsTr("Being looked at: nothing can be touched")
-    onModeChanged: clicker.forget()
+    onModeChanged: {
+        clicker.forget();
+        scroll.contentY = 0;
+    }
 
     Keys.onPressed: event => {
         if (!clicker.answers(event.key))
@@ -44,6 +49,12 @@ FocusScope {
         onTwice: card.hands.sayAgain()
         onLongOne: card.hands.answerLong()
     }
+    Connections {
+        target: card.round
+        function onCardChanged() {
+            scroll.contentY = 0;
+        }
+    }
     Rectangle {
         anchors.fill: parent
         color: Theme.panel
@@ -54,8 +65,9 @@ FocusScope {
     }
     StandHead {
         id: head
-        x: card.side
-        y: 12
+        parent: card.large ? standPlace : card
+        x: card.large ? 0 : card.side
+        y: card.large ? 0 : 12
         width: card.wordsWidth - 2 * card.side
         number: card.round.cardKind === "go" ? card.round.targetStandNumber : card.round.standNumber
         name: card.round.cardKind === "go" ? card.round.targetStandName : card.round.standName
@@ -64,8 +76,8 @@ FocusScope {
     }
     Scroll {
         id: scroll
-        anchors.top: head.bottom
-        anchors.topMargin: 12
+        anchors.top: card.top
+        anchors.topMargin: card.large ? 12 : head.y + head.height + 12
         anchors.bottom: card.low ? parent.bottom : foot.top
         anchors.bottomMargin: 8
         width: card.wordsWidth
@@ -75,6 +87,12 @@ FocusScope {
             x: card.side
             width: scroll.width - 2 * card.side
             spacing: 12
+            Item {
+                id: standPlace
+                width: parent.width
+                height: head.height
+                visible: card.large
+            }
             Caution {
                 width: parent.width
                 texts: card.mode === "up" ? [] : card.round.cautions
@@ -157,6 +175,12 @@ FocusScope {
                 text: card.hands.voiceText
                 color: Theme.soft
             }
+            Item {
+                id: hintPlace
+                width: parent.width
+                height: hint.height
+                visible: card.large
+            }
         }
     }
     Column {
@@ -167,7 +191,9 @@ FocusScope {
         width: parent.width - x - card.side
         spacing: 12
         Label {
+            id: hint
             objectName: "keyHint"
+            parent: card.large ? hintPlace : foot
             width: parent.width
             color: clicker.held ? Theme.ink : Theme.soft
             strong: clicker.held
@@ -209,12 +235,14 @@ FocusScope {
             Key {
                 objectName: "sayAgainKey"
                 width: parent.share
+                narrow: true
                 text: qsTr("Say it again")
                 onClicked: card.hands.sayAgain()
             }
             Key {
                 objectName: "giveUpKey"
                 width: parent.share
+                narrow: true
                 visible: card.mode === "up"
                 text: qsTr("Not all of them")
                 about: qsTr("Down again; they are read once more")
@@ -223,6 +251,7 @@ FocusScope {
             Key {
                 objectName: "touchInstead"
                 width: parent.share
+                narrow: true
                 visible: card.mode !== "up"
                 text: qsTr("Touch instead")
                 about: qsTr("At this stand only")

@@ -7,6 +7,8 @@ Rectangle {
 
     required property ConditionsView conditions
 
+    readonly property bool large: Theme.scale > 1.4
+
     objectName: "quickStrip"
     visible: conditions.quickText !== ""
     implicitHeight: visible ? column.height + 20 : 0
@@ -28,7 +30,8 @@ Rectangle {
         Label {
             id: words
             width: parent.width
-            text: qsTr("%1: less than one of them takes. Was each of them looked at?").arg(strip.conditions.quickText)
+            // Large text leaves no room for why it is asked.
+            text: (strip.large ? qsTr("%1: was each looked at?") : qsTr("%1: less than one of them takes. Was each of them looked at?")).arg(strip.conditions.quickText)
             Accessible.ignored: true
         }
         Row {
@@ -37,6 +40,7 @@ Rectangle {
             Key {
                 objectName: "quickAgain"
                 width: (parent.width - 12) / 2
+                narrow: true
                 text: qsTr("Look again")
                 about: words.text
                 onClicked: strip.conditions.answerQuick(true)
@@ -44,6 +48,7 @@ Rectangle {
             Key {
                 objectName: "quickMeant"
                 width: (parent.width - 12) / 2
+                narrow: true
                 text: qsTr("Yes, each")
                 about: words.text
                 onClicked: strip.conditions.answerQuick(false)

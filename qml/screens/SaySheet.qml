@@ -43,10 +43,12 @@ Sheet {
             id: pair
             width: parent ? parent.width : 0
             spacing: 12
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             Key {
                 objectName: "sayQuestion"
                 width: (pair.width - 12) / 2
                 broad: true
+                narrow: true
                 enabled: words.text.trim() !== ""
                 text: qsTr("Ask")
                 about: qsTr("A question; the answer stands in the record")
@@ -56,6 +58,7 @@ Sheet {
                 objectName: "sayRemark"
                 width: (pair.width - 12) / 2
                 broad: true
+                narrow: true
                 enabled: words.text.trim() !== ""
                 text: qsTr("Remark")
                 about: qsTr("Needs no answer")

@@ -107,7 +107,7 @@ T.AbstractButton {
                 width: parent.width
                 visible: text !== ""
                 text: tile.round ? (tile.round.phase === "walking" ? tile.round.cardTitle : tile.round.conclusionText) : ""
-                maximumLineCount: 2
+                maximumLineCount: Theme.scale > 1.4 ? 6 : 2
                 elide: Text.ElideRight
                 color: Theme.soft
                 font.pixelSize: Theme.small

@@ -207,6 +207,7 @@ FocusScope {
         settling: card.settling
         toTheFoot: card.app.hands.toTheFoot
         withMore: card.withMore
+        measuring: card.measuring
         bleed: card.wide ? 0 : card.side
         onSoundAsked: card.settleSound()
         onFindingAsked: camera => card.askFinding(camera)

@@ -14,7 +14,7 @@ FocusScope {
     readonly property bool paused: round.phase === "paused"
     readonly property bool low: wide && !tall
     readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
-    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? height - barHeight - stripHeight - Theme.mm(30) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
+    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? Math.max(card.keysHeight + Theme.mm(8), height - barHeight - stripHeight - Math.min(Theme.mm(30), head.y + head.height + 8)) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
@@ -88,7 +88,7 @@ FocusScope {
                 width: screen.listBeside ? parent.width - sideList.width - Theme.margin : parent.width
                 height: parent.height
                 readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
-                topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * (screen.large ? 0.5 : 0.3))) : inset
+                topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * (screen.large ? 0.6 : 0.3))) : inset
                 bottomInset: screen.wide && screen.tall ? 24 : screen.large && open.visible ? open.height + 16 : 14
                 visible: parent.height > Theme.mm(24) * (screen.large ? 1.6 : 1)
                 figure: screen.round.figure

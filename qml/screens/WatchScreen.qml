@@ -29,6 +29,7 @@ Page {
         width: parent.width
         visible: screen.its.possible
         broad: true
+        narrow: true
         look: "solid"
         enabled: screen.its.open || signature.keyExists || signature.canMake
         text: screen.its.open ? qsTr("Follow another") : signature.keyExists ? qsTr("Follow walks") : qsTr("Make the key")

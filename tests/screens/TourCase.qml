@@ -1,43 +1,12 @@
-// Every screen, sheet and state that a test can open without another device, one after the other; `look` is called at each.
+// Every screen, sheet and state that a test can open without a network, one after the other; `look` is called at each.
 import QtQuick
 import QtTest
 import Ambit
 import AmbitTest
 
-FileCase {
+LookCase {
     id: tour
 
-    /// (what: string) → called when it is shown and at rest, at the top and, where there is more, at the bottom.
-    property var look: null
-    /// Before each look: the window as the test wants it.
-    property var dress: () => {}
-
-    /// What is wrong, each once: a tour goes on, and says all of it at its end.
-    property var wrongs: ({})
-    function wrong(what, why) {
-        if (!wrongs[why])
-            wrongs[why] = what;
-    }
-    function noneWrong() {
-        const all = Object.keys(wrongs).map(why => wrongs[why] + ": " + why);
-        wrongs = {};
-        if (all.length > 0)
-            fail(all.length + " wrong\n" + all.join("\n"));
-    }
-    function at(what) {
-        frame();
-        tour.dress();
-        tour.look(what);
-        let scrolled = false;
-        for (const one of all(main.contentItem, item => item.contentY !== undefined && item.contentHeight > item.height + 1 && item.enabled, [])) {
-            one.contentY = one.contentHeight - one.height + one.originY;
-            scrolled = true;
-        }
-        if (!scrolled)
-            return;
-        frame();
-        tour.look(what + ", scrolled");
-    }
     function sheet(key, name, close) {
         touch(key);
         see(name);
@@ -197,12 +166,94 @@ FileCase {
         at("screenRetention");
         touch("retentionBack");
     }
+    /// Somebody else's walk: the one that was walked here, told again as another device's.
+    function watch() {
+        touch("placeWatch");
+        see("screenWatch");
+        at("screenWatch, closed");
+        type("signPassphrase", passphrase);
+        touch("watchStart");
+        see("watchNobody");
+        at("screenWatch, nobody");
+        touch("watchJoin");
+        see("sheetJoin");
+        at("sheetJoin");
+        type("joinCode", Stage.codeToFollow());
+        at("sheetJoin, typed");
+        touch("joinDone");
+        tryVerify(() => seen("sheetJoin") === null);
+        at("screenWatch, on the way");
+        const events = Stage.events;
+        const found = events.indexOf("settled", events.indexOf("asked"));
+        verify(Stage.hear(1, "Robin Example", found + 1));
+        see("student.Robin Example");
+        at("screenWatch, one walks");
+        touch("student.Robin Example");
+        see("screenFollow");
+        at("screenFollow, live");
+        touch("sayKey");
+        see("sheetSay");
+        at("sheetSay");
+        touch("sayWhere");
+        at("sheetSay, where");
+        touch("sayPoint.papers");
+        type("sayWords", "From below, too.");
+        at("sheetSay, in words");
+        touch("sayAgain");
+        tryVerify(() => seen("sheetSay") === null);
+        at("screenFollow, said");
+        Stage.lose(1);
+        at("screenFollow, no connection");
+        touch("followBack");
+        see("screenWatch");
+        verify(Stage.hear(1, "Robin Example", events.length));
+        verify(Stage.hearRecord(1));
+        at("screenWatch, signed");
+        touch("student.Robin Example");
+        see("followRecord");
+        at("screenFollow, signed");
+        touch("followBack");
+        touch("watchStop");
+        touch("placeWalk");
+        see("screenAircraft");
+    }
+    /// Others follow this one's walk.
+    function share() {
+        touch("followKey");
+        see("followStart");
+        at("sheetFollowers, a key is there");
+        type("signPassphrase", passphrase);
+        touch("followStart");
+        see("followInvite");
+        at("sheetFollowers, nobody");
+        touch("followInvite");
+        see("followCode");
+        at("sheetFollowers, a code");
+        Stage.refuse("192.168.43.9:40112 Mo Sample", "This isn't the invitation's word.");
+        see("followRefused");
+        at("sheetFollowers, one not let in");
+        verify(Stage.follow("Kim Example"));
+        tryVerify(() => Stage.app.sharing.watching.length === 1);
+        const kim = Stage.app.sharing.watching[0].id;
+        frame(); // the code is gone, and the rows have their places
+        touch("takeBack." + kim);
+        see("takeBackNow." + kim);
+        at("sheetFollowers, one is taken back");
+        touch("takeBackKeep." + kim);
+        touch("followersClose");
+        tryVerify(() => seen("sheetFollowers") === null);
+        beginRound("OX-DEMO", "daily");
+        see("watchingText");
+        at("card followed");
+    }
     function wholeTour() {
         tour.wrongs = {};
         before();
         walk();
         end();
         file();
+        watch();
+        share();
         noneWrong();
     }
 }

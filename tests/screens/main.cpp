@@ -10,16 +10,19 @@
 
 namespace ambit::test {
 
-/// Photos from whichever archive the stage has now.
+/// Photos from whichever archive the stage has now: its own, or that of those who are followed.
 class StagePhotos : public QQuickImageProvider {
 public:
-    explicit StagePhotos(const Stage& of) : QQuickImageProvider(QQuickImageProvider::Image), stage(of) {}
+    using Store = const archive::Archive& (Stage::*)() const;
+    StagePhotos(const Stage& of, Store from)
+        : QQuickImageProvider(QQuickImageProvider::Image), stage(of), store(from) {}
     QImage requestImage(const QString& id, QSize* size, const QSize& requested) override {
-        return view::PhotoProvider(stage.store()).requestImage(id, size, requested);
+        return view::PhotoProvider((stage.*store)()).requestImage(id, size, requested);
     }
 
 private:
     const Stage& stage;
+    Store store;
 };
 
 class Setup : public QObject {
@@ -41,7 +44,8 @@ public slots:
         follow();
         qmlRegisterSingletonInstance("AmbitTest", 1, 0, "Stage", stage.get());
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-        engine->addImageProvider(QStringLiteral("photo"), new StagePhotos(*stage));
+        engine->addImageProvider(QStringLiteral("photo"), new StagePhotos(*stage, &Stage::store));
+        engine->addImageProvider(QStringLiteral("watched"), new StagePhotos(*stage, &Stage::watchedStore));
     }
 
     void cleanupTestCase() { stage.reset(); }

@@ -6,6 +6,7 @@
 #include "paper/pages.hpp"
 
 #include <QImage>
+#include <algorithm>
 #include <cmath>
 
 namespace ambit::test {
@@ -39,6 +40,16 @@ void Stage::fresh() {
                             folder->filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = network.opener();
+    services.watchedFile = folder->filePath(QStringLiteral("watched.sqlite")).toStdString();
+    auto oldWatched = std::move(watched);
+    watched =
+        std::make_unique<archive::Archive>(std::move(archive::Archive::open(services.watchedFile).value()));
+    heardOf.clear();
+    services.linkToWalkers = [this](const record::Signer&) -> Result<std::unique_ptr<view::LinkToWalkers>> {
+        auto link = std::make_unique<PlayedLink>();
+        toWalkers = link.get();
+        return link;
+    };
     spoken.clear();
     services.speak = [this](const QString& words) {
         if (!words.isEmpty()) spoken << words;
@@ -110,6 +121,56 @@ void Stage::refuse(const QString& who, const QString& why) {
         emit network.link->refused(who, {ErrorCode::refused, why.toStdString(), {}, {}});
 }
 
+QString Stage::codeToFollow() {
+    const watch::Invitation code{
+        {watch::Address::v4({192, 168, 43, 18})}, watch::usualPort, std::string(64, 'b'), "ABCDEFGH"};
+    return QString::fromStdString(*watch::typedCode(code));
+}
+
+bool Stage::hear(int walker, const QString& who, int events) {
+    if (toWalkers == nullptr || current->round() == nullptr) return false;
+    const auto number = static_cast<std::uint64_t>(walker);
+    const auto& round = current->round()->openRound();
+    const auto& all = round.events();
+    std::size_t& heard = heardOf[walker];
+    const std::size_t until = std::clamp(static_cast<std::size_t>(std::max(events, 0)), heard, all.size());
+    if (heard == 0) {
+        emit toWalkers->known(number, {std::string(64, static_cast<char>('a' + walker)), who.toStdString()});
+        emit toWalkers->stateChanged(number, watch::LinkState::in, {});
+        const auto& opened = std::get<round::Opened>(all.front().what);
+        const auto text = archive->airframeText(opened.airframeSha256);
+        if (!text ||
+            !watched->addAircraft({opened.registration, opened.serial, opened.airframeSha256, "It"}, *text))
+            return false;
+        emit toWalkers->roundChanged(number, round.state().id, static_cast<std::int64_t>(until));
+    }
+    const std::vector<round::Event> more(all.begin() + static_cast<std::ptrdiff_t>(heard),
+                                         all.begin() + static_cast<std::ptrdiff_t>(until));
+    heard = until;
+    for (const round::Event& event : more) {
+        std::vector<archive::PhotoBytes> photos;
+        if (const auto* settled = std::get_if<round::Settled>(&event.what))
+            for (const round::Photo& photo : settled->photos)
+                photos.push_back({photo, archive->photo(photo.sha256).value()});
+        if (!watched->append(round.state().id, event, photos)) return false;
+    }
+    emit toWalkers->logged(number, round.state().id, more);
+    return true;
+}
+
+bool Stage::hearRecord(int walker) {
+    const std::string sha256 = current->signing()->recordId().toStdString();
+    const auto json = archive->recordJson(sha256);
+    if (toWalkers == nullptr || !json) return false;
+    emit toWalkers->recordHere(static_cast<std::uint64_t>(walker), {sha256, *json, {}});
+    return true;
+}
+
+void Stage::lose(int walker) {
+    if (toWalkers != nullptr)
+        emit toWalkers->stateChanged(static_cast<std::uint64_t>(walker), watch::LinkState::connecting, {});
+}
+
 QString Stage::readQr(const QString& pictureFile) {
     return view::readQr(QImage(pictureFile));
 }
@@ -136,6 +197,10 @@ QVariantMap Stage::light(QQuickWindow* window) {
     }
     return {{QStringLiteral("most"), most},
             {QStringLiteral("mean"), sum / std::max(1, image.width() * image.height())}};
+}
+
+void Stage::shoot(QQuickWindow* window, const QString& name) {
+    window->grabWindow().save(shotsFolder() + u'/' + name + QStringLiteral(".png"));
 }
 
 QUrl Stage::photo(const QString& name) const {

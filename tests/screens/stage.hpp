@@ -3,12 +3,14 @@
 #pragma once
 
 #include "../view/fake_link.hpp"
+#include "../view/played_link.hpp"
 #include "model/app.hpp"
 
 #include "script/asker.hpp"
 
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <map>
 #include <memory>
 
 namespace ambit::test {
@@ -24,6 +26,8 @@ class Stage : public QObject {
     Q_PROPERTY(QStringList felt READ felt)
     /// A folder for exports, empty after fresh().
     Q_PROPERTY(QString outFolder READ outFolder)
+    /// Where pictures of what is shown go: the environment's AMBIT_SHOTS; "": none are taken.
+    Q_PROPERTY(QString shotsFolder READ shotsFolder CONSTANT)
     /// What the last invitation's QR code says.
     Q_PROPERTY(QString invitation READ invitation)
     /// What the link to watchers was told: "committed 4", "takeBack <certificate>" …
@@ -52,10 +56,21 @@ public:
     Q_INVOKABLE void leave(const QString& name);
     /// Somebody at the door is turned away.
     Q_INVOKABLE void refuse(const QString& who, const QString& why);
+    /// What would be typed to follow somebody's device. Their round is the one in hand here.
+    Q_INVOKABLE [[nodiscard]] static QString codeToFollow();
+    /// The one who is followed (1: the first who was joined) has told so many events of the round in hand
+    /// here.
+    Q_INVOKABLE bool hear(int walker, const QString& who, int events);
+    /// And has signed it: the record that was signed here.
+    Q_INVOKABLE bool hearRecord(int walker);
+    /// There is no connection to them for now.
+    Q_INVOKABLE void lose(int walker);
     /// What a QR code in a picture says; "": there is none.
     Q_INVOKABLE static QString readQr(const QString& pictureFile);
     /// Of what a window shows: relative luminance (WCAG 2.2, from memory), {most, mean}.
     Q_INVOKABLE static QVariantMap light(QQuickWindow* window);
+    /// What a window shows, into the folder for pictures.
+    Q_INVOKABLE static void shoot(QQuickWindow* window, const QString& name);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
 
@@ -65,9 +80,11 @@ public:
     [[nodiscard]] QStringList spokenWords() const { return spoken; }
     [[nodiscard]] QStringList felt() const { return feelings; }
     [[nodiscard]] QStringList linkCalls() const { return network.calls; }
+    [[nodiscard]] static QString shotsFolder() { return qEnvironmentVariable("AMBIT_SHOTS"); }
     [[nodiscard]] QString outFolder() const { return folder->filePath(QStringLiteral("out")); }
     /// That of the app: for photos. Set anew by fresh().
     [[nodiscard]] const archive::Archive& store() const { return *archive; }
+    [[nodiscard]] const archive::Archive& watchedStore() const { return *watched; }
 
 signals:
     void appChanged();
@@ -78,7 +95,10 @@ private:
     bool hasVoice = true;
     std::unique_ptr<QTemporaryDir> folder;
     std::unique_ptr<archive::Archive> archive;
-    Network network; ///< before the app, which may hold a link of it
+    Network network;                           ///< before the app, which may hold a link of it
+    std::unique_ptr<archive::Archive> watched; ///< what comes of those who are followed
+    PlayedLink* toWalkers = nullptr;           ///< while others may be followed
+    std::map<int, std::size_t> heardOf;        ///< events that each has told
     std::unique_ptr<view::App> current;
     QStringList feelings;
     script::Asker asker{{}}; ///< keys are made once: that takes a while

@@ -13,11 +13,6 @@ TourCase {
     property int measured: 0
     property int keys: 0
 
-    /// In the figure one touches a place, not a control: a zone is as large as its part of the aircraft. What it does has other ways:
-    /// Closer, the arrow keys, the list of points, the review.
-    function isPlace(item) {
-        return /^(zone|stand|foundZone)\./.test(item.objectName);
-    }
     function isTarget(item) {
         const roles = [Accessible.Button, Accessible.RadioButton, Accessible.CheckBox, Accessible.EditableText, Accessible.PageTab, Accessible.Slider];
         const mouseArea = item.pressedButtons !== undefined && item.containsMouse !== undefined;
