@@ -2070,5 +2070,370 @@
         <source></source>
         <translation type="unfinished"></translation>
     </message>
+    <message id="“%1” is no reading of %2." numerus="yes">
+        <source></source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message id="Write it in digits, with a point before decimals: 1284.6">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is no such aircraft here.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The aircraft has no registration.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Write what is painted on it.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nobody's name is given.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say who walks round.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is no such round here.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This round was never opened.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="No discrepancy is chosen.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This basis needs a reference.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say which list and which item, or which permission.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says what the placard says.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Write its words, and where it is.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nobody is named who found that it is no hazard.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Name the pilot or mechanic who may.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says what was done.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Describe the work in a few words.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says which kind of certificate you approve under.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="For example: mechanic, airframe and powerplant.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="A part has a name, a number and a serial number.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Write all three as they stand on it; “none” where it bears none.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says why.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say in a few words what was found on looking closer.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says where on the aircraft the part is.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Choose a place, or write one: one part at a time is in it.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="No part is named.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say which came off, which was fitted, or both.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="No counter was read.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Write what at least one of them says.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nobody is named who gets the aircraft.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Name the new owner.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say whose key it is.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says what the key is good for.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Choose one role or more.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Lost, stolen, a person who left: say it.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The aircraft's file isn't read yet.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Wait until it is: what you sign goes after its latest records.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Add it with its airframe and serial number first.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The number of your certificate is missing.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Work is approved with it (14 CFR 43.9(a)(4)).">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="No record is chosen.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Choose those that are to go.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing says what allows it.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Name the rule, and who says it holds here.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="A record that you chose must stay.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say that other rules allow it, if they do.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This record's round was never opened.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This is neither a JPEG nor a PNG picture.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Choose another file, or save the photo as JPEG.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is no point on the card.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Go to where the next one is.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The plan leads nowhere else now.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is nothing to set now.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="“%1” is no date." numerus="yes">
+        <source></source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message id="Write year, month and day: 2026-06-20">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="“%1” is no reading of a counter." numerus="yes">
+        <source></source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message id="No key is named.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Choose one of those that signed here, or write its fingerprint.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This is no key's fingerprint: it has 64 digits, 0 to 9 and a to f.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Copy it from the page of a record that the key has signed.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device has no network to share the walk by.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The round is not in hand on the walker's device now.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Say it again when it goes on.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The folder for the key can't be made.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Sign with it; records signed with it can be checked only as long as it is known.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device has no key yet.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device doesn't have that key.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Make one, then sign with it.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is no round to sign.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This record holds no round.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Nothing of this round is here yet.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="There is no round to say something to.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Wait for one.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The walker's device may be newer: bring both up to date.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The connection isn't TLS 1.3.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Join the same network as the walker's device and use a new code. If it happens again, somebody may be in between.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This is not where a device was.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device's TLS can't use the key.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Install Qt's OpenSSL backend.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The other device showed no person's certificate.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Both devices need a key.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Another program may use the port; close it, or choose another port.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device has no good randomness now.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="This device is on no network.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Join a wireless network, or open a hotspot on one of the devices.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Too many devices are connected.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="Try again in a moment.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message id="The walker no longer shares the walk with you.">
+        <source></source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -399,7 +399,8 @@ private slots:
             QVERIFY2(text.contains(one), qPrintable(one + " is not in " + text));
         if (kind == 0)
             for (const auto& question : file::questions())
-                QVERIFY2(text.contains(QString(question.text).left(30)), question.text);
+                QVERIFY2(text.contains(QString::fromStdString(question.text).left(30)),
+                         question.text.c_str());
         const auto without = paper::drawRecord(*content, nullptr, {}, signer());
         QVERIFY(without);
         if (kind == 0) QVERIFY(textOf(without->pages.pdf).contains(of.point.c_str()));

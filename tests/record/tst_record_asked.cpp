@@ -272,7 +272,7 @@ private slots:
             const Both both(said);
             const auto event = record::askedBy(peer.certificate(), both.statement, both.jws, *state,
                                                test::recordedMachine());
-            return event ? std::string("accepted") : event.error().what;
+            return event ? std::string("accepted") : std::string(event.error().what);
         };
         const round::Asked sound = asked(1, Kind::lookAgain, "oil", "");
         QCOMPARE(refusal(sound, instructorsKey()), std::string("accepted"));

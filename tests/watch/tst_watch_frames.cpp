@@ -60,7 +60,7 @@ Json jsonOf(const Frame& frame) {
 }
 
 /// With ' for ": moc loses its way in raw strings.
-std::string quoted(std::string text) {
+std::string doubleQuoted(std::string text) {
     std::replace(text.begin(), text.end(), '\'', '"');
     return text;
 }
@@ -99,21 +99,22 @@ private slots:
 
     // Two devices of different age speak it: a change here is another version.
     void writtenForm() {
-        QCOMPARE(toText(sample("hello")), quoted("{'kind':'hello','name':'Ida Example','version':1}"));
-        QCOMPARE(
-            toText(Have{round32, 7, 64, hash}),
-            quoted("{'kind':'have','last':'" + hash + "','room':64,'round':'" + round32 + "','upTo':7}"));
+        QCOMPARE(toText(sample("hello")), doubleQuoted("{'kind':'hello','name':'Ida Example','version':1}"));
+        QCOMPARE(toText(Have{round32, 7, 64, hash}),
+                 doubleQuoted("{'kind':'have','last':'" + hash + "','room':64,'round':'" + round32 +
+                              "','upTo':7}"));
         QCOMPARE(toText(Logged{round32, log()[3], {}}),
-                 quoted("{'event':") + log()[3] + quoted(",'kind':'event','round':'" + round32 + "'}"));
+                 doubleQuoted("{'event':") + log()[3] +
+                     doubleQuoted(",'kind':'event','round':'" + round32 + "'}"));
         QCOMPARE(toText(Piece{hash, 7, 9, std::string("\0\xff", 2)}),
-                 quoted("{'bytes':'AP8','from':7,'kind':'piece','sha256':'" + hash + "','size':9}"));
+                 doubleQuoted("{'bytes':'AP8','from':7,'kind':'piece','sha256':'" + hash + "','size':9}"));
         QCOMPARE(toText(Sealed{round32, hash, {{FileKind::json, hash, 3}, {FileKind::pdf, hash, 4}}}),
-                 quoted("{'files':[{'kind':'json','sha256':'" + hash +
-                        "','size':3},{'kind':'pdf','sha256':'" + hash +
-                        "','size':4}],'kind':'sealed','recordSha256':'" + hash + "','round':'" + round32 +
-                        "'}"));
+                 doubleQuoted("{'files':[{'kind':'json','sha256':'" + hash +
+                              "','size':3},{'kind':'pdf','sha256':'" + hash +
+                              "','size':4}],'kind':'sealed','recordSha256':'" + hash + "','round':'" +
+                              round32 + "'}"));
         QCOMPARE(toText(Bye{"No.", ErrorCode::notFound}),
-                 quoted("{'code':'not found','kind':'bye','why':'No.'}"));
+                 doubleQuoted("{'code':'not found','kind':'bye','why':'No.'}"));
     }
 
     void anEventIsTheLogsBytes() {
