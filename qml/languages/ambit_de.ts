@@ -4018,6 +4018,25 @@
         <source>%1 points to settle again</source>
         <translation>%1 Punkte neu zu erledigen</translation>
     </message>
+    <message>
+        <source>.</source>
+        <comment>between a number&apos;s whole and its fraction</comment>
+        <translation>,</translation>
+    </message>
+    <message>
+        <source>yyyy-MM-dd</source>
+        <comment>a day, in a sentence</comment>
+        <translation>dd.MM.yyyy</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the language of this catalogue, ISO 639-1</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d. MMM yyyy, HH:mm</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4339,6 +4358,18 @@
     <message>
         <source>Not inspected</source>
         <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>darüber</translation>
     </message>
 </context>
 <context>

@@ -2570,6 +2570,10 @@
         <source>Yes, each</source>
         <translation>Oui, chacun</translation>
     </message>
+    <message>
+        <source>%1: was each looked at?</source>
+        <translation>%1 : chacun a-t-il été regardé ?</translation>
+    </message>
 </context>
 <context>
     <name>ReadingScreen</name>
@@ -4014,6 +4018,25 @@
         <source>%1 points to settle again</source>
         <translation>%1 points à refaire</translation>
     </message>
+    <message>
+        <source>.</source>
+        <comment>between a number&apos;s whole and its fraction</comment>
+        <translation>,</translation>
+    </message>
+    <message>
+        <source>yyyy-MM-dd</source>
+        <comment>a day, in a sentence</comment>
+        <translation>dd/MM/yyyy</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the language of this catalogue, ISO 639-1</comment>
+        <translation>fr</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy, HH:mm</source>
+        <translation>d MMM yyyy, HH:mm</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4335,6 +4358,18 @@
     <message>
         <source>Not inspected</source>
         <translation>Non inspecté</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>dans la limite</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>en dessous</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>au-dessus</translation>
     </message>
 </context>
 <context>

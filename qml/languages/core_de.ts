@@ -5,2435 +5,2435 @@
     <name></name>
     <message id="The archive has no record of this aircraft.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat kein Protokoll dieses Luftfahrzeugs.</translation>
     </message>
     <message id="Look at its registration, or import its records.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichen prüfen oder seine Protokolle einlesen.</translation>
     </message>
     <message id="An aircraft needs a registration and a serial number.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Luftfahrzeug braucht Kennzeichen und Werknummer.</translation>
     </message>
     <message id="Fill in both.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beides ausfüllen.</translation>
     </message>
     <message id="The airframe's text is not that of its hash.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text der Musterbeschreibung passt nicht zu seinem Hash.</translation>
     </message>
     <message id="The archive knows %1 with the serial number %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv kennt %1 mit der Werknummer %2.</numerusform>
+            <numerusform>Das Archiv kennt %1 mit der Werknummer %2.</numerusform>
         </translation>
     </message>
     <message id="Look at the data plate; one registration is one machine here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Auf das Typenschild sehen: Ein Kennzeichen ist hier ein Luftfahrzeug.</translation>
     </message>
     <message id="The archive is damaged: this is not what was stored.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv ist beschädigt: Das ist nicht, was gespeichert wurde.</translation>
     </message>
     <message id="Keep the file, copy it away, and go on with a backup.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei aufheben, wegkopieren und mit einer Sicherung weitermachen.</translation>
     </message>
     <message id="The archive is damaged, and so would be its copy: %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv ist beschädigt, und seine Kopie wäre es auch: %1.</numerusform>
+            <numerusform>Das Archiv ist beschädigt, und seine Kopie wäre es auch: %1.</numerusform>
         </translation>
     </message>
     <message id="Nothing was written. Go on with an earlier backup.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geschrieben. Mit einer früheren Sicherung weitermachen.</translation>
     </message>
     <message id="There is a file already; a backup never overwrites one.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt schon eine Datei; eine Sicherung überschreibt nie eine.</translation>
     </message>
     <message id="Choose another name.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anderen Namen wählen.</translation>
     </message>
     <message id="The backup was stopped; nothing is left of it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung wurde angehalten; nichts ist davon übrig.</translation>
     </message>
     <message id="Nothing was changed. Try again; if it stays so, look at the disk.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geändert. Noch einmal versuchen; bleibt es so, den Datenträger prüfen.</translation>
     </message>
     <message id="The disk is full. Make room and try again; nothing was lost.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll. Platz schaffen und noch einmal versuchen; nichts ging verloren.</translation>
     </message>
     <message id="Another program has the archive open. Close it and try again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat das Archiv offen. Es schließen und noch einmal versuchen.</translation>
     </message>
     <message id="The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist beschädigt. Sie aufheben, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
     </message>
     <message id="The archive could not %1: %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv konnte das nicht (%1): %2.</numerusform>
+            <numerusform>Das Archiv konnte das nicht (%1): %2.</numerusform>
         </translation>
     </message>
     <message id="The archive has no such record to go on after.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat kein solches Protokoll, an das anzuschließen wäre.</translation>
     </message>
     <message id="Search anew.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Neu suchen.</translation>
     </message>
     <message id="What was said is not canonical JSON.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gesagte ist kein kanonisches JSON.</translation>
     </message>
     <message id="This is neither a record nor a photo nor an airframe.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist weder Protokoll noch Foto noch Musterbeschreibung.</translation>
     </message>
     <message id="Give record.json, record.pdf, or what “ambit archive export” wrote.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>record.json, record.pdf oder das angeben, was „ambit archive export“ geschrieben hat.</translation>
     </message>
     <message id="No record here names this photo.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll hier nennt dieses Foto.</translation>
     </message>
     <message id="Import the record it belongs to with it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das zugehörige Protokoll mit einlesen.</translation>
     </message>
     <message id="This is another record than was announced.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein anderes Protokoll als angekündigt.</translation>
     </message>
     <message id="Nothing of it was kept.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts davon wurde behalten.</translation>
     </message>
     <message id="More than 32768 records bear the very same time.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als 32768 Protokolle tragen genau dieselbe Zeit.</translation>
     </message>
     <message id="Look at where they come from.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen, woher sie kommen.</translation>
     </message>
     <message id="The photo's bytes are not those of its hash.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bytes des Fotos passen nicht zu seinem Hash.</translation>
     </message>
     <message id="Take the photo again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto noch einmal aufnehmen.</translation>
     </message>
     <message id="This is not canonical.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht kanonisch.</translation>
     </message>
     <message id="An event of this round is damaged in the archive.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ereignis dieses Rundgangs ist im Archiv beschädigt.</translation>
     </message>
     <message id="The archive has no such round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat keinen solchen Rundgang.</translation>
     </message>
     <message id="This is not the next event of the round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht das nächste Ereignis des Rundgangs.</translation>
     </message>
     <message id="Another program may be walking it; open the round again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht geht ihn ein anderes Programm; den Rundgang neu öffnen.</translation>
     </message>
     <message id="The archive has no such round, and this event does not open it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat keinen solchen Rundgang, und dieses Ereignis eröffnet ihn nicht.</translation>
     </message>
     <message id="The archive does not know the aircraft %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv kennt das Luftfahrzeug %1 nicht.</numerusform>
+            <numerusform>Das Archiv kennt das Luftfahrzeug %1 nicht.</numerusform>
         </translation>
     </message>
     <message id="Add the aircraft first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst das Luftfahrzeug anlegen.</translation>
     </message>
     <message id="The event names a photo that is not there.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ereignis nennt ein Foto, das nicht da ist.</translation>
     </message>
     <message id="Give the photo's bytes with it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bytes des Fotos mitgeben.</translation>
     </message>
     <message id="The archive has this record already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat dieses Protokoll schon.</translation>
     </message>
     <message id="Open the round again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rundgang neu öffnen.</translation>
     </message>
     <message id="Two logs of one round differ: it was walked on two devices.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Aufzeichnungen eines Rundgangs unterscheiden sich: Er wurde auf zwei Geräten gegangen.</translation>
     </message>
     <message id="Both archives keep theirs; conclude one of them and let the other be.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Archive behalten ihre; eine davon abschließen und die andere ruhen lassen.</translation>
     </message>
     <message id="There is no such archive.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt kein solches Archiv.</translation>
     </message>
     <message id="Look at its name.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Namen prüfen.</translation>
     </message>
     <message id="This is the archive itself.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist das Archiv selbst.</translation>
     </message>
     <message id="Give another.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes angeben.</translation>
     </message>
     <message id="The file breaks off or is damaged: what follows in it can't be read.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei bricht ab oder ist beschädigt: Was folgt, ist nicht lesbar.</translation>
     </message>
     <message id="Ask for it again. What came before it is taken in.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sie noch einmal anfordern. Was davor kam, ist aufgenommen.</translation>
     </message>
     <message id="The file breaks off or is damaged.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei bricht ab oder ist beschädigt.</translation>
     </message>
     <message id="This is larger than 512 MiB.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist größer als 512 MiB.</translation>
     </message>
     <message id="It is no record or photo.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist weder Protokoll noch Foto.</translation>
     </message>
     <message id="Leave out control characters and fill in what is empty.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeichen weglassen und Leeres ausfüllen.</translation>
     </message>
     <message id="A signature comes with its record.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterschrift kommt mit ihrem Protokoll.</translation>
     </message>
     <message id="Seal the round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rundgang unterschreiben.</translation>
     </message>
     <message id="Something was done after it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Danach wurde noch etwas getan.</translation>
     </message>
     <message id="The archive is damaged: a record can't be unpacked.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv ist beschädigt: Ein Protokoll lässt sich nicht entpacken.</translation>
     </message>
     <message id="The archive has no such record.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv hat kein solches Protokoll.</translation>
     </message>
     <message id="This record is of another aircraft.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll gehört zu einem anderen Luftfahrzeug.</translation>
     </message>
     <message id="Look at its identity.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Kennung prüfen.</translation>
     </message>
     <message id="This record is the latest of its file: the next one names it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll ist das letzte seiner Akte: Das nächste nennt es.</translation>
     </message>
     <message id="Let it go when there are later ones.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es aussondern, wenn es spätere gibt.</translation>
     </message>
     <message id="This record says what was let go: without it the chain breaks.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll sagt, was ausgesondert wurde: Ohne es reißt die Kette.</translation>
     </message>
     <message id="No record is named that is to go.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll ist genannt, das gehen soll.</translation>
     </message>
     <message id="Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geändert. Die Datei aufheben, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
     </message>
     <message id="The archive is damaged: the file was cut off.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv ist beschädigt: Die Datei wurde abgeschnitten.</translation>
     </message>
     <message id="The archive is damaged: %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv ist beschädigt: %1.</numerusform>
+            <numerusform>Das Archiv ist beschädigt: %1.</numerusform>
         </translation>
     </message>
     <message id="This database is not an Ambit archive.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datenbank ist kein Archiv von Ambit.</translation>
     </message>
     <message id="Choose another file.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Datei wählen.</translation>
     </message>
     <message id="The archive is damaged: its version is %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das Archiv ist beschädigt: Seine Version ist %1.</numerusform>
+            <numerusform>Das Archiv ist beschädigt: Seine Version ist %1.</numerusform>
         </translation>
     </message>
     <message id="This archive was made by a newer Ambit.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Archiv stammt von einem neueren Ambit.</translation>
     </message>
     <message id="Update Ambit; the archive is untouched.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ambit auf den neuen Stand bringen; das Archiv ist unberührt.</translation>
     </message>
     <message id="Only a concluded round is signed.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ein abgeschlossener Rundgang wird unterschrieben.</translation>
     </message>
     <message id="Conclude it first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihn zuerst abschließen.</translation>
     </message>
     <message id="This key belongs to %1; the round was walked by %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dieser Schlüssel gehört %1; den Rundgang ging %2.</numerusform>
+            <numerusform>Dieser Schlüssel gehört %1; den Rundgang ging %2.</numerusform>
         </translation>
     </message>
     <message id="Sign with the key of the person who walked it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Schlüssel der Person unterschreiben, die ihn ging.</translation>
     </message>
     <message id="The folder could not be made: %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Ordner ließ sich nicht anlegen: %1.</numerusform>
+            <numerusform>Der Ordner ließ sich nicht anlegen: %1.</numerusform>
         </translation>
     </message>
     <message id="Choose another folder.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anderen Ordner wählen.</translation>
     </message>
     <message id="The check was stopped.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfung wurde angehalten.</translation>
     </message>
     <message id="A record that came after it is gone, and nothing says which.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Protokoll, das danach kam, ist weg, und nichts sagt, welches.</translation>
     </message>
     <message id="This photo is not what was stored.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Foto ist nicht, was gespeichert wurde.</translation>
     </message>
     <message id="The record that sealed this round is not here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Protokoll, das diesen Rundgang besiegelt hat, ist nicht hier.</translation>
     </message>
     <message id="A search can't find it: its words are gone.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Suche findet es nicht: Seine Wörter sind weg.</translation>
     </message>
     <message id="The records hold, but the archive around them is damaged: %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Protokolle halten, aber das Archiv um sie ist beschädigt: %1.</numerusform>
+            <numerusform>Die Protokolle halten, aber das Archiv um sie ist beschädigt: %1.</numerusform>
         </translation>
     </message>
     <message id="It doesn't hold as it was kept by an older Ambit.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es hält nicht so, wie ein älteres Ambit es aufbewahrt hat.</translation>
     </message>
     <message id="Go on with a backup.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer Sicherung weitermachen.</translation>
     </message>
     <message id="Its signature is gone.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Unterschrift ist weg.</translation>
     </message>
     <message id="It isn't in its place: it was moved to another aircraft or time.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht an seinem Platz: Es wurde zu einem anderen Luftfahrzeug oder einer anderen Zeit verschoben.</translation>
     </message>
     <message id="What the archive keeps beside it isn't what it says.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Archiv daneben aufbewahrt, ist nicht, was es sagt.</translation>
     </message>
     <message id="This day lies outside the calendar known here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag liegt außerhalb des hier bekannten Kalenders.</translation>
     </message>
     <message id="Use a day in the years 1 to 9999.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Tag der Jahre 1 bis 9999 nehmen.</translation>
     </message>
     <message id="There is no such day.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Tag gibt es nicht.</translation>
     </message>
     <message id="Give a day of the calendar, in the years 1 to 9999.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Kalendertag der Jahre 1 bis 9999 angeben.</translation>
     </message>
     <message id="This is not a date.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Datum.</translation>
     </message>
     <message id="Write a day of the calendar like 2026-06-20.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Kalendertag so schreiben: 2026-06-20.</translation>
     </message>
     <message id="This is not a decimal number.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Dezimalzahl.</translation>
     </message>
     <message id="Write it like 24.5: digits, one point where needed, at most 15 digits.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>So schreiben: 24,5 – Ziffern, wo nötig ein Komma, höchstens 15 Ziffern.</translation>
     </message>
     <message id="This sum takes more than 15 digits.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Summe braucht mehr als 15 Ziffern.</translation>
     </message>
     <message id="Use fewer digits or fewer decimals.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger Ziffern oder weniger Nachkommastellen nehmen.</translation>
     </message>
     <message id="%1: %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %2.</numerusform>
+            <numerusform>%1: %2.</numerusform>
         </translation>
     </message>
     <message id="The folder could not be synced to disk">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner ließ sich nicht auf den Datenträger sichern</translation>
     </message>
     <message id="The file could not be opened">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ließ sich nicht öffnen</translation>
     </message>
     <message id="This is not a regular file.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine gewöhnliche Datei.</translation>
     </message>
     <message id="The file is larger than %1 bytes." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Datei ist größer als %1 Bytes.</numerusform>
+            <numerusform>Die Datei ist größer als %1 Bytes.</numerusform>
         </translation>
     </message>
     <message id="The file could not be read">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ließ sich nicht lesen</translation>
     </message>
     <message id="The file could not be made">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ließ sich nicht anlegen</translation>
     </message>
     <message id="The file could not be written">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ließ sich nicht schreiben</translation>
     </message>
     <message id="“%1”" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>„%1“</numerusform>
+            <numerusform>„%1“</numerusform>
         </translation>
     </message>
     <message id="This is not a time.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Zeit.</translation>
     </message>
     <message id="Write it like %1, in the years 1970 to 9999." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>So schreiben: %1, in den Jahren 1970 bis 9999.</numerusform>
+            <numerusform>So schreiben: %1, in den Jahren 1970 bis 9999.</numerusform>
         </translation>
     </message>
     <message id="No record says when it was last done.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll sagt, wann es zuletzt gemacht wurde.</translation>
     </message>
     <message id="No record says when the part was fitted.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll sagt, wann das Teil eingebaut wurde.</translation>
     </message>
     <message id="%1 is past: %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist überschritten: %2.</numerusform>
+            <numerusform>%1 ist überschritten: %2.</numerusform>
         </translation>
     </message>
     <message id="Does the type certificate ask for this item in flight by day under visual flight rules?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Verlangt die Musterzulassung diesen Gegenstand für Flüge am Tag nach Sichtflugregeln?</translation>
     </message>
     <message id="What the aircraft's certification asks for can't be deferred.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zulassung des Luftfahrzeugs verlangt, lässt sich nicht zurückstellen.</translation>
     </message>
     <message id="Does the aircraft's equipment list, or its list of kinds of operations, ask for it?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Verlangt die Ausrüstungsliste des Luftfahrzeugs oder seine Liste der Betriebsarten ihn?</translation>
     </message>
     <message id="What the aircraft's own lists ask for can't be deferred.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Was die eigenen Listen des Luftfahrzeugs verlangen, lässt sich nicht zurückstellen.</translation>
     </message>
     <message id="Does a rule for the flights in view ask for it (14 CFR 91.205 or another)?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Verlangt eine Vorschrift für die beabsichtigten Flüge ihn (14 CFR 91.205 oder eine andere)?</translation>
     </message>
     <message id="A rule asks for it on such flights: it can't be deferred for them.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Vorschrift verlangt ihn für solche Flüge: Für sie lässt er sich nicht zurückstellen.</translation>
     </message>
     <message id="Does an airworthiness directive ask for it to work?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Verlangt eine Lufttüchtigkeitsanweisung, dass er funktioniert?</translation>
     </message>
     <message id="A directive asks for it: it can't be deferred.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Anweisung verlangt ihn: Er lässt sich nicht zurückstellen.</translation>
     </message>
     <message id="Has it been removed, or deactivated, and a placard put up (“Inoperative” where it was deactivated)?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Wurde er ausgebaut oder stillgelegt und ein Hinweisschild angebracht („Inoperative“, wo er stillgelegt wurde)?</translation>
     </message>
     <message id="It must be removed or deactivated, and placarded, first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Er muss zuerst ausgebaut oder stillgelegt und beschildert werden.</translation>
     </message>
     <message id="Has a pilot or mechanic with the certificate and rating for it found that it is no hazard as it is?">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hat ein Pilot oder Mechaniker mit der Berechtigung dafür festgestellt, dass er so keine Gefahr ist?</translation>
     </message>
     <message id="Somebody who may must find first that it is no hazard.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Jemand, der das darf, muss zuerst feststellen, dass er keine Gefahr ist.</translation>
     </message>
     <message id="There are %1 questions, and %2 answers." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Es gibt %1 Fragen und %2 Antworten.</numerusform>
+            <numerusform>Es gibt %1 Fragen und %2 Antworten.</numerusform>
         </translation>
     </message>
     <message id="Answer each of them, in their order.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Jede davon beantworten, in ihrer Reihenfolge.</translation>
     </message>
     <message id="Have it put right, or do what the question asks for.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es beheben lassen oder tun, was die Frage verlangt.</translation>
     </message>
     <message id="An assessment of something nobody found.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Beurteilung von etwas, das niemand fand.</translation>
     </message>
     <message id="%1 was assessed though it had been put right." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wurde beurteilt, obwohl es behoben war.</numerusform>
+            <numerusform>%1 wurde beurteilt, obwohl es behoben war.</numerusform>
         </translation>
     </message>
     <message id="%1 was assessed twice by people who didn't know of each other." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wurde zweimal beurteilt, von Leuten, die nichts voneinander wussten.</numerusform>
+            <numerusform>%1 wurde zweimal beurteilt, von Leuten, die nichts voneinander wussten.</numerusform>
         </translation>
     </message>
     <message id="A rectification of something nobody found.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Behebung von etwas, das niemand fand.</translation>
     </message>
     <message id="%1 was put right twice." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wurde zweimal behoben.</numerusform>
+            <numerusform>%1 wurde zweimal behoben.</numerusform>
         </translation>
     </message>
     <message id="At %1 serial %2 was taken off, but %3 had been fitted." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bei %1 wurde die Seriennummer %2 ausgebaut, aber %3 war eingebaut.</numerusform>
+            <numerusform>Bei %1 wurde die Seriennummer %2 ausgebaut, aber %3 war eingebaut.</numerusform>
         </translation>
     </message>
     <message id="At %1 a part was fitted though one was there." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bei %1 wurde ein Teil eingebaut, obwohl eines da war.</numerusform>
+            <numerusform>Bei %1 wurde ein Teil eingebaut, obwohl eines da war.</numerusform>
         </translation>
     </message>
     <message id="Who says whose key is trusted isn't the owner.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Wer sagt, wessen Schlüssel gilt, ist nicht der Eigentümer.</translation>
     </message>
     <message id="A key was revoked by somebody whose it isn't and who isn't the owner.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlüssel wurde von jemandem widerrufen, dem er nicht gehört und der nicht der Eigentümer ist.</translation>
     </message>
     <message id="The counter %1 runs backwards: %2, then %3." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Zähler %1 läuft rückwärts: %2, dann %3.</numerusform>
+            <numerusform>Der Zähler %1 läuft rückwärts: %2, dann %3.</numerusform>
         </translation>
     </message>
     <message id="%1, found on %2 by %3 (%4)" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, gefunden am %2 von %3 (%4)</numerusform>
+            <numerusform>%1, gefunden am %2 von %3 (%4)</numerusform>
         </translation>
     </message>
     <message id="%1 grounds the aircraft until it is put right." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 hält das Luftfahrzeug am Boden, bis es behoben ist.</numerusform>
+            <numerusform>%1 hält das Luftfahrzeug am Boden, bis es behoben ist.</numerusform>
         </translation>
     </message>
     <message id="%1 was not assessed: put it right, or defer it on a stated basis." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wurde nicht beurteilt: beheben oder mit Grundlage zurückstellen.</numerusform>
+            <numerusform>%1 wurde nicht beurteilt: beheben oder mit Grundlage zurückstellen.</numerusform>
         </translation>
     </message>
     <message id="%1 was deferred until %2, which is past." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 war bis %2 zurückgestellt; das ist vorbei.</numerusform>
+            <numerusform>%1 war bis %2 zurückgestellt; das ist vorbei.</numerusform>
         </translation>
     </message>
     <message id="%1 was deferred until %2 says %3; it says %4." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 war zurückgestellt, bis %2 %3 zeigt; er zeigt %4.</numerusform>
+            <numerusform>%1 war zurückgestellt, bis %2 %3 zeigt; er zeigt %4.</numerusform>
         </translation>
     </message>
     <message id="14 CFR 91.417(b)(1): a year has passed since the work.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(1): Seit der Arbeit ist ein Jahr vergangen.</translation>
     </message>
     <message id="It is the latest: the next record names it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist das letzte: Das nächste Protokoll nennt es.</translation>
     </message>
     <message id="14 CFR 91.417(b)(3): a discrepancy in it isn't put right and seen sound yet.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(3): Eine Beanstandung darin ist noch nicht behoben und als in Ordnung gesehen.</translation>
     </message>
     <message id="14 CFR 91.417(b)(2): it says what the aircraft's times, parts or inspections are now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(2): Es sagt, was Zeiten, Teile oder Prüfungen des Luftfahrzeugs jetzt sind.</translation>
     </message>
     <message id="14 CFR 91.417 doesn't ask for rounds; nothing in it is open.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417 verlangt keine Rundgänge; nichts darin ist offen.</translation>
     </message>
     <message id="14 CFR 91.417(b)(1): the work was repeated or superseded since.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(1): Die Arbeit wurde seither wiederholt oder ersetzt.</translation>
     </message>
     <message id="14 CFR 91.417(b)(1): records of work stay for a year, or until it is repeated or superseded.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(1): Protokolle von Arbeiten bleiben ein Jahr oder bis zur Wiederholung oder Ersetzung.</translation>
     </message>
     <message id="14 CFR 91.417(b)(3): what it is about was put right and seen sound.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>14 CFR 91.417(b)(3): Worum es geht, wurde behoben und als in Ordnung gesehen.</translation>
     </message>
     <message id="Later readings say what the counters are now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Spätere Ablesungen sagen, was die Zähler jetzt sind.</translation>
     </message>
     <message id="It says who owns the aircraft, whose word counts, or what was let go.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es sagt, wem das Luftfahrzeug gehört, wessen Wort gilt oder was ausgesondert wurde.</translation>
     </message>
     <message id="The archive is damaged: what is kept about a record can't be read.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Archiv ist beschädigt: Was über ein Protokoll aufbewahrt wird, ist nicht lesbar.</translation>
     </message>
     <message id="%1 %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 %2</numerusform>
+            <numerusform>%1 %2</numerusform>
         </translation>
     </message>
     <message id="days">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message id="%1 runs backwards, from %2 to %3." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 läuft rückwärts, von %2 auf %3.</numerusform>
+            <numerusform>%1 läuft rückwärts, von %2 auf %3.</numerusform>
         </translation>
     </message>
     <message id="Correct what is wrong; where a counter was replaced, give the past from then on.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen, was falsch ist; wo ein Zähler ersetzt wurde, die Vergangenheit ab da angeben.</translation>
     </message>
     <message id="The counter %1" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Zähler %1</numerusform>
+            <numerusform>Der Zähler %1</numerusform>
         </translation>
     </message>
     <message id="The calendar">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kalender</translation>
     </message>
     <message id="What the counter %1 read when this was last done is not known." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was der Zähler %1 zeigte, als dies zuletzt gemacht wurde, ist nicht bekannt.</numerusform>
+            <numerusform>Was der Zähler %1 zeigte, als dies zuletzt gemacht wurde, ist nicht bekannt.</numerusform>
         </translation>
     </message>
     <message id="Enter it from the logbook.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Bordbuch eintragen.</translation>
     </message>
     <message id="The day when this was last done is not known.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem dies zuletzt gemacht wurde, ist nicht bekannt.</translation>
     </message>
     <message id="What the counter %1 read when this part was fitted is not known." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was der Zähler %1 zeigte, als dieses Teil eingebaut wurde, ist nicht bekannt.</numerusform>
+            <numerusform>Was der Zähler %1 zeigte, als dieses Teil eingebaut wurde, ist nicht bekannt.</numerusform>
         </translation>
     </message>
     <message id="What this part had run by %1 when it was fitted is not known." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was dieses Teil nach %1 gelaufen war, als es eingebaut wurde, ist nicht bekannt.</numerusform>
+            <numerusform>Was dieses Teil nach %1 gelaufen war, als es eingebaut wurde, ist nicht bekannt.</numerusform>
         </translation>
     </message>
     <message id="Enter it from the part's papers; a new part had run 0.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Aus den Papieren des Teils eintragen; ein neues Teil war 0 gelaufen.</translation>
     </message>
     <message id="The day when this part's life began is not known.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem die Laufzeit dieses Teils begann, ist nicht bekannt.</translation>
     </message>
     <message id="Enter it from the part's papers.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Aus den Papieren des Teils eintragen.</translation>
     </message>
     <message id="The counter %1 has no reading now." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Zähler %1 hat jetzt keine Ablesung.</numerusform>
+            <numerusform>Der Zähler %1 hat jetzt keine Ablesung.</numerusform>
         </translation>
     </message>
     <message id="Read it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihn ablesen.</translation>
     </message>
     <message id="Today's date is not known.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das heutige Datum ist nicht bekannt.</translation>
     </message>
     <message id="Set the clock, or enter it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr stellen oder es eintragen.</translation>
     </message>
     <message id="This span is empty.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Frist ist leer.</translation>
     </message>
     <message id="Give its length.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Länge angeben.</translation>
     </message>
     <message id="%1; last done %2 late, within its allowance" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1; zuletzt %2 zu spät gemacht, im Rahmen der Toleranz</numerusform>
+            <numerusform>%1; zuletzt %2 zu spät gemacht, im Rahmen der Toleranz</numerusform>
         </translation>
     </message>
     <message id="%1; last done %2 late" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1; zuletzt %2 zu spät gemacht</numerusform>
+            <numerusform>%1; zuletzt %2 zu spät gemacht</numerusform>
         </translation>
     </message>
     <message id="unknown: %1" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>unbekannt: %1</numerusform>
+            <numerusform>unbekannt: %1</numerusform>
         </translation>
     </message>
     <message id="due on %1, %2 left" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>fällig am %1, noch %2</numerusform>
+            <numerusform>fällig am %1, noch %2</numerusform>
         </translation>
     </message>
     <message id="due at %1, %2 left" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>fällig bei %1, noch %2</numerusform>
+            <numerusform>fällig bei %1, noch %2</numerusform>
         </translation>
     </message>
     <message id="was due on %1, passed by %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>war fällig am %1, um %2 überschritten</numerusform>
+            <numerusform>war fällig am %1, um %2 überschritten</numerusform>
         </translation>
     </message>
     <message id="was due at %1, passed by %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>war fällig bei %1, um %2 überschritten</numerusform>
+            <numerusform>war fällig bei %1, um %2 überschritten</numerusform>
         </translation>
     </message>
     <message id="%1; allowed by at most %2, and only: %3" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1; erlaubt um höchstens %2, und nur: %3</numerusform>
+            <numerusform>%1; erlaubt um höchstens %2, und nur: %3</numerusform>
         </translation>
     </message>
     <message id="%1 to %2 %3" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 bis %2 %3</numerusform>
+            <numerusform>%1 bis %2 %3</numerusform>
         </translation>
     </message>
     <message id="at least %1 %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>mindestens %1 %2</numerusform>
+            <numerusform>mindestens %1 %2</numerusform>
         </translation>
     </message>
     <message id="at most %1 %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>höchstens %1 %2</numerusform>
+            <numerusform>höchstens %1 %2</numerusform>
         </translation>
     </message>
     <message id="no limit">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>keine Grenze</translation>
     </message>
     <message id="This is not an X.509 certificate in DER.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein X.509-Zertifikat in DER.</translation>
     </message>
     <message id="This certificate's key is not meant for signing.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel dieses Zertifikats ist nicht zum Unterschreiben gedacht.</translation>
     </message>
     <message id="The certificate's own signature doesn't hold.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Unterschrift des Zertifikats hält nicht.</translation>
     </message>
     <message id="The certificate's life has no beginning or no end.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Laufzeit des Zertifikats hat keinen Anfang oder kein Ende.</translation>
     </message>
     <message id="The certificate doesn't bear exactly one name.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat trägt nicht genau einen Namen.</translation>
     </message>
     <message id="A counter doesn't count below 0.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zähler zählt nicht unter 0.</translation>
     </message>
     <message id="This counter is there twice.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Zähler steht zweimal da.</translation>
     </message>
     <message id="The earlier records must be sorted, each once.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die früheren Protokolle müssen sortiert sein, jedes einmal.</translation>
     </message>
     <message id="Work is approved with the number of a certificate (14 CFR 43.9(a)(4)).">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Arbeit wird mit der Nummer einer Lizenz freigegeben (14 CFR 43.9(a)(4)).</translation>
     </message>
     <message id="A reading says at least one counter.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ablesung nennt mindestens einen Zähler.</translation>
     </message>
     <message id="A part change takes a part off, puts one on, or both.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teilewechsel baut ein Teil aus, eines ein oder beides.</translation>
     </message>
     <message id="Nothing is said that the key is good for.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, wofür der Schlüssel gilt.</translation>
     </message>
     <message id="No record is named that was let go.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll ist genannt, das ausgesondert wurde.</translation>
     </message>
     <message id="A deferral under 91.213(d) answers its questions.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zurückstellung nach 91.213(d) beantwortet deren Fragen.</translation>
     </message>
     <message id="This basis needs a reference: which list, which item.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Grundlage braucht einen Beleg: welche Liste, welcher Eintrag.</translation>
     </message>
     <message id="This is no kind of record.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Art von Protokoll.</translation>
     </message>
     <message id="This is not a key file.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Schlüsseldatei.</translation>
     </message>
     <message id="A key file holds an ENCRYPTED PRIVATE KEY and a CERTIFICATE, as “ambit key new” writes them.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schlüsseldatei enthält ENCRYPTED PRIVATE KEY und CERTIFICATE, wie „ambit key new“ sie schreibt.</translation>
     </message>
     <message id="A key's name is one line of 1 to 64 characters.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name eines Schlüssels ist eine Zeile mit 1 bis 64 Zeichen.</translation>
     </message>
     <message id="A passphrase has 8 to 1024 bytes.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Passphrase hat 8 bis 1024 Bytes.</translation>
     </message>
     <message id="Choose another one.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere wählen.</translation>
     </message>
     <message id="This passphrase doesn't unlock the key.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Passphrase schließt den Schlüssel nicht auf.</translation>
     </message>
     <message id="Try again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal versuchen.</translation>
     </message>
     <message id="The key file's certificate belongs to another key.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zertifikat der Schlüsseldatei gehört zu einem anderen Schlüssel.</translation>
     </message>
     <message id="%1 is not settled." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht erledigt.</numerusform>
+            <numerusform>%1 ist nicht erledigt.</numerusform>
         </translation>
     </message>
     <message id="%1 is still open." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist noch offen.</numerusform>
+            <numerusform>%1 ist noch offen.</numerusform>
         </translation>
     </message>
     <message id="%1 is still owed: %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 steht noch aus: %2</numerusform>
+            <numerusform>%1 steht noch aus: %2</numerusform>
         </translation>
     </message>
     <message id="The finding at %1 grounds the aircraft." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Befund bei %1 hält das Luftfahrzeug am Boden.</numerusform>
+            <numerusform>Der Befund bei %1 hält das Luftfahrzeug am Boden.</numerusform>
         </translation>
     </message>
     <message id="%1 is not inspected, and nothing is stated that allows flight without it." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht geprüft, und nichts ist angegeben, das den Flug ohne dies erlaubt.</numerusform>
+            <numerusform>%1 ist nicht geprüft, und nichts ist angegeben, das den Flug ohne dies erlaubt.</numerusform>
         </translation>
     </message>
     <message id="%1 is to be looked at again: asked by %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist noch einmal anzusehen: verlangt von %2.</numerusform>
+            <numerusform>%1 ist noch einmal anzusehen: verlangt von %2.</numerusform>
         </translation>
     </message>
     <message id="%1 asks %2 and has no answer yet." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 fragt %2 und hat noch keine Antwort.</numerusform>
+            <numerusform>%1 fragt %2 und hat noch keine Antwort.</numerusform>
         </translation>
     </message>
     <message id="Something was done after %1: the last look comes last." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nach %1 wurde noch etwas getan: Der letzte Blick kommt zuletzt.</numerusform>
+            <numerusform>Nach %1 wurde noch etwas getan: Der letzte Blick kommt zuletzt.</numerusform>
         </translation>
     </message>
     <message id="A table of agreement is square and counts.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tafel der Übereinstimmung ist quadratisch und zählt.</translation>
     </message>
     <message id="There is nothing that both settled.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts, das beide erledigt haben.</translation>
     </message>
     <message id="Both settled every point with the same word: chance alone would agree as well, and kappa is undefined.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beide haben jeden Punkt mit demselben Wort erledigt: Der Zufall allein stimmte ebenso überein, und Kappa ist nicht bestimmt.</translation>
     </message>
     <message id="Lay two rounds of the same walk on the same aircraft side by side.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Rundgänge desselben Wegs am selben Luftfahrzeug nebeneinanderlegen.</translation>
     </message>
     <message id="This is one and the same round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein und derselbe Rundgang.</translation>
     </message>
     <message id="These are rounds of two aircraft.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind Rundgänge an zwei Luftfahrzeugen.</translation>
     </message>
     <message id="These are two different walks.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind zwei verschiedene Wege.</translation>
     </message>
     <message id="The airframe's description was changed between these rounds.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Musterbeschreibung wurde zwischen diesen Rundgängen geändert.</translation>
     </message>
     <message id="This is no round: it doesn't begin with the event “opened”.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Rundgang: Er beginnt nicht mit dem Ereignis „opened“.</translation>
     </message>
     <message id="This field is missing.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Feld fehlt.</translation>
     </message>
     <message id="A list of 3 to 20 corners is expected here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird eine Liste von 3 bis 20 Ecken erwartet.</translation>
     </message>
     <message id="A corner is two decimal strings, metres from -100 to 100 with at most 3 decimals.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ecke besteht aus zwei Dezimalzahlen, Meter von -100 bis 100 mit höchstens 3 Nachkommastellen.</translation>
     </message>
     <message id="A time like 2026-06-20T05:30:00.000Z is expected here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird eine Zeit wie 2026-06-20T05:30:00.000Z erwartet.</translation>
     </message>
     <message id="A point is expected here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird ein Punkt erwartet.</translation>
     </message>
     <message id="%1 and %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und %2</numerusform>
+            <numerusform>%1 und %2</numerusform>
         </translation>
     </message>
     <message id="%1, %2 and %3 more" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, %2 und noch %3</numerusform>
+            <numerusform>%1, %2 und noch %3</numerusform>
         </translation>
     </message>
     <message id="%1 can't be settled now" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
+            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
         </translation>
     </message>
     <message id="%1 is added" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt hinzu</numerusform>
+            <numerusform>%1 kommt hinzu</numerusform>
         </translation>
     </message>
     <message id="%1 are added" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommen hinzu</numerusform>
+            <numerusform>%1 kommen hinzu</numerusform>
         </translation>
     </message>
     <message id="%1 can be settled again" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: wieder zu erledigen</numerusform>
+            <numerusform>%1: wieder zu erledigen</numerusform>
         </translation>
     </message>
     <message id="%1 is now settled here" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird jetzt hier erledigt</numerusform>
+            <numerusform>%1 wird jetzt hier erledigt</numerusform>
         </translation>
     </message>
     <message id="%1 are now settled here" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 werden jetzt hier erledigt</numerusform>
+            <numerusform>%1 werden jetzt hier erledigt</numerusform>
         </translation>
     </message>
     <message id="%1 is now settled from %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
+            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
         </translation>
     </message>
     <message id="%1 are now settled from %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
+            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
         </translation>
     </message>
     <message id="%1 is left out" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 entfällt</numerusform>
+            <numerusform>%1 entfällt</numerusform>
         </translation>
     </message>
     <message id="%1 are left out" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 entfallen</numerusform>
+            <numerusform>%1 entfallen</numerusform>
         </translation>
     </message>
     <message id="%1 now comes first" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt jetzt zuerst</numerusform>
+            <numerusform>%1 kommt jetzt zuerst</numerusform>
         </translation>
     </message>
     <message id="%1 now come first" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommen jetzt zuerst</numerusform>
+            <numerusform>%1 kommen jetzt zuerst</numerusform>
         </translation>
     </message>
     <message id="%1 now comes after %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt jetzt nach %2</numerusform>
+            <numerusform>%1 kommt jetzt nach %2</numerusform>
         </translation>
     </message>
     <message id="%1 now come after %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommen jetzt nach %2</numerusform>
+            <numerusform>%1 kommen jetzt nach %2</numerusform>
         </translation>
     </message>
     <message id="%1 is added first" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt als Erstes hinzu</numerusform>
+            <numerusform>%1 kommt als Erstes hinzu</numerusform>
         </translation>
     </message>
     <message id="%1 are added first" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommen als Erstes hinzu</numerusform>
+            <numerusform>%1 kommen als Erstes hinzu</numerusform>
         </translation>
     </message>
     <message id="%1 is added after %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt nach %2 hinzu</numerusform>
+            <numerusform>%1 kommt nach %2 hinzu</numerusform>
         </translation>
     </message>
     <message id="%1 are added after %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommen nach %2 hinzu</numerusform>
+            <numerusform>%1 kommen nach %2 hinzu</numerusform>
         </translation>
     </message>
     <message id="The round goes on at %1" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
+            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
         </translation>
     </message>
     <message id="%1 was reached out of turn" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
+            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
         </translation>
     </message>
     <message id="%1 is to be settled again" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
+            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
         </translation>
     </message>
     <message id="Asked by %1: look again at %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Verlangt von %1: %2 noch einmal ansehen</numerusform>
+            <numerusform>Verlangt von %1: %2 noch einmal ansehen</numerusform>
         </translation>
     </message>
     <message id="The second look at %1 is declined" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
+            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
         </translation>
     </message>
     <message id="%1 is sound" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist in Ordnung</numerusform>
+            <numerusform>%1 ist in Ordnung</numerusform>
         </translation>
     </message>
     <message id="%1 is a finding" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist ein Befund</numerusform>
+            <numerusform>%1 ist ein Befund</numerusform>
         </translation>
     </message>
     <message id="%1 is not inspected" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht geprüft</numerusform>
+            <numerusform>%1 ist nicht geprüft</numerusform>
         </translation>
     </message>
     <message id="%1 can't be used" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht nutzbar</numerusform>
+            <numerusform>%1 ist nicht nutzbar</numerusform>
         </translation>
     </message>
     <message id="%1 can be used again" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist wieder nutzbar</numerusform>
+            <numerusform>%1 ist wieder nutzbar</numerusform>
         </translation>
     </message>
     <message id="%1 is in the way" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist im Weg</numerusform>
+            <numerusform>%1 ist im Weg</numerusform>
         </translation>
     </message>
     <message id="%1 isn't in the way any more" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht mehr im Weg</numerusform>
+            <numerusform>%1 ist nicht mehr im Weg</numerusform>
         </translation>
     </message>
     <message id="The light is low">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht ist schwach</translation>
     </message>
     <message id="The light is good again">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht ist wieder gut</translation>
     </message>
     <message id="After an interruption">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nach einer Unterbrechung</translation>
     </message>
     <message id="What was settled quickly is looked at again">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Was schnell erledigt wurde, wird noch einmal angesehen</translation>
     </message>
     <message id="The flight goes into the dark">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flug geht in die Dunkelheit</translation>
     </message>
     <message id="The flight doesn't go into the dark">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flug geht nicht in die Dunkelheit</translation>
     </message>
     <message id="%1: %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %2</numerusform>
+            <numerusform>%1: %2</numerusform>
         </translation>
     </message>
     <message id="%1. %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1. %2</numerusform>
+            <numerusform>%1. %2</numerusform>
         </translation>
     </message>
     <message id="%1, and %2 more." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1, und noch %2.</numerusform>
+            <numerusform>%1, und noch %2.</numerusform>
         </translation>
     </message>
     <message id="The airframe has no such zone.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keine solche Zone.</translation>
     </message>
     <message id="Nothing is left to settle at %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bei %1 ist nichts mehr zu erledigen.</numerusform>
+            <numerusform>Bei %1 ist nichts mehr zu erledigen.</numerusform>
         </translation>
     </message>
     <message id="%1 is wanted next" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
+            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
         </translation>
     </message>
     <message id="%1 or %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 oder %2</numerusform>
+            <numerusform>%1 oder %2</numerusform>
         </translation>
     </message>
     <message id="%1 can't be used: %2" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht nutzbar: %2</numerusform>
+            <numerusform>%1 ist nicht nutzbar: %2</numerusform>
         </translation>
     </message>
     <message id="If it can be used again, say so first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ist er wieder nutzbar, das zuerst sagen.</translation>
     </message>
     <message id="This walk has no such point.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Weg hat keinen solchen Punkt.</translation>
     </message>
     <message id="%1 is settled from %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird von %2 aus erledigt.</numerusform>
+            <numerusform>%1 wird von %2 aus erledigt.</numerusform>
         </translation>
     </message>
     <message id="Go there first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst dorthin gehen.</translation>
     </message>
     <message id="%1 needs %2: %3." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 braucht %2: %3.</numerusform>
+            <numerusform>%1 braucht %2: %3.</numerusform>
         </translation>
     </message>
     <message id="Change the setting first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Stellung ändern.</translation>
     </message>
     <message id="%1 comes before %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 kommt vor %2.</numerusform>
+            <numerusform>%1 kommt vor %2.</numerusform>
         </translation>
     </message>
     <message id="Settle it first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das zuerst erledigen.</translation>
     </message>
     <message id="%1 is closed; %2 is seen through it." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist geschlossen; %2 wird hindurch gesehen.</numerusform>
+            <numerusform>%1 ist geschlossen; %2 wird hindurch gesehen.</numerusform>
         </translation>
     </message>
     <message id="Open it, or settle the point as not inspected.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen oder den Punkt als nicht geprüft erledigen.</translation>
     </message>
     <message id="%1 isn't measured." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird nicht gemessen.</numerusform>
+            <numerusform>%1 wird nicht gemessen.</numerusform>
         </translation>
     </message>
     <message id="Leave the value out.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Wert weglassen.</translation>
     </message>
     <message id="%1 is measured and has no value." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird gemessen und hat keinen Wert.</numerusform>
+            <numerusform>%1 wird gemessen und hat keinen Wert.</numerusform>
         </translation>
     </message>
     <message id="Give its %1 in %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 in %2 angeben.</numerusform>
+            <numerusform>%1 in %2 angeben.</numerusform>
         </translation>
     </message>
     <message id="%1 %2 is out of the limit (%3): that isn't sound." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 %2 liegt außerhalb der Grenze (%3): Das ist nicht in Ordnung.</numerusform>
+            <numerusform>%1 %2 liegt außerhalb der Grenze (%3): Das ist nicht in Ordnung.</numerusform>
         </translation>
     </message>
     <message id="Measure again, or settle it as a finding.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal messen oder als Befund erledigen.</translation>
     </message>
     <message id="%1 is settled already." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist schon erledigt.</numerusform>
+            <numerusform>%1 ist schon erledigt.</numerusform>
         </translation>
     </message>
     <message id="Re-open it first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst wieder öffnen.</translation>
     </message>
     <message id="Not inspected needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>„Nicht geprüft“ braucht einen Grund.</translation>
     </message>
     <message id="Say why.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Grund sagen.</translation>
     </message>
     <message id="A finding needs words.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Befund braucht Worte.</translation>
     </message>
     <message id="Say what was found.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, was gefunden wurde.</translation>
     </message>
     <message id="A finding at %1 grounds the aircraft." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Ein Befund bei %1 hält das Luftfahrzeug am Boden.</numerusform>
+            <numerusform>Ein Befund bei %1 hält das Luftfahrzeug am Boden.</numerusform>
         </translation>
     </message>
     <message id="Give it the class “grounds”.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihm die Klasse „am Boden“ geben.</translation>
     </message>
     <message id="This round is opened already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rundgang ist schon eröffnet.</translation>
     </message>
     <message id="A new order needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Reihenfolge braucht einen Grund.</translation>
     </message>
     <message id="The airframe has no such stand.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keinen solchen Standort.</translation>
     </message>
     <message id="%1 is reached only from %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nur von %2 aus erreichbar.</numerusform>
+            <numerusform>%1 ist nur von %2 aus erreichbar.</numerusform>
         </translation>
     </message>
     <message id="The airframe has no such setting.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keine solche Stellung.</translation>
     </message>
     <message id="%1 can't be brought from “%2” to “%3”." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 lässt sich nicht von „%2“ nach „%3“ bringen.</numerusform>
+            <numerusform>%1 lässt sich nicht von „%2“ nach „%3“ bringen.</numerusform>
         </translation>
     </message>
     <message id="%1 is changed from %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 wird von %2 aus geändert.</numerusform>
+            <numerusform>%1 wird von %2 aus geändert.</numerusform>
         </translation>
     </message>
     <message id="%1 may be changed only when %2 is settled sound." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 darf nur geändert werden, wenn %2 als in Ordnung erledigt ist.</numerusform>
+            <numerusform>%1 darf nur geändert werden, wenn %2 als in Ordnung erledigt ist.</numerusform>
         </translation>
     </message>
     <message id="Re-opening needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder öffnen braucht einen Grund.</translation>
     </message>
     <message id="%1 isn't settled; it can't be re-opened." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht erledigt und lässt sich nicht wieder öffnen.</numerusform>
+            <numerusform>%1 ist nicht erledigt und lässt sich nicht wieder öffnen.</numerusform>
         </translation>
     </message>
     <message id="The airframe has no such opening.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keine solche Öffnung.</translation>
     </message>
     <message id="%1 isn't open." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht offen.</numerusform>
+            <numerusform>%1 ist nicht offen.</numerusform>
         </translation>
     </message>
     <message id="%1 is open already." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist schon offen.</numerusform>
+            <numerusform>%1 ist schon offen.</numerusform>
         </translation>
     </message>
     <message id="The round isn't paused.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang hat keine Pause.</translation>
     </message>
     <message id="A note needs words.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz braucht Worte.</translation>
     </message>
     <message id="A stand that can't be used needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein nicht nutzbarer Standort braucht einen Grund.</translation>
     </message>
     <message id="%1 is blocked already." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist schon gesperrt.</numerusform>
+            <numerusform>%1 ist schon gesperrt.</numerusform>
         </translation>
     </message>
     <message id="%1 isn't blocked." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 ist nicht gesperrt.</numerusform>
+            <numerusform>%1 ist nicht gesperrt.</numerusform>
         </translation>
     </message>
     <message id="The next area to be marked is number %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die nächste zu markierende Fläche hat die Nummer %1.</numerusform>
+            <numerusform>Die nächste zu markierende Fläche hat die Nummer %1.</numerusform>
         </translation>
     </message>
     <message id="A marked area needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine markierte Fläche braucht einen Grund.</translation>
     </message>
     <message id="Say what is there.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, was da ist.</translation>
     </message>
     <message id="More than %1 areas can't be marked." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Mehr als %1 Flächen lassen sich nicht markieren.</numerusform>
+            <numerusform>Mehr als %1 Flächen lassen sich nicht markieren.</numerusform>
         </translation>
     </message>
     <message id="Clear one, or mark one larger area.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine freigeben oder eine größere markieren.</translation>
     </message>
     <message id="Mark it again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal markieren.</translation>
     </message>
     <message id="The marked area covers where you stand.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die markierte Fläche bedeckt den eigenen Platz.</translation>
     </message>
     <message id="Mark it beside you.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Neben sich markieren.</translation>
     </message>
     <message id="There is no marked area number %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Es gibt keine markierte Fläche Nummer %1.</numerusform>
+            <numerusform>Es gibt keine markierte Fläche Nummer %1.</numerusform>
         </translation>
     </message>
     <message id="The light is low already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht ist schon schwach.</translation>
     </message>
     <message id="The light is good already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht ist schon gut.</translation>
     </message>
     <message id="What is asked next has number %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was als Nächstes verlangt wird, hat die Nummer %1.</numerusform>
+            <numerusform>Was als Nächstes verlangt wird, hat die Nummer %1.</numerusform>
         </translation>
     </message>
     <message id="More than %1 things can't be asked in a round." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Mehr als %1 Dinge lassen sich in einem Rundgang nicht verlangen.</numerusform>
+            <numerusform>Mehr als %1 Dinge lassen sich in einem Rundgang nicht verlangen.</numerusform>
         </translation>
     </message>
     <message id="This was said of another round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das wurde über einen anderen Rundgang gesagt.</translation>
     </message>
     <message id="This was said already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das wurde schon gesagt.</translation>
     </message>
     <message id="Say it anew if it is meant again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es neu sagen, wenn es noch einmal gemeint ist.</translation>
     </message>
     <message id="A look again needs a point.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>„Noch einmal ansehen“ braucht einen Punkt.</translation>
     </message>
     <message id="Say where.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, wo.</translation>
     </message>
     <message id="This needs words.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dies braucht Worte.</translation>
     </message>
     <message id="%1 things are asked already that are still open." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 Dinge sind schon verlangt und noch offen.</numerusform>
+            <numerusform>%1 Dinge sind schon verlangt und noch offen.</numerusform>
         </translation>
     </message>
     <message id="Wait until one is settled, answered or declined.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Warten, bis eines erledigt, beantwortet oder abgelehnt ist.</translation>
     </message>
     <message id="Nothing was asked with number %1." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Mit der Nummer %1 wurde nichts verlangt.</numerusform>
+            <numerusform>Mit der Nummer %1 wurde nichts verlangt.</numerusform>
         </translation>
     </message>
     <message id="A remark needs no answer.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bemerkung braucht keine Antwort.</translation>
     </message>
     <message id="What was asked with number %1 isn't open." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Was mit der Nummer %1 verlangt wurde, ist nicht offen.</numerusform>
+            <numerusform>Was mit der Nummer %1 verlangt wurde, ist nicht offen.</numerusform>
         </translation>
     </message>
     <message id="An answer needs words.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Antwort braucht Worte.</translation>
     </message>
     <message id="To look again at %1 isn't answered with words." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 noch einmal ansehen: Das wird nicht mit Worten beantwortet.</numerusform>
+            <numerusform>%1 noch einmal ansehen: Das wird nicht mit Worten beantwortet.</numerusform>
         </translation>
     </message>
     <message id="Settle the point again, or decline with a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Punkt noch einmal erledigen oder mit Grund ablehnen.</translation>
     </message>
     <message id="Declining needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ablehnen braucht einen Grund.</translation>
     </message>
     <message id="A round is walked on one's own from its beginning.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Allein geht man einen Rundgang von Anfang an.</translation>
     </message>
     <message id="Open a new round to walk it on your own.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen neuen Rundgang eröffnen, um ihn allein zu gehen.</translation>
     </message>
     <message id="A portion has 1 to %1 points." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Eine Portion hat 1 bis %1 Punkte.</numerusform>
+            <numerusform>Eine Portion hat 1 bis %1 Punkte.</numerusform>
         </translation>
     </message>
     <message id="%1 stands in the portion twice." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 steht zweimal in der Portion.</numerusform>
+            <numerusform>%1 steht zweimal in der Portion.</numerusform>
         </translation>
     </message>
     <message id="Nothing is being looked at in a portion.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Gerade wird keine Portion angesehen.</translation>
     </message>
     <message id="One goes back by 1 to %1 points." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Man geht um 1 bis %1 Punkte zurück.</numerusform>
+            <numerusform>Man geht um 1 bis %1 Punkte zurück.</numerusform>
         </translation>
     </message>
     <message id="An interruption takes no less than no time.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Unterbrechung dauert nicht weniger als keine Zeit.</translation>
     </message>
     <message id="That isn't what the rule asks for again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht, was die Regel noch einmal verlangt.</translation>
     </message>
     <message id="This was asked about once in this round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Danach wurde in diesem Rundgang schon einmal gefragt.</translation>
     </message>
     <message id="These points were not settled there.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Punkte wurden dort nicht erledigt.</translation>
     </message>
     <message id="The flight goes into the dark already.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flug geht schon in die Dunkelheit.</translation>
     </message>
     <message id="The flight doesn't go into the dark.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Flug geht nicht in die Dunkelheit.</translation>
     </message>
     <message id="The round can't be concluded as fit: %1" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Rundgang lässt sich nicht als flugbereit abschließen: %1</numerusform>
+            <numerusform>Der Rundgang lässt sich nicht als flugbereit abschließen: %1</numerusform>
         </translation>
     </message>
     <message id="The round can't be concluded as not fit: %1" numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Rundgang lässt sich nicht als nicht flugbereit abschließen: %1</numerusform>
+            <numerusform>Der Rundgang lässt sich nicht als nicht flugbereit abschließen: %1</numerusform>
         </translation>
     </message>
     <message id="And %1 more stand against it." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Und noch %1 stehen dagegen.</numerusform>
+            <numerusform>Und noch %1 stehen dagegen.</numerusform>
         </translation>
     </message>
     <message id="Settle what is left, close what is open, answer what is asked.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigen, was übrig ist, schließen, was offen ist, beantworten, was gefragt ist.</translation>
     </message>
     <message id="There is no conclusion to withdraw.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Abschluss zurückzunehmen.</translation>
     </message>
     <message id="Withdrawing a conclusion needs a reason.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Abschluss zurücknehmen braucht einen Grund.</translation>
     </message>
     <message id="Only a concluded round can be signed.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ein abgeschlossener Rundgang lässt sich unterschreiben.</translation>
     </message>
     <message id="The round is %1's; the key is %2's." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Rundgang gehört %1; der Schlüssel gehört %2.</numerusform>
+            <numerusform>Der Rundgang gehört %1; der Schlüssel gehört %2.</numerusform>
         </translation>
     </message>
     <message id="The round is paused.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang hat Pause.</translation>
     </message>
     <message id="Resume it first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihn zuerst fortsetzen.</translation>
     </message>
     <message id="The round is concluded: nothing more can be asked in it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang ist abgeschlossen: Mehr lässt sich darin nicht verlangen.</translation>
     </message>
     <message id="Ask for the conclusion to be taken back first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst bitten, den Abschluss zurückzunehmen.</translation>
     </message>
     <message id="The round is concluded.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang ist abgeschlossen.</translation>
     </message>
     <message id="Withdraw the conclusion first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den Abschluss zurücknehmen.</translation>
     </message>
     <message id="The round is signed and sealed; nothing can be added.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang ist unterschrieben und besiegelt; nichts kommt mehr hinzu.</translation>
     </message>
     <message id="Open a new round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen neuen Rundgang eröffnen.</translation>
     </message>
     <message id="A portion is being looked at: nothing is settled meanwhile.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Portion wird gerade angesehen: Dabei wird nichts erledigt.</translation>
     </message>
     <message id="Say first that you are down again.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst sagen, dass man wieder unten ist.</translation>
     </message>
     <message id="The airframe has no such walk.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keinen solchen Weg.</translation>
     </message>
     <message id="The plan names something that this walk doesn't have.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan nennt etwas, das dieser Weg nicht hat.</translation>
     </message>
     <message id="This round was opened with another airframe description.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rundgang wurde mit einer anderen Musterbeschreibung eröffnet.</translation>
     </message>
     <message id="Use the description it was opened with.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Beschreibung nehmen, mit der er eröffnet wurde.</translation>
     </message>
     <message id="The airframe has no such counter.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Muster hat keinen solchen Zähler.</translation>
     </message>
     <message id="This counter is read twice.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Zähler ist zweimal abgelesen.</translation>
     </message>
     <message id="A counter reads zero or more, in digits.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zähler zeigt null oder mehr, in Ziffern.</translation>
     </message>
     <message id="A round begins with the event “opened”, number 1.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rundgang beginnt mit dem Ereignis „opened“, Nummer 1.</translation>
     </message>
     <message id="This round has no events.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rundgang hat keine Ereignisse.</translation>
     </message>
     <message id="An address like 192.168.1.7 is expected here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier wird eine Adresse wie 192.168.1.7 erwartet.</translation>
     </message>
     <message id="%1 devices may watch already, which is as many as there is room for." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Schon %1 Geräte dürfen mitsehen; für mehr ist kein Platz.</numerusform>
+            <numerusform>Schon %1 Geräte dürfen mitsehen; für mehr ist kein Platz.</numerusform>
         </translation>
     </message>
     <message id="Take one back first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eines ausschließen.</translation>
     </message>
     <message id="Ask the walker for a new invitation.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Gehenden eine neue Einladung holen.</translation>
     </message>
     <message id="This device has shown no certificate.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät hat kein Zertifikat gezeigt.</translation>
     </message>
     <message id="This device isn't known here, and shows no invitation.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät ist hier nicht bekannt und zeigt keine Einladung.</translation>
     </message>
     <message id="The last invitation has been used; it serves once.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Einladung ist verbraucht; sie gilt einmal.</translation>
     </message>
     <message id="The last invitation is older than five minutes.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Einladung ist älter als fünf Minuten.</translation>
     </message>
     <message id="The last invitation is void: too many wrong words were tried.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Einladung gilt nicht mehr: Zu viele falsche Wörter wurden versucht.</translation>
     </message>
     <message id="This device isn't known here, and nobody is invited now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät ist hier nicht bekannt, und gerade ist niemand eingeladen.</translation>
     </message>
     <message id="This isn't the invitation's word (wrong word %1 of %2)." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Das ist nicht das Wort der Einladung (falsches Wort %1 von %2).</numerusform>
+            <numerusform>Das ist nicht das Wort der Einladung (falsches Wort %1 von %2).</numerusform>
         </translation>
     </message>
     <message id="No reason given.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Grund genannt.</translation>
     </message>
     <message id="An invitation names one to eight addresses.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einladung nennt eine bis acht Adressen.</translation>
     </message>
     <message id="An invitation names an address that no other device can reach.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einladung nennt eine Adresse, die kein anderes Gerät erreicht.</translation>
     </message>
     <message id="An invitation names a port from 1 to 65535.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einladung nennt einen Port von 1 bis 65535.</translation>
     </message>
     <message id="An invitation is made with the whole SHA-256 of a certificate, in hex.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einladung trägt den ganzen SHA-256 eines Zertifikats, hexadezimal.</translation>
     </message>
     <message id="An invitation's word has eight letters.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wort einer Einladung hat acht Buchstaben.</translation>
     </message>
     <message id="This is no invitation to watch, or only a part of one.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Einladung zum Mitsehen oder nur ein Teil davon.</translation>
     </message>
     <message id="Scan the code again, or type the letters under it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Code noch einmal lesen oder die Buchstaben darunter tippen.</translation>
     </message>
     <message id="Bring both devices to the same Ambit.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Geräte auf dasselbe Ambit bringen.</translation>
     </message>
     <message id="This is no code to watch by: it has other letters, or too many.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Code zum Mitsehen: Er hat andere Buchstaben oder zu viele.</translation>
     </message>
     <message id="Type the letters as they stand on the walker's device.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Buchstaben so tippen, wie sie auf dem Gerät des Gehenden stehen.</translation>
     </message>
     <message id="Compare it with the walker's device, group by group.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Gerät des Gehenden vergleichen, Gruppe für Gruppe.</translation>
     </message>
     <message id="This code has %1 letters where %2 are expected." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dieser Code hat %1 Buchstaben statt %2.</numerusform>
+            <numerusform>Dieser Code hat %1 Buchstaben statt %2.</numerusform>
         </translation>
     </message>
     <message id="This code is too short.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Code ist zu kurz.</translation>
     </message>
     <message id="A letter of this code is wrong.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Buchstabe dieses Codes ist falsch.</translation>
     </message>
     <message id="This code is of a later version.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Code ist von einer späteren Version.</translation>
     </message>
     <message id="This code names an address that no device has.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Code nennt eine Adresse, die kein Gerät hat.</translation>
     </message>
     <message id="There is no code to type for an IPv6 address.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine IPv6-Adresse gibt es keinen Code zum Tippen.</translation>
     </message>
     <message id="Scan the QR code instead.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen den QR-Code lesen.</translation>
     </message>
     <message id="“%1” is no reading of %2." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>„%1“ ist keine Ablesung von %2.</numerusform>
+            <numerusform>„%1“ ist keine Ablesung von %2.</numerusform>
         </translation>
     </message>
     <message id="Write it in digits, with a point before decimals: 1284.6">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>In Ziffern schreiben, mit einem Komma vor den Nachkommastellen: 1284,6</translation>
     </message>
     <message id="There is no such aircraft here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gibt es kein solches Luftfahrzeug.</translation>
     </message>
     <message id="The aircraft has no registration.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Luftfahrzeug hat kein Kennzeichen.</translation>
     </message>
     <message id="Write what is painted on it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben, was darauf steht.</translation>
     </message>
     <message id="Nobody's name is given.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Name ist angegeben.</translation>
     </message>
     <message id="Say who walks round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, wer herumgeht.</translation>
     </message>
     <message id="There is no such round here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gibt es keinen solchen Rundgang.</translation>
     </message>
     <message id="This round was never opened.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rundgang wurde nie eröffnet.</translation>
     </message>
     <message id="No discrepancy is chosen.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Beanstandung ist gewählt.</translation>
     </message>
     <message id="This basis needs a reference.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Grundlage braucht einen Beleg.</translation>
     </message>
     <message id="Say which list and which item, or which permission.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, welche Liste und welcher Eintrag oder welche Genehmigung.</translation>
     </message>
     <message id="Nothing says what the placard says.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, was das Hinweisschild sagt.</translation>
     </message>
     <message id="Write its words, and where it is.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Worte schreiben und wo es ist.</translation>
     </message>
     <message id="Nobody is named who found that it is no hazard.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand ist genannt, der festgestellt hat, dass es keine Gefahr ist.</translation>
     </message>
     <message id="Name the pilot or mechanic who may.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den Piloten oder Mechaniker nennen, der das darf.</translation>
     </message>
     <message id="Nothing says what was done.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, was getan wurde.</translation>
     </message>
     <message id="Describe the work in a few words.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit in wenigen Worten beschreiben.</translation>
     </message>
     <message id="Nothing says which kind of certificate you approve under.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, unter welcher Art von Lizenz freigegeben wird.</translation>
     </message>
     <message id="For example: mechanic, airframe and powerplant.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Beispiel: Mechaniker, Zelle und Triebwerk.</translation>
     </message>
     <message id="A part has a name, a number and a serial number.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil hat einen Namen, eine Teilenummer und eine Seriennummer.</translation>
     </message>
     <message id="Write all three as they stand on it; “none” where it bears none.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Alle drei schreiben, wie sie darauf stehen; „keine“, wo nichts steht.</translation>
     </message>
     <message id="Nothing says why.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, warum.</translation>
     </message>
     <message id="Say in a few words what was found on looking closer.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>In wenigen Worten sagen, was bei näherem Hinsehen gefunden wurde.</translation>
     </message>
     <message id="Nothing says where on the aircraft the part is.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, wo am Luftfahrzeug das Teil ist.</translation>
     </message>
     <message id="Choose a place, or write one: one part at a time is in it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Platz wählen oder schreiben: An jedem ist ein Teil.</translation>
     </message>
     <message id="No part is named.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Teil ist genannt.</translation>
     </message>
     <message id="Say which came off, which was fitted, or both.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, welches ausgebaut, welches eingebaut wurde oder beides.</translation>
     </message>
     <message id="No counter was read.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Zähler wurde abgelesen.</translation>
     </message>
     <message id="Write what at least one of them says.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben, was mindestens einer davon zeigt.</translation>
     </message>
     <message id="Nobody is named who gets the aircraft.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand ist genannt, der das Luftfahrzeug bekommt.</translation>
     </message>
     <message id="Name the new owner.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Den neuen Eigentümer nennen.</translation>
     </message>
     <message id="Say whose key it is.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, wessen Schlüssel es ist.</translation>
     </message>
     <message id="Nothing says what the key is good for.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, wofür der Schlüssel gilt.</translation>
     </message>
     <message id="Choose one role or more.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rolle oder mehrere wählen.</translation>
     </message>
     <message id="Lost, stolen, a person who left: say it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Verloren, gestohlen, jemand ist ausgeschieden: es sagen.</translation>
     </message>
     <message id="The aircraft's file isn't read yet.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akte des Luftfahrzeugs ist noch nicht gelesen.</translation>
     </message>
     <message id="Wait until it is: what you sign goes after its latest records.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Warten, bis sie es ist: Was unterschrieben wird, kommt nach ihren letzten Protokollen.</translation>
     </message>
     <message id="Add it with its airframe and serial number first.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es zuerst mit Muster und Werknummer anlegen.</translation>
     </message>
     <message id="The number of your certificate is missing.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nummer der Lizenz fehlt.</translation>
     </message>
     <message id="Work is approved with it (14 CFR 43.9(a)(4)).">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mit ihr wird die Arbeit freigegeben (14 CFR 43.9(a)(4)).</translation>
     </message>
     <message id="No record is chosen.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Protokoll ist gewählt.</translation>
     </message>
     <message id="Choose those that are to go.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die wählen, die gehen sollen.</translation>
     </message>
     <message id="Nothing says what allows it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es steht nicht da, was es erlaubt.</translation>
     </message>
     <message id="Name the rule, and who says it holds here.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorschrift nennen und wer sagt, dass sie hier gilt.</translation>
     </message>
     <message id="A record that you chose must stay.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ein gewähltes Protokoll muss bleiben.</translation>
     </message>
     <message id="Say that other rules allow it, if they do.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, dass andere Vorschriften es erlauben, wenn es so ist.</translation>
     </message>
     <message id="This record's round was never opened.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang dieses Protokolls wurde nie eröffnet.</translation>
     </message>
     <message id="This is neither a JPEG nor a PNG picture.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist weder ein JPEG- noch ein PNG-Bild.</translation>
     </message>
     <message id="Choose another file, or save the photo as JPEG.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Datei wählen oder das Foto als JPEG speichern.</translation>
     </message>
     <message id="There is no point on the card.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Karte steht kein Punkt.</translation>
     </message>
     <message id="Go to where the next one is.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dorthin gehen, wo der nächste ist.</translation>
     </message>
     <message id="The plan leads nowhere else now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan führt jetzt nirgendwohin.</translation>
     </message>
     <message id="There is nothing to set now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt ist nichts zu stellen.</translation>
     </message>
     <message id="“%1” is no date." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>„%1“ ist kein Datum.</numerusform>
+            <numerusform>„%1“ ist kein Datum.</numerusform>
         </translation>
     </message>
     <message id="Write year, month and day: 2026-06-20">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr, Monat und Tag schreiben: 2026-06-20</translation>
     </message>
     <message id="“%1” is no reading of a counter." numerus="yes">
         <source></source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>„%1“ ist keine Ablesung eines Zählers.</numerusform>
+            <numerusform>„%1“ ist keine Ablesung eines Zählers.</numerusform>
         </translation>
     </message>
     <message id="No key is named.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Schlüssel ist genannt.</translation>
     </message>
     <message id="Choose one of those that signed here, or write its fingerprint.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen wählen, mit dem hier unterschrieben wurde, oder seinen Fingerabdruck schreiben.</translation>
     </message>
     <message id="This is no key's fingerprint: it has 64 digits, 0 to 9 and a to f.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Fingerabdruck eines Schlüssels: Er hat 64 Stellen, 0 bis 9 und a bis f.</translation>
     </message>
     <message id="Copy it from the page of a record that the key has signed.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Ihn von der Seite eines Protokolls abschreiben, das der Schlüssel unterschrieben hat.</translation>
     </message>
     <message id="This device has no network to share the walk by.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät hat kein Netz, um den Rundgang zu teilen.</translation>
     </message>
     <message id="The round is not in hand on the walker's device now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rundgang ist auf dem Gerät des Gehenden gerade nicht in der Hand.</translation>
     </message>
     <message id="Say it again when it goes on.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es noch einmal sagen, wenn er weitergeht.</translation>
     </message>
     <message id="The folder for the key can't be made.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner für den Schlüssel lässt sich nicht anlegen.</translation>
     </message>
     <message id="Sign with it; records signed with it can be checked only as long as it is known.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Mit ihm unterschreiben; was er unterschrieben hat, lässt sich nur prüfen, solange er bekannt ist.</translation>
     </message>
     <message id="This device has no key yet.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät hat noch keinen Schlüssel.</translation>
     </message>
     <message id="This device doesn't have that key.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät hat diesen Schlüssel nicht.</translation>
     </message>
     <message id="Make one, then sign with it.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Einen anlegen, dann damit unterschreiben.</translation>
     </message>
     <message id="There is no round to sign.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Rundgang zu unterschreiben.</translation>
     </message>
     <message id="This record holds no round.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Protokoll enthält keinen Rundgang.</translation>
     </message>
     <message id="Nothing of this round is here yet.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Von diesem Rundgang ist noch nichts hier.</translation>
     </message>
     <message id="There is no round to say something to.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Rundgang, zu dem etwas zu sagen wäre.</translation>
     </message>
     <message id="Wait for one.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Auf einen warten.</translation>
     </message>
     <message id="The walker's device may be newer: bring both up to date.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gerät des Gehenden ist vielleicht neuer: beide auf den neuen Stand bringen.</translation>
     </message>
     <message id="The connection isn't TLS 1.3.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verbindung ist nicht TLS 1.3.</translation>
     </message>
     <message id="Join the same network as the walker's device and use a new code. If it happens again, somebody may be in between.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>In dasselbe Netz wie das Gerät des Gehenden gehen und einen neuen Code nehmen. Geschieht es wieder, ist vielleicht jemand dazwischen.</translation>
     </message>
     <message id="This is not where a device was.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht, wo ein Gerät war.</translation>
     </message>
     <message id="This device's TLS can't use the key.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das TLS dieses Geräts kann den Schlüssel nicht verwenden.</translation>
     </message>
     <message id="Install Qt's OpenSSL backend.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Qts OpenSSL-Anbindung installieren.</translation>
     </message>
     <message id="The other device showed no person's certificate.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Das andere Gerät hat kein Zertifikat einer Person gezeigt.</translation>
     </message>
     <message id="Both devices need a key.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Geräte brauchen einen Schlüssel.</translation>
     </message>
     <message id="Another program may use the port; close it, or choose another port.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht verwendet ein anderes Programm den Port; es schließen oder einen anderen Port wählen.</translation>
     </message>
     <message id="This device has no good randomness now.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät hat gerade keine guten Zufallszahlen.</translation>
     </message>
     <message id="This device is on no network.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät ist in keinem Netz.</translation>
     </message>
     <message id="Join a wireless network, or open a hotspot on one of the devices.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>In ein WLAN gehen oder auf einem der Geräte einen Hotspot öffnen.</translation>
     </message>
     <message id="Too many devices are connected.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viele Geräte sind verbunden.</translation>
     </message>
     <message id="Try again in a moment.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Gleich noch einmal versuchen.</translation>
     </message>
     <message id="The walker no longer shares the walk with you.">
         <source></source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gehende teilt den Rundgang nicht mehr mit diesem Gerät.</translation>
     </message>
 </context>
 </TS>

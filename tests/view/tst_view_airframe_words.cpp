@@ -64,6 +64,51 @@ class TestViewAirframeWords : public QObject {
     Q_OBJECT
 
 private slots:
+    /// What core says, the machine's names in it, and figures with a comma; typed with one, too.
+    void whatIsRefusedIsSaidInGerman() {
+        House house;
+        house.app->setLanguage(QStringLiteral("de"));
+        QVERIFY(house.begin());
+        QVERIFY(house.walkTo(QStringLiteral("oil-level")));
+        view::RoundView& round = *house.app->round();
+        const auto events = round.openRound().events().size();
+        QVERIFY(!round.settleSound(QStringLiteral("2,5")));
+        QCOMPARE(house.app->problem(),
+                 QStringLiteral(
+                     "2,5 qt liegt außerhalb der Grenze (4,0 bis 6,0 qt): Das ist nicht in Ordnung. Noch "
+                     "einmal messen oder als Befund erledigen."));
+        QVERIFY(!round.settleSound(QStringLiteral("2.5.1")));
+        QVERIFY2(house.app->problem().startsWith(QStringLiteral("Das ist keine Dezimalzahl (2.5.1).")),
+                 qPrintable(house.app->problem()));
+        QVERIFY(!round.conclude(true, {}));
+        QVERIFY2(house.app->problem().startsWith(
+                     QStringLiteral("Der Rundgang lässt sich nicht als flugbereit abschließen: ")),
+                 qPrintable(house.app->problem()));
+        bool named = false;
+        for (const QString& one : round.against(false))
+            named = named || one == QStringLiteral("„%1“ ist nicht erledigt.")
+                                        .arg(german(written().point("oil-level")->name));
+        QVERIFY(named);
+        QCOMPARE(round.openRound().events().size(), events);
+        QVERIFY(round.settleSound(QStringLiteral("4,5")));
+        const auto& last = std::get<round::Settled>(round.openRound().events().back().what);
+        QCOMPARE(last.value, std::optional<std::string>("4.5")); // the record's form
+        house.app->setLanguage(QStringLiteral("en"));
+        QVERIFY(round.against(false).contains(
+            QString::fromStdString("“" + written().points.front().name + "” is not settled.")));
+    }
+    /// Why the order is another one: English in the log, German on the screen.
+    void whyTheOrderChangedIsSaidInGerman() {
+        House house;
+        house.app->setLanguage(QStringLiteral("de"));
+        QVERIFY(house.begin());
+        view::RoundView& round = *house.app->round();
+        QVERIFY(round.blockStand(round.targetStandId(), QStringLiteral("Nass.")));
+        const auto* planned = std::get_if<round::Planned>(&round.openRound().events().back().what);
+        QVERIFY(planned != nullptr && planned->why.find("can't be used") != std::string::npos);
+        QVERIFY2(round.orderText().contains(QStringLiteral("ist nicht nutzbar")),
+                 qPrintable(round.orderText()));
+    }
     void theCardIsGerman() {
         House house;
         house.app->setLanguage(QStringLiteral("de"));
