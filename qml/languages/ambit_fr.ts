@@ -2572,7 +2572,7 @@
     </message>
     <message>
         <source>%1: was each looked at?</source>
-        <translation>%1 : chacun a-t-il été regardé ?</translation>
+        <translation>%1&#x202f;: chacun a-t-il été regardé&#x202f;?</translation>
     </message>
 </context>
 <context>

@@ -78,7 +78,7 @@ private slots:
                      "2,5 qt liegt außerhalb der Grenze (4,0 bis 6,0 qt): Das ist nicht in Ordnung. Noch "
                      "einmal messen oder als Befund erledigen."));
         QVERIFY(!round.settleSound(QStringLiteral("2.5.1")));
-        QVERIFY2(house.app->problem().startsWith(QStringLiteral("Das ist keine Dezimalzahl (2.5.1).")),
+        QVERIFY2(house.app->problem().startsWith(QStringLiteral("Das ist keine Dezimalzahl. (2.5.1)")),
                  qPrintable(house.app->problem()));
         QVERIFY(!round.conclude(true, {}));
         QVERIFY2(house.app->problem().startsWith(

@@ -140,11 +140,12 @@ private slots:
     void frenchMarksStandApart() {
         static const QRegularExpression close(QStringLiteral("[^\\x{202f}][:;!?»](?!\\S)|«[^\\x{202f}]"));
         qsizetype marks = 0;
-        for (const Message& one : messages(QStringLiteral("fr")))
-            for (const QString& words : one.translations) {
-                QVERIFY2(!words.contains(close), qPrintable(words));
-                marks += words.count(QChar(0x202f));
-            }
+        for (const QString& name : {QStringLiteral("ambit_fr"), QStringLiteral("core_fr")})
+            for (const Message& one : messages(name))
+                for (const QString& words : one.translations) {
+                    QVERIFY2(!words.contains(close), qPrintable(words));
+                    marks += words.count(QChar(0x202f));
+                }
         QVERIFY2(marks > 100, qPrintable(QString::number(marks)));
     }
     /// If this fails, build the target `languages` and translate what is unfinished.
