@@ -3052,7 +3052,7 @@
     </message>
     <message>
         <source>Ask</source>
-        <translation>Demander</translation>
+        <translation>Deman­der</translation>
     </message>
     <message>
         <source>A question; the answer stands in the record</source>
@@ -3060,7 +3060,7 @@
     </message>
     <message>
         <source>Remark</source>
-        <translation>Remarque</translation>
+        <translation>Remar­que</translation>
     </message>
     <message>
         <source>Needs no answer</source>

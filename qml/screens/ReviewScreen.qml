@@ -96,6 +96,7 @@ FocusScope {
                     required property var modelData
                     objectName: "made." + modelData.id
                     width: Math.min(implicitWidth, openable.width)
+                    narrow: true
                     text: modelData.name
                     about: qsTr("Was opened: owed until it is closed")
                     onClicked: screen.round.made(modelData.id)
