@@ -182,7 +182,9 @@ Result<void> may(const State& state, const Airframe& airframe, const SettingChan
     const std::string& from = state.settings.at(setting->id);
     const airframe::SettingChange* change = setting->change(from, changed.to);
     if (change == nullptr) {
-        return refuse(say("%1 can't be brought from “%2” to “%3”.", setting->name, from, changed.to),
+        const airframe::SettingState* to = setting->state(changed.to);
+        return refuse(say("%1 can't be brought from “%2” to “%3”.", setting->name, setting->state(from)->name,
+                          to == nullptr ? changed.to : to->name),
                       setting->id);
     }
     if (!standsAt(state, change->stands)) {

@@ -40,7 +40,7 @@
     </message>
     <message id="Keep the file, copy it away, and go on with a backup.">
         <source></source>
-        <translation>Die Datei aufheben, wegkopieren und mit einer Sicherung weitermachen.</translation>
+        <translation>Die Datei behalten, wegkopieren und mit einer Sicherung weitermachen.</translation>
     </message>
     <message id="The archive is damaged, and so would be its copy: %1." numerus="yes">
         <source></source>
@@ -79,7 +79,7 @@
     </message>
     <message id="The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.">
         <source></source>
-        <translation>Die Datei ist beschädigt. Sie aufheben, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
+        <translation>Die Datei ist beschädigt. Diese behalten, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
     </message>
     <message id="The archive could not %1: %2." numerus="yes">
         <source></source>
@@ -221,7 +221,7 @@
     </message>
     <message id="Ask for it again. What came before it is taken in.">
         <source></source>
-        <translation>Sie noch einmal anfordern. Was davor kam, ist aufgenommen.</translation>
+        <translation>Noch einmal anfordern. Was davor kam, ist aufgenommen.</translation>
     </message>
     <message id="The file breaks off or is damaged.">
         <source></source>
@@ -285,7 +285,7 @@
     </message>
     <message id="Nothing was changed. Keep the file, copy it away, and go on with a backup or a new archive.">
         <source></source>
-        <translation>Nichts wurde geändert. Die Datei aufheben, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
+        <translation>Nichts wurde geändert. Die Datei behalten, wegkopieren und mit einer Sicherung oder einem neuen Archiv weitermachen.</translation>
     </message>
     <message id="The archive is damaged: the file was cut off.">
         <source></source>
@@ -365,7 +365,7 @@
     </message>
     <message id="The record that sealed this round is not here.">
         <source></source>
-        <translation>Das Protokoll, das diesen Rundgang besiegelt hat, ist nicht hier.</translation>
+        <translation>Das Protokoll, das diesen Rundgang versiegelt hat, ist nicht hier.</translation>
     </message>
     <message id="A search can't find it: its words are gone.">
         <source></source>
@@ -380,7 +380,7 @@
     </message>
     <message id="It doesn't hold as it was kept by an older Ambit.">
         <source></source>
-        <translation>Es hält nicht so, wie ein älteres Ambit es aufbewahrt hat.</translation>
+        <translation>So, wie ein älteres Ambit es aufbewahrt hat, hält es nicht.</translation>
     </message>
     <message id="Go on with a backup.">
         <source></source>
@@ -551,7 +551,7 @@
     </message>
     <message id="Has a pilot or mechanic with the certificate and rating for it found that it is no hazard as it is?">
         <source></source>
-        <translation>Hat ein Pilot oder Mechaniker mit der Berechtigung dafür festgestellt, dass er so keine Gefahr ist?</translation>
+        <translation>Hat ein Pilot oder Mechaniker mit Lizenz und Berechtigung dafür festgestellt, dass er so keine Gefahr ist?</translation>
     </message>
     <message id="Somebody who may must find first that it is no hazard.">
         <source></source>
@@ -617,11 +617,11 @@
     </message>
     <message id="Who says whose key is trusted isn't the owner.">
         <source></source>
-        <translation>Wer sagt, wessen Schlüssel gilt, ist nicht der Eigentümer.</translation>
+        <translation>Wer sagt, wessen Schlüssel gilt, ist nicht der Halter.</translation>
     </message>
     <message id="A key was revoked by somebody whose it isn't and who isn't the owner.">
         <source></source>
-        <translation>Ein Schlüssel wurde von jemandem widerrufen, dem er nicht gehört und der nicht der Eigentümer ist.</translation>
+        <translation>Ein Schlüssel wurde von jemandem widerrufen, dem er nicht gehört und der nicht der Halter ist.</translation>
     </message>
     <message id="The counter %1 runs backwards: %2, then %3." numerus="yes">
         <source></source>
@@ -723,8 +723,8 @@
     <message id="%1 runs backwards, from %2 to %3." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 läuft rückwärts, von %2 auf %3.</numerusform>
-            <numerusform>%1 läuft rückwärts, von %2 auf %3.</numerusform>
+            <numerusform>%1 läuft rückwärts: erst %2, dann %3.</numerusform>
+            <numerusform>%1 läuft rückwärts: erst %2, dann %3.</numerusform>
         </translation>
     </message>
     <message id="Correct what is wrong; where a counter was replaced, give the past from then on.">
@@ -751,7 +751,7 @@
     </message>
     <message id="Enter it from the logbook.">
         <source></source>
-        <translation>Aus dem Bordbuch eintragen.</translation>
+        <translation>Aus den Wartungsunterlagen eintragen.</translation>
     </message>
     <message id="The day when this was last done is not known.">
         <source></source>
@@ -808,7 +808,7 @@
     </message>
     <message id="Give its length.">
         <source></source>
-        <translation>Ihre Länge angeben.</translation>
+        <translation>Die Länge angeben.</translation>
     </message>
     <message id="%1; last done %2 late, within its allowance" numerus="yes">
         <source></source>
@@ -889,7 +889,7 @@
     </message>
     <message id="no limit">
         <source></source>
-        <translation>keine Grenze</translation>
+        <translation>kein Grenzwert</translation>
     </message>
     <message id="This is not an X.509 certificate in DER.">
         <source></source>
@@ -933,7 +933,7 @@
     </message>
     <message id="A part change takes a part off, puts one on, or both.">
         <source></source>
-        <translation>Ein Teilewechsel baut ein Teil aus, eines ein oder beides.</translation>
+        <translation>Ein Teiletausch baut ein Teil aus, eines ein oder beides.</translation>
     </message>
     <message id="Nothing is said that the key is good for.">
         <source></source>
@@ -1025,8 +1025,8 @@
     <message id="%1 is to be looked at again: asked by %2." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 ist noch einmal anzusehen: verlangt von %2.</numerusform>
-            <numerusform>%1 ist noch einmal anzusehen: verlangt von %2.</numerusform>
+            <numerusform>%1 ist noch einmal anzusehen: Bitte von %2.</numerusform>
+            <numerusform>%1 ist noch einmal anzusehen: Bitte von %2.</numerusform>
         </translation>
     </message>
     <message id="%1 asks %2 and has no answer yet." numerus="yes">
@@ -1263,8 +1263,8 @@
     <message id="Asked by %1: look again at %2" numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Verlangt von %1: %2 noch einmal ansehen</numerusform>
-            <numerusform>Verlangt von %1: %2 noch einmal ansehen</numerusform>
+            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
+            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
         </translation>
     </message>
     <message id="The second look at %1 is declined" numerus="yes">
@@ -1341,11 +1341,11 @@
     </message>
     <message id="The flight goes into the dark">
         <source></source>
-        <translation>Der Flug geht in die Dunkelheit</translation>
+        <translation>Der Flug geht ins Dunkle</translation>
     </message>
     <message id="The flight doesn't go into the dark">
         <source></source>
-        <translation>Der Flug geht nicht in die Dunkelheit</translation>
+        <translation>Der Flug geht nicht ins Dunkle</translation>
     </message>
     <message id="%1: %2" numerus="yes">
         <source></source>
@@ -1480,8 +1480,8 @@
     <message id="%1 %2 is out of the limit (%3): that isn't sound." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 %2 liegt außerhalb der Grenze (%3): Das ist nicht in Ordnung.</numerusform>
-            <numerusform>%1 %2 liegt außerhalb der Grenze (%3): Das ist nicht in Ordnung.</numerusform>
+            <numerusform>%1 %2 liegt außerhalb des Grenzwerts (%3): Das ist nicht in Ordnung.</numerusform>
+            <numerusform>%1 %2 liegt außerhalb des Grenzwerts (%3): Das ist nicht in Ordnung.</numerusform>
         </translation>
     </message>
     <message id="Measure again, or settle it as a finding.">
@@ -1497,7 +1497,7 @@
     </message>
     <message id="Re-open it first.">
         <source></source>
-        <translation>Zuerst wieder öffnen.</translation>
+        <translation>Zuerst „Neu erledigen“ wählen.</translation>
     </message>
     <message id="Not inspected needs a reason.">
         <source></source>
@@ -1572,13 +1572,13 @@
     </message>
     <message id="Re-opening needs a reason.">
         <source></source>
-        <translation>Wieder öffnen braucht einen Grund.</translation>
+        <translation>Neu erledigen braucht einen Grund.</translation>
     </message>
     <message id="%1 isn't settled; it can't be re-opened." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 ist nicht erledigt und lässt sich nicht wieder öffnen.</numerusform>
-            <numerusform>%1 ist nicht erledigt und lässt sich nicht wieder öffnen.</numerusform>
+            <numerusform>%1 ist nicht erledigt; neu erledigen geht nicht.</numerusform>
+            <numerusform>%1 ist nicht erledigt; neu erledigen geht nicht.</numerusform>
         </translation>
     </message>
     <message id="The airframe has no such opening.">
@@ -1614,15 +1614,15 @@
     <message id="%1 is blocked already." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 ist schon gesperrt.</numerusform>
-            <numerusform>%1 ist schon gesperrt.</numerusform>
+            <numerusform>%1 ist schon versperrt.</numerusform>
+            <numerusform>%1 ist schon versperrt.</numerusform>
         </translation>
     </message>
     <message id="%1 isn't blocked." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 ist nicht gesperrt.</numerusform>
-            <numerusform>%1 ist nicht gesperrt.</numerusform>
+            <numerusform>%1 ist nicht versperrt.</numerusform>
+            <numerusform>%1 ist nicht versperrt.</numerusform>
         </translation>
     </message>
     <message id="The next area to be marked is number %1." numerus="yes">
@@ -1815,11 +1815,11 @@
     </message>
     <message id="The flight goes into the dark already.">
         <source></source>
-        <translation>Der Flug geht schon in die Dunkelheit.</translation>
+        <translation>Der Flug geht schon ins Dunkle.</translation>
     </message>
     <message id="The flight doesn't go into the dark.">
         <source></source>
-        <translation>Der Flug geht nicht in die Dunkelheit.</translation>
+        <translation>Der Flug geht nicht ins Dunkle.</translation>
     </message>
     <message id="The round can't be concluded as fit: %1" numerus="yes">
         <source></source>
@@ -1891,7 +1891,7 @@
     </message>
     <message id="The round is signed and sealed; nothing can be added.">
         <source></source>
-        <translation>Der Rundgang ist unterschrieben und besiegelt; nichts kommt mehr hinzu.</translation>
+        <translation>Der Rundgang ist unterschrieben und versiegelt; nichts kommt mehr hinzu.</translation>
     </message>
     <message id="Open a new round.">
         <source></source>
@@ -2199,7 +2199,7 @@
     </message>
     <message id="Name the new owner.">
         <source></source>
-        <translation>Den neuen Eigentümer nennen.</translation>
+        <translation>Den neuen Halter nennen.</translation>
     </message>
     <message id="Say whose key it is.">
         <source></source>

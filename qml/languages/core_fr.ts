@@ -227,10 +227,6 @@
         <source></source>
         <translation>Le fichier s’interrompt ou est endommagé.</translation>
     </message>
-    <message id="This is larger than 512 MiB.">
-        <source></source>
-        <translation>C’est plus grand que 512 MiB.</translation>
-    </message>
     <message id="It is no record or photo.">
         <source></source>
         <translation>Ce n’est ni un compte rendu ni une photo.</translation>
@@ -343,13 +339,13 @@
     <message id="The folder could not be made: %1." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Le dossier n’a pas pu être créé&#x202f;: %1.</numerusform>
-            <numerusform>Le dossier n’a pas pu être créé&#x202f;: %1.</numerusform>
+            <numerusform>L’endroit n’a pas pu être créé&#x202f;: %1.</numerusform>
+            <numerusform>L’endroit n’a pas pu être créé&#x202f;: %1.</numerusform>
         </translation>
     </message>
     <message id="Choose another folder.">
         <source></source>
-        <translation>Choisir un autre dossier.</translation>
+        <translation>Choisir un autre endroit.</translation>
     </message>
     <message id="The check was stopped.">
         <source></source>
@@ -380,7 +376,7 @@
     </message>
     <message id="It doesn't hold as it was kept by an older Ambit.">
         <source></source>
-        <translation>Il ne tient pas tel qu’un Ambit plus ancien l’a conservé.</translation>
+        <translation>Tel qu’un Ambit plus ancien l’a conservé, il ne tient pas.</translation>
     </message>
     <message id="Go on with a backup.">
         <source></source>
@@ -447,7 +443,7 @@
     </message>
     <message id="The folder could not be synced to disk">
         <source></source>
-        <translation>Le dossier n’a pas pu être écrit sur le disque</translation>
+        <translation>L’endroit n’a pas pu être écrit sur le disque</translation>
     </message>
     <message id="The file could not be opened">
         <source></source>
@@ -551,7 +547,7 @@
     </message>
     <message id="Has a pilot or mechanic with the certificate and rating for it found that it is no hazard as it is?">
         <source></source>
-        <translation>Un pilote ou un mécanicien qualifié pour cela a-t-il constaté qu’il n’est pas un danger tel quel&#x202f;?</translation>
+        <translation>Un pilote ou un mécanicien titulaire de la licence et de la qualification pour cela a-t-il constaté qu’il n’est pas un danger tel quel&#x202f;?</translation>
     </message>
     <message id="Somebody who may must find first that it is no hazard.">
         <source></source>
@@ -586,8 +582,8 @@
     <message id="%1 was assessed twice by people who didn't know of each other." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 a été évalué deux fois par des personnes qui ne se savaient pas.</numerusform>
-            <numerusform>%1 a été évalué deux fois par des personnes qui ne se savaient pas.</numerusform>
+            <numerusform>%1 a été évalué deux fois par des personnes qui ne savaient rien l’une de l’autre.</numerusform>
+            <numerusform>%1 a été évalué deux fois par des personnes qui ne savaient rien l’une de l’autre.</numerusform>
         </translation>
     </message>
     <message id="A rectification of something nobody found.">
@@ -723,8 +719,8 @@
     <message id="%1 runs backwards, from %2 to %3." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 recule, de %2 à %3.</numerusform>
-            <numerusform>%1 recule, de %2 à %3.</numerusform>
+            <numerusform>%1 recule&#x202f;: d’abord %2, puis %3.</numerusform>
+            <numerusform>%1 recule&#x202f;: d’abord %2, puis %3.</numerusform>
         </translation>
     </message>
     <message id="Correct what is wrong; where a counter was replaced, give the past from then on.">
@@ -751,7 +747,7 @@
     </message>
     <message id="Enter it from the logbook.">
         <source></source>
-        <translation>Le saisir d’après le carnet de route.</translation>
+        <translation>Le saisir d’après les documents d’entretien.</translation>
     </message>
     <message id="The day when this was last done is not known.">
         <source></source>
@@ -800,7 +796,7 @@
     </message>
     <message id="Set the clock, or enter it.">
         <source></source>
-        <translation>Régler l’horloge, ou la saisir.</translation>
+        <translation>Régler l’horloge, ou saisir la date.</translation>
     </message>
     <message id="This span is empty.">
         <source></source>
@@ -1025,8 +1021,8 @@
     <message id="%1 is to be looked at again: asked by %2." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 est à regarder de nouveau&#x202f;: demandé par %2.</numerusform>
-            <numerusform>%1 est à regarder de nouveau&#x202f;: demandé par %2.</numerusform>
+            <numerusform>%1 est à revoir&#x202f;: demandé par %2.</numerusform>
+            <numerusform>%1 est à revoir&#x202f;: demandé par %2.</numerusform>
         </translation>
     </message>
     <message id="%1 asks %2 and has no answer yet." numerus="yes">
@@ -1256,22 +1252,22 @@
     <message id="%1 is to be settled again" numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 est à traiter de nouveau</numerusform>
-            <numerusform>%1 est à traiter de nouveau</numerusform>
+            <numerusform>%1 est à refaire</numerusform>
+            <numerusform>%1 est à refaire</numerusform>
         </translation>
     </message>
     <message id="Asked by %1: look again at %2" numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Demandé par %1&#x202f;: regarder de nouveau %2</numerusform>
-            <numerusform>Demandé par %1&#x202f;: regarder de nouveau %2</numerusform>
+            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
+            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
         </translation>
     </message>
     <message id="The second look at %1 is declined" numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Le second regard sur %1 est décliné</numerusform>
-            <numerusform>Le second regard sur %1 est décliné</numerusform>
+            <numerusform>Le second regard sur %1 est refusé</numerusform>
+            <numerusform>Le second regard sur %1 est refusé</numerusform>
         </translation>
     </message>
     <message id="%1 is sound" numerus="yes">
@@ -1337,15 +1333,15 @@
     </message>
     <message id="What was settled quickly is looked at again">
         <source></source>
-        <translation>Ce qui a été traité vite est regardé de nouveau</translation>
+        <translation>Ce qui a été traité vite est revu</translation>
     </message>
     <message id="The flight goes into the dark">
         <source></source>
-        <translation>Le vol va dans l’obscurité</translation>
+        <translation>Le vol entre dans la nuit</translation>
     </message>
     <message id="The flight doesn't go into the dark">
         <source></source>
-        <translation>Le vol ne va pas dans l’obscurité</translation>
+        <translation>Le vol n’entre pas dans la nuit</translation>
     </message>
     <message id="%1: %2" numerus="yes">
         <source></source>
@@ -1461,7 +1457,7 @@
     </message>
     <message id="Leave the value out.">
         <source></source>
-        <translation>Laisser la valeur.</translation>
+        <translation>Omettre la valeur.</translation>
     </message>
     <message id="%1 is measured and has no value." numerus="yes">
         <source></source>
@@ -1497,11 +1493,11 @@
     </message>
     <message id="Re-open it first.">
         <source></source>
-        <translation>Le rouvrir d’abord.</translation>
+        <translation>Choisir d’abord «&#x202f;Refaire&#x202f;».</translation>
     </message>
     <message id="Not inspected needs a reason.">
         <source></source>
-        <translation>«&#x202f;Non inspecté&#x202f;» demande une raison.</translation>
+        <translation>«&#x202f;Non inspecté&#x202f;» demande un motif.</translation>
     </message>
     <message id="Say why.">
         <source></source>
@@ -1532,7 +1528,7 @@
     </message>
     <message id="A new order needs a reason.">
         <source></source>
-        <translation>Un nouvel ordre demande une raison.</translation>
+        <translation>Un nouvel ordre demande un motif.</translation>
     </message>
     <message id="The airframe has no such stand.">
         <source></source>
@@ -1572,13 +1568,13 @@
     </message>
     <message id="Re-opening needs a reason.">
         <source></source>
-        <translation>Rouvrir demande une raison.</translation>
+        <translation>Refaire demande un motif.</translation>
     </message>
     <message id="%1 isn't settled; it can't be re-opened." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>%1 n’est pas traité&#x202f;; impossible de le rouvrir.</numerusform>
-            <numerusform>%1 n’est pas traité&#x202f;; impossible de le rouvrir.</numerusform>
+            <numerusform>%1 n’est pas traité&#x202f;; impossible de le refaire.</numerusform>
+            <numerusform>%1 n’est pas traité&#x202f;; impossible de le refaire.</numerusform>
         </translation>
     </message>
     <message id="The airframe has no such opening.">
@@ -1609,7 +1605,7 @@
     </message>
     <message id="A stand that can't be used needs a reason.">
         <source></source>
-        <translation>Un poste inutilisable demande une raison.</translation>
+        <translation>Un poste inutilisable demande un motif.</translation>
     </message>
     <message id="%1 is blocked already." numerus="yes">
         <source></source>
@@ -1628,13 +1624,13 @@
     <message id="The next area to be marked is number %1." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>La prochaine surface à marquer a le numéro %1.</numerusform>
-            <numerusform>La prochaine surface à marquer a le numéro %1.</numerusform>
+            <numerusform>La prochaine aire à marquer a le numéro %1.</numerusform>
+            <numerusform>La prochaine aire à marquer a le numéro %1.</numerusform>
         </translation>
     </message>
     <message id="A marked area needs a reason.">
         <source></source>
-        <translation>Une surface marquée demande une raison.</translation>
+        <translation>Une aire marquée demande un motif.</translation>
     </message>
     <message id="Say what is there.">
         <source></source>
@@ -1643,8 +1639,8 @@
     <message id="More than %1 areas can't be marked." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Plus de %1 surfaces ne peuvent pas être marquées.</numerusform>
-            <numerusform>Plus de %1 surfaces ne peuvent pas être marquées.</numerusform>
+            <numerusform>Plus de %1 aires ne peuvent pas être marquées.</numerusform>
+            <numerusform>Plus de %1 aires ne peuvent pas être marquées.</numerusform>
         </translation>
     </message>
     <message id="Clear one, or mark one larger area.">
@@ -1657,7 +1653,7 @@
     </message>
     <message id="The marked area covers where you stand.">
         <source></source>
-        <translation>La surface marquée couvre l’endroit où l’on se tient.</translation>
+        <translation>L’aire marquée couvre l’endroit où l’on se tient.</translation>
     </message>
     <message id="Mark it beside you.">
         <source></source>
@@ -1666,8 +1662,8 @@
     <message id="There is no marked area number %1." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Il n’y a pas de surface marquée numéro %1.</numerusform>
-            <numerusform>Il n’y a pas de surface marquée numéro %1.</numerusform>
+            <numerusform>Il n’y a pas de aire marquée numéro %1.</numerusform>
+            <numerusform>Il n’y a pas de aire marquée numéro %1.</numerusform>
         </translation>
     </message>
     <message id="The light is low already.">
@@ -1725,7 +1721,7 @@
     </message>
     <message id="Wait until one is settled, answered or declined.">
         <source></source>
-        <translation>Attendre que l’une soit traitée, répondue ou déclinée.</translation>
+        <translation>Attendre que l’une soit traitée, ait sa réponse ou soit refusée.</translation>
     </message>
     <message id="Nothing was asked with number %1." numerus="yes">
         <source></source>
@@ -1752,17 +1748,17 @@
     <message id="To look again at %1 isn't answered with words." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Regarder de nouveau %1&#x202f;: on n’y répond pas par des mots.</numerusform>
-            <numerusform>Regarder de nouveau %1&#x202f;: on n’y répond pas par des mots.</numerusform>
+            <numerusform>Revoir %1&#x202f;: on n’y répond pas par des mots.</numerusform>
+            <numerusform>Revoir %1&#x202f;: on n’y répond pas par des mots.</numerusform>
         </translation>
     </message>
     <message id="Settle the point again, or decline with a reason.">
         <source></source>
-        <translation>Traiter le point de nouveau, ou décliner avec une raison.</translation>
+        <translation>Refaire le point, ou refuser avec un motif.</translation>
     </message>
     <message id="Declining needs a reason.">
         <source></source>
-        <translation>Décliner demande une raison.</translation>
+        <translation>Refuser demande un motif.</translation>
     </message>
     <message id="A round is walked on one's own from its beginning.">
         <source></source>
@@ -1815,11 +1811,11 @@
     </message>
     <message id="The flight goes into the dark already.">
         <source></source>
-        <translation>Le vol va déjà dans l’obscurité.</translation>
+        <translation>Le vol entre déjà dans la nuit.</translation>
     </message>
     <message id="The flight doesn't go into the dark.">
         <source></source>
-        <translation>Le vol ne va pas dans l’obscurité.</translation>
+        <translation>Le vol n’entre pas dans la nuit.</translation>
     </message>
     <message id="The round can't be concluded as fit: %1" numerus="yes">
         <source></source>
@@ -1844,7 +1840,7 @@
     </message>
     <message id="Settle what is left, close what is open, answer what is asked.">
         <source></source>
-        <translation>Traiter ce qui reste, fermer ce qui est ouvert, répondre à ce qui est demandé.</translation>
+        <translation>Traiter ce qui reste, refermer ce qui est ouvert, répondre à ce qui est demandé.</translation>
     </message>
     <message id="There is no conclusion to withdraw.">
         <source></source>
@@ -1852,7 +1848,7 @@
     </message>
     <message id="Withdrawing a conclusion needs a reason.">
         <source></source>
-        <translation>Retirer une conclusion demande une raison.</translation>
+        <translation>Retirer une conclusion demande un motif.</translation>
     </message>
     <message id="Only a concluded round can be signed.">
         <source></source>
@@ -1861,8 +1857,8 @@
     <message id="The round is %1's; the key is %2's." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>La visite est de %1&#x202f;; la clé est de %2.</numerusform>
-            <numerusform>La visite est de %1&#x202f;; la clé est de %2.</numerusform>
+            <numerusform>La visite est à %1&#x202f;; la clé est à %2.</numerusform>
+            <numerusform>La visite est à %1&#x202f;; la clé est à %2.</numerusform>
         </translation>
     </message>
     <message id="The round is paused.">
@@ -1954,7 +1950,7 @@
     </message>
     <message id="Take one back first.">
         <source></source>
-        <translation>En retirer un d’abord.</translation>
+        <translation>En exclure un d’abord.</translation>
     </message>
     <message id="Ask the walker for a new invitation.">
         <source></source>
@@ -1993,7 +1989,7 @@
     </message>
     <message id="No reason given.">
         <source></source>
-        <translation>Aucune raison donnée.</translation>
+        <translation>Aucun motif donné.</translation>
     </message>
     <message id="An invitation names one to eight addresses.">
         <source></source>
@@ -2337,7 +2333,7 @@
     </message>
     <message id="The folder for the key can't be made.">
         <source></source>
-        <translation>Le dossier de la clé ne peut pas être créé.</translation>
+        <translation>L’endroit de la clé ne peut pas être créé.</translation>
     </message>
     <message id="Sign with it; records signed with it can be checked only as long as it is known.">
         <source></source>
@@ -2401,7 +2397,7 @@
     </message>
     <message id="The other device showed no person's certificate.">
         <source></source>
-        <translation>L’autre appareil n’a montré aucun certificat de personne.</translation>
+        <translation>L’autre appareil n’a pas montré de certificat personnel.</translation>
     </message>
     <message id="Both devices need a key.">
         <source></source>
@@ -2434,6 +2430,10 @@
     <message id="The walker no longer shares the walk with you.">
         <source></source>
         <translation>La visite n’est plus partagée avec cet appareil.</translation>
+    </message>
+    <message id="This is larger than 512 MiB.">
+        <source></source>
+        <translation>C’est plus grand que 512 Mio.</translation>
     </message>
 </context>
 </TS>

@@ -95,8 +95,8 @@ FocusScope {
                 Key {
                     required property var modelData
                     objectName: "made." + modelData.id
-                    width: Math.min(implicitWidth, openable.width)
-                    narrow: true
+                    narrow: Theme.scale > 1.5
+                    width: narrow ? openable.width : Math.min(implicitWidth, openable.width)
                     text: modelData.name
                     about: qsTr("Was opened: owed until it is closed")
                     onClicked: screen.round.made(modelData.id)
