@@ -37,7 +37,7 @@ Rectangle {
                 leftPadding: 4
                 narrow: true
                 focusPolicy: Qt.NoFocus
-                text: index === 3 ? qsTr("Erase") : index === 13 ? qsTr("Done") : modelData
+                text: index === 3 ? qsTr("Erase") : index === 13 ? qsTr("Done") : index === 11 ? qsTr(".", "between a number's whole and its fraction") : modelData
                 onClicked: {
                     if (index === 3)
                         pad.erased();

@@ -10,10 +10,12 @@ FocusScope {
     property string limitText: ""
     property string refusal: ""
     property string text: ""
+    /// Between a number's whole and its fraction, as its reader writes it; either is taken.
+    readonly property string mark: qsTr(".", "between a number's whole and its fraction")
 
     function type(character: string) {
-        const c = character === "," ? "." : character;
-        if (!/^[0-9.-]$/.test(c) || text.length > 11 || (c === "-" && text !== "") || (c === "." && text.includes(".")))
+        const c = /^[.,]$/.test(character) ? mark : character;
+        if (!/^[0-9.,-]$/.test(c) || text.length > 11 || (c === "-" && text !== "") || (c === mark && text.includes(mark)))
             return;
         text += c;
     }

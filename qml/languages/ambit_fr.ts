@@ -2091,6 +2091,11 @@
         <source>Done</source>
         <translation>Fait</translation>
     </message>
+    <message>
+        <source>.</source>
+        <comment>between a number&apos;s whole and its fraction</comment>
+        <translation>,</translation>
+    </message>
 </context>
 <context>
     <name>KeysScreen</name>
@@ -3541,6 +3546,11 @@
     <message>
         <source>Limit %1</source>
         <translation>Limite %1</translation>
+    </message>
+    <message>
+        <source>.</source>
+        <comment>between a number&apos;s whole and its fraction</comment>
+        <translation>,</translation>
     </message>
 </context>
 <context>

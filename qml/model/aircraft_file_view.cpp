@@ -157,7 +157,7 @@ void AircraftFileView::tell() {
     holes = 0;
     if (!last) return;
     const file::AircraftFile& its = last->file;
-    for (const std::string& reason : last->against)
+    for (const Sentence& reason : last->against)
         against << text(reason);
     for (const file::Conflict& conflict : its.conflicts)
         conflicts << text(conflict.what);

@@ -22,7 +22,7 @@ QVariantList EntryView::questions() const {
     QVariantList list;
     for (const file::Question& question : file::questions())
         list << QVariantMap{{QStringLiteral("id"), QString::fromUtf8(question.id)},
-                            {QStringLiteral("text"), QString::fromUtf8(question.text)}};
+                            {QStringLiteral("text"), text(question.text)}};
     return list;
 }
 
@@ -37,7 +37,7 @@ QString EntryView::ruledOut(int question, bool yes) const {
     const auto& all = file::questions();
     if (question < 0 || question >= static_cast<int>(all.size())) return {};
     const file::Question& one = all[static_cast<std::size_t>(question)];
-    return yes == one.mayDefer ? QString() : QString::fromUtf8(one.otherwise);
+    return yes == one.mayDefer ? QString() : text(one.otherwise);
 }
 
 QString EntryView::dayAfter(int days) const {

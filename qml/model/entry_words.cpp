@@ -140,7 +140,7 @@ QVariantList deferralWords(const record::Deferral& deferral, const airframe::Air
     lines.add(Words::tr("Basis"), deferral.basis);
     lines.add(Words::tr("Where it says so"), deferral.reference);
     for (const record::Answer& answer : deferral.answers)
-        lines.add(text(answer.question), answer.yes ? Words::tr("Yes") : Words::tr("No"));
+        lines.add(qtTrId(answer.question.c_str()), answer.yes ? Words::tr("Yes") : Words::tr("No"));
     lines.add(Words::tr("The item is"), deferral.removed ? Words::tr("removed") : Words::tr("deactivated"));
     lines.add(Words::tr("Placard"), deferral.placard);
     lines.add(Words::tr("Limits"), deferral.limits);

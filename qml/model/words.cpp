@@ -142,7 +142,7 @@ QString fingerprintText(const std::string& sha256) {
 }
 
 QString quoted(const QString& name) {
-    return QStringLiteral("“") + name + QStringLiteral("”");
+    return text(ambit::quoted(name.toStdString()));
 }
 
 QString photoSource(const std::string& sha256) {

@@ -75,7 +75,7 @@ private slots:
         QVERIFY(!round.settleSound(QStringLiteral("2,5")));
         QCOMPARE(house.app->problem(),
                  QStringLiteral(
-                     "2,5 qt liegt außerhalb der Grenze (4,0 bis 6,0 qt): Das ist nicht in Ordnung. Noch "
+                     "2,5 qt liegt außerhalb des Grenzwerts (4,0 bis 6,0 qt): Das ist nicht in Ordnung. Noch "
                      "einmal messen oder als Befund erledigen."));
         QVERIFY(!round.settleSound(QStringLiteral("2.5.1")));
         QVERIFY2(house.app->problem().startsWith(QStringLiteral("Das ist keine Dezimalzahl. (2.5.1)")),
@@ -313,6 +313,10 @@ private slots:
             return QString();
         };
         QCOMPARE(nameOfDue(), german("Annual inspection"));
+        const auto against = [&] { return house.app->aircraftFile()->property("against").toStringList(); };
+        QVERIFY2(!against().isEmpty() &&
+                     against().front().startsWith(QStringLiteral("„Heckausleger, links“, gefunden am ")),
+                 qPrintable(against().join(QLatin1Char('|'))));
         const auto records = house.archive->records("OX-DEMO").value();
         QVERIFY(house.app->file()->open(QString::fromStdString(records.front().sha256)));
         const auto found = [&] {
