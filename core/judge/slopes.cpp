@@ -183,15 +183,15 @@ Slope Slopes::ranked(std::uint64_t rank) const {
         std::vector<Slope> sample = slopesOf(numbers);
         std::sort(sample.begin(), sample.end());
         const double share = static_cast<double>(rank - left.below) / static_cast<double>(left.count);
-        const auto middle = static_cast<std::size_t>(share * static_cast<double>(sampled));
+        const auto middle =
+            std::min(static_cast<std::size_t>(share * static_cast<double>(sampled)), sampled - 1);
         const auto aside = static_cast<std::size_t>(1.5 * std::sqrt(static_cast<double>(sampled)));
         const std::uint64_t before = left.count;
         const Slope low = sample[middle - std::min(middle, aside)];
         const Slope high = sample[std::min(middle + aside, sampled - 1)];
-        if (narrow({low, false})) {
-            if (!narrow({high, true}) && !(low < high)) return low;
-        }
-        if (left.count > before / 2) { // many equal slopes: one of them is decided
+        if (!narrow({low, false}) || narrow({high, true})) continue;
+        if (!(low < high)) return low;
+        if (left.count > before / 2) { // many equal slopes: those of one are decided
             const Slope pivot = sample[middle];
             if (narrow({pivot, false}) && !narrow({pivot, true})) return pivot;
         }
