@@ -1,6 +1,7 @@
 #include "judge/slopes.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 #include <random>
@@ -29,26 +30,73 @@ Slope between(const GridPoint& a, const GridPoint& b) {
     return run > 0 ? Slope{b.y - a.y, run} : Slope{a.y - b.y, -run};
 }
 
+/// The order before every slope: that of the points.
+Order before(const std::vector<GridPoint>& points) {
+    Order order(points.size());
+    std::iota(order.begin(), order.end(), Index{0});
+    return order;
+}
+
+/// The order beyond every slope: x falls, but y rises at one x.
+Order beyond(const std::vector<GridPoint>& points) {
+    Order order;
+    order.reserve(points.size());
+    for (std::size_t to = points.size(); to > 0;) {
+        std::size_t from = to;
+        while (from > 0 && points[from - 1].x == points[to - 1].x)
+            --from;
+        for (std::size_t i = from; i < to; ++i)
+            order.push_back(static_cast<Index>(i));
+        to = from;
+    }
+    return order;
+}
+
+template<class Key> struct Keyed {
+    Key key;
+    Index index;
+};
+
+void sort(std::vector<Keyed<Wide>>& row) {
+    std::stable_sort(row.begin(), row.end(), [](const auto& a, const auto& b) { return a.key < b.key; });
+}
+
+/// Digit by digit, which takes a fraction of what comparing does.
+void sort(std::vector<Keyed<std::int64_t>>& row) {
+    constexpr unsigned digit = 11;
+    const auto [least, most] = std::minmax_element(
+        row.begin(), row.end(), [](const auto& a, const auto& b) { return a.key < b.key; });
+    const std::int64_t base = least->key;
+    const auto range = static_cast<std::uint64_t>(most->key - base);
+    std::vector<Keyed<std::int64_t>> dealt(row.size());
+    for (unsigned shift = 0; shift < 64 && range >> shift != 0; shift += digit) {
+        const auto digitOf = [&](std::int64_t key) {
+            return (static_cast<std::uint64_t>(key - base) >> shift) & ((1U << digit) - 1);
+        };
+        std::array<Index, (1U << digit) + 1> place{};
+        for (const auto& one : row)
+            ++place[digitOf(one.key) + 1];
+        std::partial_sum(place.begin(), place.end(), place.begin());
+        for (const auto& one : row)
+            dealt[place[digitOf(one.key)]++] = one;
+        row.swap(dealt);
+    }
+}
+
 /// The points from the lowest up, as seen along lines of the cut's slope. Turning from one slope to a steeper
 /// one, two points change places exactly at the slope between them; points at one x never do.
 template<class Key> Order sorted(const std::vector<GridPoint>& points, const Cut& cut) {
-    struct Keyed {
-        Key key;
-        Index index;
-    };
-    std::vector<Keyed> keyed(points.size());
-    for (std::size_t i = 0; i < points.size(); ++i)
-        keyed[i] = {static_cast<Key>(cut.slope.run) * points[i].y -
-                        static_cast<Key>(cut.slope.rise) * points[i].x,
-                    static_cast<Index>(i)};
-    // The points are sorted by x: of equal keys the right one is lower once the slope is passed.
-    std::sort(keyed.begin(), keyed.end(), [&](const Keyed& a, const Keyed& b) {
-        if (a.key != b.key) return a.key < b.key;
-        if (cut.after && points[a.index].x != points[b.index].x) return a.index > b.index;
-        return a.index < b.index;
+    // Both sorts are stable: of equal keys the right one is lower once the slope is passed.
+    const Order start = cut.after ? beyond(points) : before(points);
+    std::vector<Keyed<Key>> row(points.size());
+    std::transform(start.begin(), start.end(), row.begin(), [&](Index i) {
+        return Keyed<Key>{static_cast<Key>(cut.slope.run) * points[i].y -
+                              static_cast<Key>(cut.slope.rise) * points[i].x,
+                          i};
     });
+    sort(row);
     Order order(points.size());
-    std::transform(keyed.begin(), keyed.end(), order.begin(), [](const Keyed& one) { return one.index; });
+    std::transform(row.begin(), row.end(), order.begin(), [](const auto& one) { return one.index; });
     return order;
 }
 
@@ -81,14 +129,20 @@ template<class Passed> void mergeSort(Order& row, const Passed& passed) {
             const std::size_t end = std::min(middle + width, row.size());
             std::size_t left = begin;
             std::size_t right = middle;
-            for (std::size_t out = begin; out < end; ++out) {
-                if (right == end || (left < middle && row[left] < row[right])) {
-                    merged[out] = row[left++];
-                } else {
-                    if (left < middle) passed(&row[left], row.data() + middle, row[right]);
-                    merged[out] = row[right++];
-                }
+            std::size_t out = begin;
+            const bool sorted = right == end || row[middle - 1] < row[middle];
+            while (!sorted && left < middle && right < end) {
+                const bool moves = row[right] < row[left];
+                if (moves) passed(&row[left], row.data() + middle, row[right]);
+                merged[out++] = moves ? row[right] : row[left];
+                left += moves ? 0 : 1;
+                right += moves ? 1 : 0;
             }
+            const auto at = [](Order& in, std::size_t i) {
+                return in.begin() + static_cast<std::ptrdiff_t>(i);
+            };
+            const auto rest = std::copy(at(row, left), at(row, middle), at(merged, out));
+            std::copy(at(row, right), at(row, end), rest);
         }
         row.swap(merged);
     }
@@ -147,12 +201,8 @@ Slope Slopes::ranked(std::uint64_t rank) const {
     const std::size_t sampled = std::max<std::size_t>(n, 64);
     std::mt19937_64 chance(n); // any seed gives the same slope
     Left left;
-    left.low.resize(n);
-    std::iota(left.low.begin(), left.low.end(), Index{0});
-    left.high = left.low; // falling x, but rising y at one x: beyond every slope
-    std::sort(left.high.begin(), left.high.end(), [&](Index a, Index b) {
-        return points[a].x != points[b].x ? points[a].x > points[b].x : a < b;
-    });
+    left.low = before(points);
+    left.high = beyond(points);
     left.count = all;
     const auto slopesOf = [&](const std::vector<std::uint64_t>& numbers) {
         std::vector<Slope> slopes;
@@ -177,21 +227,26 @@ Slope Slopes::ranked(std::uint64_t rank) const {
     };
     while (left.count > few) {
         std::vector<std::uint64_t> numbers(sampled);
-        for (auto& number : numbers)
-            number = chance() % left.count;
-        std::sort(numbers.begin(), numbers.end());
+        const std::uint64_t stratum = left.count / sampled; // one from each: they ascend
+        for (std::size_t i = 0; i < sampled; ++i)
+            numbers[i] = i * stratum + chance() % stratum;
         std::vector<Slope> sample = slopesOf(numbers);
-        std::sort(sample.begin(), sample.end());
         const double share = static_cast<double>(rank - left.below) / static_cast<double>(left.count);
         const auto middle =
             std::min(static_cast<std::size_t>(share * static_cast<double>(sampled)), sampled - 1);
-        const auto aside = static_cast<std::size_t>(1.5 * std::sqrt(static_cast<double>(sampled)));
-        const std::uint64_t before = left.count;
-        const Slope low = sample[middle - std::min(middle, aside)];
-        const Slope high = sample[std::min(middle + aside, sampled - 1)];
+        const auto aside = static_cast<std::size_t>(std::sqrt(static_cast<double>(sampled))); // 2 deviations
+        const std::uint64_t had = left.count;
+        const auto at = [&](std::size_t i) { return sample.begin() + static_cast<std::ptrdiff_t>(i); };
+        const auto lower = at(middle - std::min(middle, aside));
+        const auto upper = at(std::min(middle + aside, sampled - 1));
+        std::nth_element(sample.begin(), lower, sample.end());
+        std::nth_element(lower, upper, sample.end());
+        std::nth_element(lower, at(middle), upper);
+        const Slope low = *lower;
+        const Slope high = *upper;
         if (!narrow({low, false}) || narrow({high, true})) continue;
         if (!(low < high)) return low;
-        if (left.count > before / 2) { // many equal slopes: those of one are decided
+        if (left.count > had / 2) { // many equal slopes: those of one are decided
             const Slope pivot = sample[middle];
             if (narrow({pivot, false}) && !narrow({pivot, true})) return pivot;
         }
@@ -205,10 +260,8 @@ Slope Slopes::ranked(std::uint64_t rank) const {
 }
 
 Slope Slopes::next(std::uint64_t rank, const Slope& slope) const {
-    Order start(points.size());
-    std::iota(start.begin(), start.end(), Index{0});
     const Order order = orderAt(points, {slope, true});
-    if (inversions(start, order) > rank + 1) return slope;
+    if (inversions(before(points), order) > rank + 1) return slope;
     // Of the pairs that have yet to change places, the first are neighbours.
     std::vector<Slope> ahead;
     for (std::size_t i = 1; i < order.size(); ++i)
