@@ -37,6 +37,7 @@ std::size_t renewedAt(const std::vector<Measured>& values, const airframe::Limit
     if (limit.min.has_value() == limit.max.has_value() || values.size() < 5) return 0;
     const double up = limit.min ? 1 : -1; // against the wear is up
     std::vector<double> y;
+    y.reserve(values.size());
     for (const Measured& value : values)
         y.push_back(up * value.y.approximate());
     const double least = noiseFloor(values);
@@ -48,6 +49,7 @@ std::size_t renewedAt(const std::vector<Measured>& values, const airframe::Limit
             if (i != at) steps.push_back(y[i] - y[i - 1]);
         const double usual = medianOf(steps);
         std::vector<double> off;
+        off.reserve(steps.size());
         for (const double step : steps)
             off.push_back(std::abs(step - usual));
         // A step is the difference of two values.

@@ -13,6 +13,7 @@ namespace {
 
 std::vector<Sample> samplesOf(const std::vector<Measured>& values) {
     std::vector<Sample> samples;
+    samples.reserve(values.size());
     for (const Measured& value : values)
         samples.push_back({value.x, value.y});
     return samples;
@@ -51,6 +52,7 @@ Result<void> check(const std::vector<Measured>& values, const TrendQuestion& que
 std::vector<std::size_t> farFrom(const Line& line, const std::vector<Measured>& values) {
     if (values.size() < 8) return {};
     std::vector<double> off;
+    off.reserve(values.size());
     for (const Measured& value : values)
         off.push_back(std::abs(value.y.approximate() - line.at(value.x.approximate())));
     std::vector<double> ordered = off;
