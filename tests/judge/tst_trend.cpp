@@ -27,6 +27,7 @@ Decimal number(double value, int decimals) {
 
 std::vector<Measured> series(const std::vector<std::pair<const char*, const char*>>& pairs) {
     std::vector<Measured> values;
+    values.reserve(pairs.size());
     for (const auto& [x, y] : pairs)
         values.push_back({number(std::string(x)), number(std::string(y)), {}, false});
     return values;
@@ -52,6 +53,7 @@ std::string allOf(const judge::Trend& trend, const judge::TrendQuestion& questio
 std::vector<Measured> worn(std::mt19937_64& chance, int count, double start, double noise) {
     std::normal_distribution<double> off(0, noise);
     std::vector<Measured> values;
+    values.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         values.push_back({number(i * 2.0, 1), number(start - 0.04 * i + off(chance), 5), {}, false});
     return values;
@@ -122,6 +124,7 @@ private slots:
         QFETCH(int, count);
         QFETCH(bool, spread);
         std::vector<Measured> values;
+        values.reserve(static_cast<std::size_t>(count));
         for (int i = 0; i < count; ++i)
             values.push_back({Decimal::whole(spread ? i : i / 3), Decimal::whole(9 - i), {}, false});
         const auto question = asked("1", "");
