@@ -154,6 +154,13 @@ struct SkyOptions {
     std::string at;                  ///< RFC 3339; empty: the device's time
     bool json = false;
 };
+struct TrendOptions {
+    std::string values; ///< file of lines x,y[,uncertainty][,renewed]
+    std::string limit;  ///< "min 1.0 mm"
+    std::string per;    ///< unit of x
+    std::string ahead;  ///< until the next flight ends, in x; empty: not asked
+    bool json = false;
+};
 struct FleetOptions {
     std::string archive;
     std::vector<std::string> airframes;
@@ -176,6 +183,7 @@ struct FleetOptions {
 [[nodiscard]] int beside(const BesideOptions& options);
 [[nodiscard]] int pace(const PaceOptions& options);
 [[nodiscard]] int sky(const SkyOptions& options);
+[[nodiscard]] int trend(const TrendOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

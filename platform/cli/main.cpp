@@ -208,6 +208,24 @@ CLI::App* addSky(CLI::App& app, SkyOptions& options) {
     return command;
 }
 
+CLI::App* addTrend(CLI::App& app, TrendOptions& options) {
+    auto* command =
+        app.add_subcommand("trend", "Where measured values are going, and when they come to their limit");
+    command
+        ->add_option("--values", options.values,
+                     "file with a line for each value, in order: x,y[,uncertainty][,renewed]")
+        ->required();
+    command->add_option("--limit", options.limit, "\"min 1.0 mm\", \"max 2 mm\", \"min 4 max 6 qt\"")
+        ->required();
+    command->add_option("--per", options.per, "unit of x, for words: h, landings, days")->default_val("h");
+    command->add_option("--ahead", options.ahead,
+                        "also say whether it may be passed within so many more of x");
+    command->add_flag("--json", options.json,
+                      "for programs: {\"standing\", \"direction\", \"limit\", \"slope\", \"texts\", …}");
+    command->footer("It says what the values say; people decide. core/judge/trend.hpp has the rules.");
+    return command;
+}
+
 CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
     auto* command = app.add_subcommand(
         "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
@@ -248,6 +266,7 @@ int main(int argc, char** argv) {
     BesideOptions besideOptions;
     PaceOptions paceOptions;
     SkyOptions skyOptions;
+    TrendOptions trendOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -258,6 +277,7 @@ int main(int argc, char** argv) {
     addVerify(app, verifyOptions)->callback([&] { chosen = [&] { return verify(verifyOptions); }; });
     addPace(app, paceOptions)->callback([&] { chosen = [&] { return pace(paceOptions); }; });
     addBeside(app, besideOptions)->callback([&] { chosen = [&] { return beside(besideOptions); }; });
+    addTrend(app, trendOptions)->callback([&] { chosen = [&] { return trend(trendOptions); }; });
     addSky(app, skyOptions)->callback([&] { chosen = [&] { return sky(skyOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);

@@ -44,6 +44,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool plan();
 /// The solver on TSPLIB's instances, so many seconds each.
 [[nodiscard]] bool published(double seconds);
+/// Theil and Sen's line through 10,000 values, beside all their slopes listed.
+[[nodiscard]] bool trend();
 /// An archive of so many records.
 [[nodiscard]] bool archive(const QString& workFolder, std::size_t records);
 /// A walk that is followed: how soon, by how many, and what the walk has to do with it.
