@@ -12,8 +12,10 @@ namespace {
 constexpr int reducedTo = 800; // pixels on the longer side
 constexpr std::size_t mostLines = 90;
 constexpr std::size_t mostRefined = 24; // hypotheses looked at in the full picture
-constexpr double leastConfidence = 0.62;
-constexpr double clearlyAhead = 0.06;   // of the second best
+constexpr double leastConfidence = 0.72;
+constexpr double leastRound = 0.5;   // of Sides::round: three corners of four, or two and two not seen
+constexpr double clearlyAhead = 0.3; // of any other with rounded corners
+constexpr double sameCard = 0.08;    // of its longest side: the card with and without the rim of its shadow
 constexpr double leastSideReduced = 25; // pixels
 
 struct Guess {
@@ -45,7 +47,7 @@ double sideOf(const Quad& q, std::size_t i) {
     return std::hypot(q[(i + 1) % 4].x - q[i].x, q[(i + 1) % 4].y - q[i].y);
 }
 
-/// Two lines that may be opposite sides: bright between them or dark between them.
+/// Two lines that may be opposite sides; what is beside the card may be darker here and brighter there.
 struct Pair {
     const Line* a = nullptr;
     const Line* b = nullptr;
@@ -57,7 +59,7 @@ std::vector<Pair> pairsOf(const std::vector<Line>& lines) {
         for (std::size_t j = i + 1; j < lines.size(); ++j) {
             const Line& a = lines[i];
             const Line& b = lines[j];
-            if (a.normal.x * b.normal.x + a.normal.y * b.normal.y > -0.82) continue; // 35 degrees
+            if (std::abs(a.normal.x * b.normal.x + a.normal.y * b.normal.y) < 0.82) continue; // 35 degrees
             const double apart = std::abs(a.normal.x * (b.at.x - a.at.x) + a.normal.y * (b.at.y - a.at.y));
             if (apart > leastSideReduced) pairs.push_back({&a, &b});
         }
@@ -148,7 +150,7 @@ Result<Found> findCard(const Picture& picture) {
         Sides sides;
         if (!refined(picture, quad, 3.0 * small.factor + 2, sides)) continue;
         // Once more from there, closer.
-        if (!refined(picture, quadOf(sides.corners), 1.5 * small.factor + 3, sides)) continue;
+        if (!refined(picture, quadOf(sides.corners), 0.7 * small.factor + 3, sides)) continue;
         const double misfit =
             misfitOf(quadOf(sides.corners), {picture.width, picture.height}, 0.3 * small.factor + 0.3);
         if (misfit > mostMisfit) continue;
@@ -157,18 +159,25 @@ Result<Found> findCard(const Picture& picture) {
     }
     std::sort(answers.begin(), answers.end(),
               [](const Sides& a, const Sides& b) { return a.score > b.score; });
-    if (answers.empty() || answers[0].score < leastConfidence)
+    if (answers.empty() || answers[0].score < leastConfidence || answers[0].round < leastRound)
         return fail(
             ErrorCode::refused, say("No card can be seen for sure."), {},
             say("Mark its corners, or lay it where all four sides stand out, and take the picture again."));
-    const Sides& best = answers[0];
+    // Of answers that nearly coincide the sharper: a shadow's rim is soft, the card's isn't.
+    const Sides* best = &answers[0];
+    const Quad first = quadOf(best->corners);
+    const double near = sameCard * std::max(sideOf(first, 0), sideOf(first, 1));
     for (const Sides& other : answers)
-        if (apart(quadOf(best.corners), quadOf(other.corners)) > 1.0 * small.factor + 1 &&
-            other.score > best.score - clearlyAhead)
+        if (apart(first, quadOf(other.corners)) < near && other.strength > best->strength &&
+            other.score > answers[0].score - clearlyAhead / 3)
+            best = &other;
+    for (const Sides& other : answers)
+        if (apart(first, quadOf(other.corners)) >= near && other.round > 0 &&
+            other.score > best->score - clearlyAhead)
             return fail(
                 ErrorCode::refused, say("More than one shape looks like the card."), {},
                 say("Mark its corners, or take away what lies beside it, and take the picture again."));
-    return Found{best.corners, best.edgeWidth, best.score};
+    return Found{best->corners, best->edgeWidth, best->score};
 }
 
 } // namespace ambit::measure

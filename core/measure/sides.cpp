@@ -58,10 +58,10 @@ bool steepest(const Picture& p, Pixel at, Pixel along, Pixel out, double reach, 
     std::size_t from = best;
     std::size_t to = best;
     while (from > 2 && rise[from - 1] * rise[best] > 0 &&
-           std::abs(rise[from - 1]) > 0.15 * std::abs(rise[best]) && best - from < 6)
+           std::abs(rise[from - 1]) > 0.5 * std::abs(rise[best]) && best - from < 6)
         --from;
     while (to + 3 < grey.size() && rise[to + 1] * rise[best] > 0 &&
-           std::abs(rise[to + 1]) > 0.15 * std::abs(rise[best]) && to - best < 6)
+           std::abs(rise[to + 1]) > 0.5 * std::abs(rise[best]) && to - best < 6)
         ++to;
     for (std::size_t i = from; i <= to; ++i) {
         sum += rise[i];
@@ -141,7 +141,8 @@ struct Side {
 constexpr int samples = 40;
 
 /// One side from `a` to `b`; its edges' widths are added to `widths`.
-bool sideOf(const Picture& p, Pixel a, Pixel b, double reach, std::vector<double>& widths, Side& side) {
+bool sideOf(const Picture& p, Pixel a, Pixel b, double reach, std::vector<double>& widths, double& strength,
+            Side& side) {
     const double length = std::hypot(b.x - a.x, b.y - a.y);
     const Pixel along{(b.x - a.x) / length, (b.y - a.y) / length};
     const Pixel out{along.y, -along.x}; // clockwise with y down: outwards
@@ -161,6 +162,7 @@ bool sideOf(const Picture& p, Pixel a, Pixel b, double reach, std::vector<double
     for (const Edge& e : edges)
         if (std::abs(e.across - line.shift - line.slope * e.along) < within) {
             ++on;
+            strength += std::abs(e.step) / std::max(1.0, e.width) / (4 * samples);
             brighter += e.step > 0 ? 1 : 0;
             widths.push_back(e.width);
         }
@@ -209,8 +211,10 @@ bool refined(const Picture& picture, const Quad& quad, double reach, Sides& side
     std::vector<double> widths;
     sides.seen = 1;
     sides.seenAll = 0;
+    sides.strength = 0;
     for (std::size_t i = 0; i < 4; ++i) {
-        if (!sideOf(picture, quad[i], quad[(i + 1) % 4], reach, widths, side[i])) return false;
+        if (!sideOf(picture, quad[i], quad[(i + 1) % 4], reach, widths, sides.strength, side[i]))
+            return false;
         sides.seen = std::min(sides.seen, side[i].seen);
         sides.seenAll += side[i].seen / 4;
     }

@@ -11,6 +11,7 @@ struct Sides {
     double seenAll = 0;   ///< of all four
     double round = 0;     ///< -1 to 1: corners that are rounded as a card's, less those that aren't
     double edgeWidth = 0; ///< pixels
+    double strength = 0;  ///< grey levels a pixel, mean of all samples
     double score = 0;     ///< all that together, 0 to 1
 };
 

@@ -220,14 +220,35 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
     const double ownShadow = uniform(random, 0, 0.35);
 
     std::vector<float> grey(static_cast<std::size_t>(made.width) * static_cast<std::size_t>(made.height));
+    const auto at = [&](int x, int y) -> float& {
+        return grey[static_cast<std::size_t>(y) * static_cast<std::size_t>(made.width) +
+                    static_cast<std::size_t>(x)];
+    };
     for (int y = 0; y < made.height; ++y)
         for (int x = 0; x < made.width; ++x) {
-            const Pixel p{static_cast<double>(x), static_cast<double>(y)};
             double value = base + rampX * (x - w / 2) + rampY * (y - h / 2);
             for (const Texture& t : textures)
                 value += t.at(x, y);
-            for (const Shape& s : shapes)
-                s.paint(value, p);
+            at(x, y) = static_cast<float>(value);
+        }
+    for (const Shape& s : shapes) {
+        const bool panel = s.kind == Shape::Kind::panel;
+        const double reach = panel ? std::hypot(s.b.x, s.b.y) + 2 : s.radius + 2;
+        const Pixel b = panel ? s.a : s.b;
+        const auto within = [](double v, int n) { return static_cast<int>(std::clamp(v, 0.0, n - 1.0)); };
+        for (int y = within(std::min(s.a.y, b.y) - reach, made.height);
+             y <= within(std::max(s.a.y, b.y) + reach, made.height); ++y)
+            for (int x = within(std::min(s.a.x, b.x) - reach, made.width);
+                 x <= within(std::max(s.a.x, b.x) + reach, made.width); ++x) {
+                double value = at(x, y);
+                s.paint(value, {static_cast<double>(x), static_cast<double>(y)});
+                at(x, y) = static_cast<float>(value);
+            }
+    }
+    for (int y = 0; y < made.height; ++y)
+        for (int x = 0; x < made.width; ++x) {
+            const Pixel p{static_cast<double>(x), static_cast<double>(y)};
+            double value = at(x, y);
             const auto spot = withCard ? map.toPlane(p) : std::nullopt;
             if (spot && std::abs(spot->x - 43) < 60 && std::abs(spot->y - 27) < 45) {
                 const auto beside = map.toPlane({p.x + 0.5, p.y + 0.5});
@@ -252,8 +273,7 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
                 value *= 1 - 0.5 * std::clamp(0.5 - away / penumbra, 0.0, 1.0);
             }
             if (made.finger && withCard) finger.paint(value, p);
-            grey[static_cast<std::size_t>(y) * static_cast<std::size_t>(made.width) +
-                 static_cast<std::size_t>(x)] = static_cast<float>(value);
+            at(x, y) = static_cast<float>(value);
         }
     blur(grey, made.width, made.height, uniform(random, 0.5, 2) * w / 2000);
     const double noise = uniform(random, 1, 6);
