@@ -133,6 +133,30 @@ Quad quadOf(const Corners& corners) {
     return {corners[0].at, corners[1].at, corners[2].at, corners[3].at};
 }
 
+bool holds(const Quad& quad, const Quad& other) {
+    Pixel middle;
+    for (const Pixel& p : other) {
+        middle.x += p.x / 4;
+        middle.y += p.y / 4;
+    }
+    for (std::size_t i = 0; i < 4; ++i) {
+        const Pixel& a = quad[i];
+        const Pixel& b = quad[(i + 1) % 4];
+        if ((b.x - a.x) * (middle.y - a.y) - (b.y - a.y) * (middle.x - a.x) < 0) return false;
+    }
+    return true;
+}
+
+/// What shares sides and corners with the card (its print, a wrong fourth side) is worse by what it doesn't
+/// share; what lies elsewhere may be the card, and the best a panel.
+bool rivals(const Sides& best, const Sides& other) {
+    const bool shared = holds(quadOf(best.corners), quadOf(other.corners)) ||
+                        holds(quadOf(other.corners), quadOf(best.corners));
+    const double behind = shared ? clearlyAhead / 3 : clearlyAhead;
+    return other.round > 0 && other.round >= best.round - (shared ? 0.25 : 0.5) &&
+           other.score > best.score - behind;
+}
+
 } // namespace
 
 Result<Found> findCard(const Picture& picture) {
@@ -172,8 +196,7 @@ Result<Found> findCard(const Picture& picture) {
             other.score > answers[0].score - clearlyAhead / 3)
             best = &other;
     for (const Sides& other : answers)
-        if (apart(first, quadOf(other.corners)) >= near && other.round > 0 &&
-            other.score > best->score - clearlyAhead)
+        if (apart(first, quadOf(other.corners)) >= near && rivals(*best, other))
             return fail(
                 ErrorCode::refused, say("More than one shape looks like the card."), {},
                 say("Mark its corners, or take away what lies beside it, and take the picture again."));

@@ -24,7 +24,8 @@ struct Photo {
     int height = 0;
     std::vector<std::uint8_t> pixels;
     Quad card;           ///< clockwise, long side first
-    double contrast = 0; ///< of the card's mean against the part's, grey levels
+    double contrast = 0; ///< of the card's ground against the part's, in the card's shadow or out of it,
+                         ///< whichever is less: grey levels. A side over a panel may have less, or more
     bool finger = false;
     bool printed = false;
     bool shadow = false;
