@@ -13,7 +13,7 @@ std::size_t index(int x, int y, int width) {
 /// Means of squares of `factor` pixels.
 std::vector<float> shrunk(const Picture& picture, int factor, int width, int height) {
     std::vector<float> small(index(0, height, width));
-    const auto used = static_cast<std::size_t>(width * factor);
+    const auto used = static_cast<std::size_t>(width) * static_cast<std::size_t>(factor);
     std::vector<std::uint16_t> sums(used);
     const float share = 1.0F / static_cast<float>(factor * factor);
     for (int y = 0; y < height; ++y) {
@@ -27,7 +27,7 @@ std::vector<float> shrunk(const Picture& picture, int factor, int width, int hei
         for (int x = 0; x < width; ++x) {
             unsigned sum = 0;
             for (int k = 0; k < factor; ++k)
-                sum += sums[static_cast<std::size_t>(x * factor + k)];
+                sum += sums[index(k, x, factor)];
             small[index(x, y, width)] = static_cast<float>(sum) * share;
         }
     }
@@ -48,6 +48,15 @@ void smooth(std::vector<float>& grey, int width, int height) {
                 (rows[index(x, std::max(0, y - 1), width)] + 2 * rows[index(x, y, width)] +
                  rows[index(x, std::min(height - 1, y + 1), width)]) /
                 4;
+}
+
+double columnOf(std::size_t i, const Reduced& p) {
+    return static_cast<double>(i % static_cast<std::size_t>(p.width));
+}
+
+double rowOf(std::size_t i, const Reduced& p) {
+    const std::size_t row = i / static_cast<std::size_t>(p.width);
+    return static_cast<double>(row);
 }
 
 /// What has been grown so far.
@@ -96,8 +105,8 @@ bool fitted(const Region& region, const Reduced& p, const std::vector<float>& st
     double my = 0;
     for (const std::size_t i : region.pixels) {
         sum += strength[i];
-        mx += strength[i] * static_cast<double>(i % static_cast<std::size_t>(p.width));
-        my += strength[i] * static_cast<double>(i / static_cast<std::size_t>(p.width));
+        mx += strength[i] * columnOf(i, p);
+        my += strength[i] * rowOf(i, p);
     }
     mx /= sum;
     my /= sum;
@@ -105,8 +114,8 @@ bool fitted(const Region& region, const Reduced& p, const std::vector<float>& st
     double yy = 0;
     double xy = 0;
     for (const std::size_t i : region.pixels) {
-        const double x = static_cast<double>(i % static_cast<std::size_t>(p.width)) - mx;
-        const double y = static_cast<double>(i / static_cast<std::size_t>(p.width)) - my;
+        const double x = columnOf(i, p) - mx;
+        const double y = rowOf(i, p) - my;
         xx += strength[i] * x * x;
         yy += strength[i] * y * y;
         xy += strength[i] * x * y;
@@ -120,8 +129,8 @@ bool fitted(const Region& region, const Reduced& p, const std::vector<float>& st
     double to = 0;
     double apart = 0;
     for (const std::size_t i : region.pixels) {
-        const double x = static_cast<double>(i % static_cast<std::size_t>(p.width)) - mx;
-        const double y = static_cast<double>(i / static_cast<std::size_t>(p.width)) - my;
+        const double x = columnOf(i, p) - mx;
+        const double y = rowOf(i, p) - my;
         const double along = -normal.y * x + normal.x * y;
         from = std::min(from, along);
         to = std::max(to, along);

@@ -162,6 +162,7 @@ Result<Estimate> Plane::area(const std::vector<Mark>& outline) const {
         return fail(ErrorCode::refused, say("An outline needs three marks or more."), {},
                     say("Mark it all the way round."));
     std::vector<Spot> spots;
+    spots.reserve(outline.size());
     for (const Mark& mark : outline)
         spots.push_back(homography.toPlane(mark.at).value_or(Spot{}));
     const std::size_t n = spots.size();
@@ -194,7 +195,7 @@ Result<Estimate> Plane::largestWidth(const std::vector<Mark>& outline) const {
 }
 
 Result<Estimate> Plane::agreesWith(const Input& known, const Mark& a, const Mark& b) const {
-    const auto measured = distance(a, b);
+    auto measured = distance(a, b);
     if (!measured) return measured;
     constexpr double once100 = 2.5758293035489; // the normal distribution's 99.5 % quantile
     if (std::abs(measured->value - known.value) >

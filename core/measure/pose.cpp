@@ -108,7 +108,9 @@ Pose poseOf(const Quad& quad, Lies lies, const Frame& frame, double deviation) {
         tried(leastFocal * std::pow(ratio, i));
     if (!std::isfinite(best.misfit)) return best;
     // Ever closer about the best one: a near card, strongly in perspective, tells its focal length to 0.1 %.
-    for (double finer = std::sqrt(ratio); finer > 1.0001; finer = std::sqrt(finer)) {
+    double finer = ratio;
+    for (int i = 0; i < 10; ++i) {
+        finer = std::sqrt(finer);
         const double focal = best.focal;
         tried(std::min(mostFocal, focal * finer));
         tried(std::max(leastFocal, focal / finer));

@@ -37,7 +37,7 @@ struct Line2 {
 bool steepest(const Picture& p, Pixel at, Pixel along, Pixel out, double reach, double sigma, Edge& edge) {
     const double step = std::max(1.0, sigma);
     const int n = static_cast<int>(reach / step) + 3;
-    std::vector<double> grey(static_cast<std::size_t>(2 * n + 1));
+    std::vector<double> grey(2 * static_cast<std::size_t>(n) + 1);
     for (int i = -n; i <= n; ++i) {
         double sum = 0;
         for (int k = -2; k <= 2; ++k)
@@ -183,7 +183,9 @@ double roundAt(const Picture& p, const Homography& map, Spot corner, Spot inward
     const double step = std::max(0.12, 0.7 / pixelsAMm);
     double best = 0;
     double where = 0;
-    for (double at = -1.2; at <= 3.6; at += step) {
+    const int steps = static_cast<int>(4.8 / step);
+    for (int i = 0; i <= steps; ++i) {
+        const double at = i * step - 1.2;
         const auto grey = [&](double d) {
             double sum = 0;
             for (int k = -1; k <= 1; ++k) {

@@ -69,6 +69,7 @@ Result<Estimate> slipAngle(const Stripe& stripe, double atMostTilted) {
     if (oneSpot(stripe.boltFar, stripe.boltJoint) || oneSpot(stripe.partJoint, stripe.partFar))
         return noStroke();
     std::vector<Input> inputs;
+    inputs.reserve(8);
     for (const Mark& mark : {stripe.boltFar, stripe.boltJoint, stripe.partJoint, stripe.partFar}) {
         inputs.push_back({mark.at.x, mark.deviation});
         inputs.push_back({mark.at.y, mark.deviation});
@@ -77,6 +78,7 @@ Result<Estimate> slipAngle(const Stripe& stripe, double atMostTilted) {
         return std::vector<Spot>{{v[0], v[1]}, {v[2], v[3]}, {v[4], v[5]}, {v[6], v[7]}};
     };
     std::vector<double> middle;
+    middle.reserve(inputs.size());
     for (const Input& input : inputs)
         middle.push_back(input.value);
     const std::vector<Spot> seen = spotsOf(middle);
@@ -92,6 +94,7 @@ Result<Estimate> slipAngle(const Stripe& stripe, double atMostTilted) {
         const double s = std::sin(axis / degrees);
         const double stretch = 1 / std::cos(atMostTilted / degrees);
         std::vector<Spot> flat;
+        flat.reserve(seen.size());
         for (const Spot& spot : seen)
             flat.push_back({c * spot.x + s * spot.y, stretch * (c * spot.y - s * spot.x)});
         const double angle = about(value)(flat);
