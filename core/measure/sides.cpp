@@ -43,7 +43,7 @@ bool steepest(const Picture& p, Pixel at, Pixel along, Pixel out, double reach, 
         for (int k = -2; k <= 2; ++k)
             sum += greyAt(p, at.x + out.x * i * step + along.x * k * step,
                           at.y + out.y * i * step + along.y * k * step);
-        grey[static_cast<std::size_t>(i + n)] = sum / 5;
+        grey[static_cast<std::size_t>(i) + static_cast<std::size_t>(n)] = sum / 5;
     }
     std::vector<double> rise(grey.size());
     std::size_t best = 0;
