@@ -50,6 +50,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool archive(const QString& workFolder, std::size_t records);
 /// A walk that is followed: how soon, by how many, and what the walk has to do with it.
 [[nodiscard]] bool link(const QString& workFolder);
+/// Finding an ID-1 card in so many invented photos.
+[[nodiscard]] bool card(std::size_t photos);
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);
 /// The rival of `start`: a Qt Quick window with nothing in it, gone after its first frame.
 [[nodiscard]] int emptyWindow(int argc, char** argv);

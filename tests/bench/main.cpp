@@ -2,7 +2,7 @@
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
 // `--trend`: a line through 10,000 values;
 // `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
-// that is followed.
+// that is followed; `--card [COUNT]`: an ID-1 card found in invented photos.
 #include "bench.hpp"
 
 #include <QGuiApplication>
@@ -23,13 +23,17 @@ int main(int argc, char** argv) {
                   "ambit-bench --sop [SECONDS]    the solver on published problems\n"
                   "ambit-bench --trend            a line through 10,000 values\n"
                   "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
-                  "ambit-bench --link             a walk that is followed, by one and by fifty");
+                  "ambit-bench --link             a walk that is followed, by one and by fifty\n"
+                  "ambit-bench --card [COUNT]     an ID-1 card found in so many invented photos");
         return 0;
     }
     if (argc > 1 && std::strcmp(argv[1], "--plan") == 0) return plan() ? 0 : 1;
     if (argc > 1 && std::strcmp(argv[1], "--trend") == 0) return trend() ? 0 : 1;
     if (argc > 1 && std::strcmp(argv[1], "--sop") == 0)
         return published(argc > 2 ? std::atof(argv[2]) : 10) ? 0 : 1;
+
+    if (argc > 1 && std::strcmp(argv[1], "--card") == 0)
+        return card(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1000) ? 0 : 1;
 
     const QGuiApplication application(argc, argv);
     const QTemporaryDir work(QDir::currentPath() + QStringLiteral("/ambit-bench-XXXXXX"));
