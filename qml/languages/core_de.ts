@@ -2435,5 +2435,291 @@
         <source></source>
         <translation>Der Gehende teilt den Rundgang nicht mehr mit diesem Gerät.</translation>
     </message>
+    <message id="A line needs values at different places.">
+        <source></source>
+        <translation>Eine Linie braucht Werte an verschiedenen Stellen.</translation>
+    </message>
+    <message id="Measure again later.">
+        <source></source>
+        <translation>Später noch einmal messen.</translation>
+    </message>
+    <message id="These figures together take more than 15 digits.">
+        <source></source>
+        <translation>Diese Zahlen brauchen zusammen mehr als 15 Ziffern.</translation>
+    </message>
+    <message id="Use fewer decimals.">
+        <source></source>
+        <translation>Weniger Nachkommastellen nehmen.</translation>
+    </message>
+    <message id="There are no values.">
+        <source></source>
+        <translation>Es gibt keine Werte.</translation>
+    </message>
+    <message id="Measure first.">
+        <source></source>
+        <translation>Zuerst messen.</translation>
+    </message>
+    <message id="The values run backwards, from %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Werte laufen rückwärts: erst %1, dann %2.</numerusform>
+            <numerusform>Die Werte laufen rückwärts: erst %1, dann %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Give them in the order in which they were measured.">
+        <source></source>
+        <translation>In der Reihenfolge angeben, in der gemessen wurde.</translation>
+    </message>
+    <message id="An uncertainty can't be below zero.">
+        <source></source>
+        <translation>Eine Unsicherheit ist nicht unter null.</translation>
+    </message>
+    <message id="The next flight can't lie before the last value.">
+        <source></source>
+        <translation>Der nächste Flug kann nicht vor dem letzten Wert liegen.</translation>
+    </message>
+    <message id="The confidence must lie between 0.5 and 0.999.">
+        <source></source>
+        <translation>Das Vertrauensniveau liegt zwischen 0,5 und 0,999.</translation>
+    </message>
+    <message id="limit not within the next %1 %2, %3 %" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Grenzwert nicht innerhalb der nächsten %1 %2, %3 %</numerusform>
+            <numerusform>Grenzwert nicht innerhalb der nächsten %1 %2, %3 %</numerusform>
+        </translation>
+    </message>
+    <message id="limit in %1 %2 at the earliest, %3 %; the latest can't be told" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Grenzwert frühestens in %1 %2, %3 %; spätestens wann, ist nicht zu sagen</numerusform>
+            <numerusform>Grenzwert frühestens in %1 %2, %3 %; spätestens wann, ist nicht zu sagen</numerusform>
+        </translation>
+    </message>
+    <message id="limit in %1 to %2 %3, %4 %" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Grenzwert in %1 bis %2 %3, %4 %</numerusform>
+            <numerusform>Grenzwert in %1 bis %2 %3, %4 %</numerusform>
+        </translation>
+    </message>
+    <message id="the last value is beyond the limit">
+        <source></source>
+        <translation>der letzte Wert liegt jenseits des Grenzwerts</translation>
+    </message>
+    <message id="the limit may be reached already">
+        <source></source>
+        <translation>der Grenzwert ist vielleicht schon erreicht</translation>
+    </message>
+    <message id="the limit may be passed within the next %1 %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>der Grenzwert wird vielleicht innerhalb der nächsten %1 %2 überschritten</numerusform>
+            <numerusform>der Grenzwert wird vielleicht innerhalb der nächsten %1 %2 überschritten</numerusform>
+        </translation>
+    </message>
+    <message id="the limit is not reached within the next %1 %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>der Grenzwert wird innerhalb der nächsten %1 %2 nicht erreicht</numerusform>
+            <numerusform>der Grenzwert wird innerhalb der nächsten %1 %2 nicht erreicht</numerusform>
+        </translation>
+    </message>
+    <message id="too few values for a trend: at least %1, at three different times" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>zu wenige Werte für einen Trend: mindestens %1, zu drei verschiedenen Zeiten</numerusform>
+            <numerusform>zu wenige Werte für einen Trend: mindestens %1, zu drei verschiedenen Zeiten</numerusform>
+        </translation>
+    </message>
+    <message id="no trend">
+        <source></source>
+        <translation>kein Trend</translation>
+    </message>
+    <message id="rises by %1 %2 per %3" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>steigt um %1 %2 je %3</numerusform>
+            <numerusform>steigt um %1 %2 je %3</numerusform>
+        </translation>
+    </message>
+    <message id="falls by %1 %2 per %3" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>fällt um %1 %2 je %3</numerusform>
+            <numerusform>fällt um %1 %2 je %3</numerusform>
+        </translation>
+    </message>
+    <message id="looks renewed: confirm it, the trend begins there">
+        <source></source>
+        <translation>sieht erneuert aus: bestätigen, der Trend beginnt dort</translation>
+    </message>
+    <message id="the last value is out of line with those before: measure again">
+        <source></source>
+        <translation>der letzte Wert passt nicht zu den früheren: noch einmal messen</translation>
+    </message>
+    <message id="%1 values far from the others are left out" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>fernab liegende Werte, weggelassen: %1</numerusform>
+            <numerusform>fernab liegende Werte, weggelassen: %1</numerusform>
+        </translation>
+    </message>
+    <message id="The unit %1 is not known." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Einheit %1 ist nicht bekannt.</numerusform>
+            <numerusform>Die Einheit %1 ist nicht bekannt.</numerusform>
+        </translation>
+    </message>
+    <message id="Enter the value in the unit of the limit.">
+        <source></source>
+        <translation>Den Wert in der Einheit des Grenzwerts eingeben.</translation>
+    </message>
+    <message id="%1 and %2 are units of different quantities." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 und %2 sind Einheiten verschiedener Größen.</numerusform>
+            <numerusform>%1 und %2 sind Einheiten verschiedener Größen.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 %2, rounded" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 %2, gerundet</numerusform>
+            <numerusform>%1 %2, gerundet</numerusform>
+        </translation>
+    </message>
+    <message id="The picture is too small to find a card in.">
+        <source></source>
+        <translation>Das Bild ist zu klein, um eine Karte darin zu finden.</translation>
+    </message>
+    <message id="The picture has more than 50 million pixels.">
+        <source></source>
+        <translation>Das Bild hat mehr als 50 Millionen Bildpunkte.</translation>
+    </message>
+    <message id="No card can be seen for sure.">
+        <source></source>
+        <translation>Keine Karte ist sicher zu erkennen.</translation>
+    </message>
+    <message id="Mark its corners, or lay it where all four sides stand out, and take the picture again.">
+        <source></source>
+        <translation>Ihre Ecken markieren oder sie hinlegen, wo sich alle vier Seiten abheben, und das Bild noch einmal aufnehmen.</translation>
+    </message>
+    <message id="More than one shape looks like the card.">
+        <source></source>
+        <translation>Mehr als eine Form sieht wie die Karte aus.</translation>
+    </message>
+    <message id="Mark its corners, or take away what lies beside it, and take the picture again.">
+        <source></source>
+        <translation>Ihre Ecken markieren oder wegräumen, was daneben liegt, und das Bild noch einmal aufnehmen.</translation>
+    </message>
+    <message id="Two marks are in the same place.">
+        <source></source>
+        <translation>Zwei Marken sind an derselben Stelle.</translation>
+    </message>
+    <message id="Move one of them to where it belongs.">
+        <source></source>
+        <translation>Eine davon dorthin schieben, wo sie hingehört.</translation>
+    </message>
+    <message id="A corner's place or the picture's size is no number.">
+        <source></source>
+        <translation>Die Lage einer Ecke oder die Größe des Bildes ist keine Zahl.</translation>
+    </message>
+    <message id="These four corners don't go round the card.">
+        <source></source>
+        <translation>Diese vier Ecken gehen nicht um die Karte herum.</translation>
+    </message>
+    <message id="Mark the card's corners clockwise, one after the other.">
+        <source></source>
+        <translation>Die Ecken der Karte im Uhrzeigersinn markieren, eine nach der anderen.</translation>
+    </message>
+    <message id="The card is too small in the picture.">
+        <source></source>
+        <translation>Die Karte ist im Bild zu klein.</translation>
+    </message>
+    <message id="Go closer, until the card fills a quarter of the picture's width.">
+        <source></source>
+        <translation>Näher herangehen, bis die Karte ein Viertel der Bildbreite füllt.</translation>
+    </message>
+    <message id="The picture is blurred.">
+        <source></source>
+        <translation>Das Bild ist unscharf.</translation>
+    </message>
+    <message id="Hold the camera still, let it focus on the card, and take it again.">
+        <source></source>
+        <translation>Die Kamera ruhig halten, auf die Karte scharf stellen lassen und noch einmal aufnehmen.</translation>
+    </message>
+    <message id="It can't be told which way round the card lies.">
+        <source></source>
+        <translation>Es ist nicht zu sagen, wie herum die Karte liegt.</translation>
+    </message>
+    <message id="Look more straight down on the card, or say which of its sides is the long one.">
+        <source></source>
+        <translation>Gerader von oben auf die Karte sehen oder sagen, welche Seite die lange ist.</translation>
+    </message>
+    <message id="These four corners are not those of a card of this size.">
+        <source></source>
+        <translation>Diese vier Ecken sind nicht die einer Karte dieser Größe.</translation>
+    </message>
+    <message id="Mark the corners where the card's straight sides would meet.">
+        <source></source>
+        <translation>Die Ecken dort markieren, wo sich die geraden Seiten der Karte träfen.</translation>
+    </message>
+    <message id="The camera looks at the card too flat.">
+        <source></source>
+        <translation>Die Kamera sieht zu flach auf die Karte.</translation>
+    </message>
+    <message id="Hold it more straight above the card.">
+        <source></source>
+        <translation>Sie gerader über die Karte halten.</translation>
+    </message>
+    <message id="A mark's place is no number.">
+        <source></source>
+        <translation>Die Lage einer Marke ist keine Zahl.</translation>
+    </message>
+    <message id="A mark is too far from the card to be measured.">
+        <source></source>
+        <translation>Eine Marke ist zu weit von der Karte weg, um gemessen zu werden.</translation>
+    </message>
+    <message id="Lay the card closer to what is measured: within two card lengths.">
+        <source></source>
+        <translation>Die Karte näher an das Gemessene legen: innerhalb von zwei Kartenlängen.</translation>
+    </message>
+    <message id="An outline needs three marks or more.">
+        <source></source>
+        <translation>Ein Umriss braucht drei Marken oder mehr.</translation>
+    </message>
+    <message id="Mark it all the way round.">
+        <source></source>
+        <translation>Ringsherum markieren.</translation>
+    </message>
+    <message id="The outline crosses itself.">
+        <source></source>
+        <translation>Der Umriss kreuzt sich selbst.</translation>
+    </message>
+    <message id="Mark it once round, without going back.">
+        <source></source>
+        <translation>Einmal ringsherum markieren, ohne zurückzugehen.</translation>
+    </message>
+    <message id="The second length measures %1 mm and should be %2 mm: the card isn't flat with the part." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die zweite Länge misst %1 mm und sollte %2 mm sein: Die Karte liegt nicht eben mit dem Teil.</numerusform>
+            <numerusform>Die zweite Länge misst %1 mm und sollte %2 mm sein: Die Karte liegt nicht eben mit dem Teil.</numerusform>
+        </translation>
+    </message>
+    <message id="Lay the card flat on the part, in the same plane, and take the picture again.">
+        <source></source>
+        <translation>Die Karte flach auf das Teil legen, in dieselbe Ebene, und das Bild noch einmal aufnehmen.</translation>
+    </message>
+    <message id="How far the camera is tilted over the bolt isn't known well enough.">
+        <source></source>
+        <translation>Wie schräg die Kamera über der Schraube steht, ist nicht gut genug bekannt.</translation>
+    </message>
+    <message id="Hold it straight above the bolt, or lay a card beside it.">
+        <source></source>
+        <translation>Sie gerade über die Schraube halten oder eine Karte daneben legen.</translation>
+    </message>
 </context>
 </TS>

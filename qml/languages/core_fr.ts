@@ -2435,5 +2435,291 @@
         <source></source>
         <translation>C’est plus grand que 512 Mio.</translation>
     </message>
+    <message id="A line needs values at different places.">
+        <source></source>
+        <translation>Une droite demande des valeurs en des points différents.</translation>
+    </message>
+    <message id="Measure again later.">
+        <source></source>
+        <translation>Mesurer de nouveau plus tard.</translation>
+    </message>
+    <message id="These figures together take more than 15 digits.">
+        <source></source>
+        <translation>Ces nombres demandent ensemble plus de 15 chiffres.</translation>
+    </message>
+    <message id="Use fewer decimals.">
+        <source></source>
+        <translation>Prendre moins de décimales.</translation>
+    </message>
+    <message id="There are no values.">
+        <source></source>
+        <translation>Il n’y a pas de valeurs.</translation>
+    </message>
+    <message id="Measure first.">
+        <source></source>
+        <translation>Mesurer d’abord.</translation>
+    </message>
+    <message id="The values run backwards, from %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les valeurs reculent&#x202f;: d’abord %1, puis %2.</numerusform>
+            <numerusform>Les valeurs reculent&#x202f;: d’abord %1, puis %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Give them in the order in which they were measured.">
+        <source></source>
+        <translation>Les donner dans l’ordre où elles ont été mesurées.</translation>
+    </message>
+    <message id="An uncertainty can't be below zero.">
+        <source></source>
+        <translation>Une incertitude n’est pas sous zéro.</translation>
+    </message>
+    <message id="The next flight can't lie before the last value.">
+        <source></source>
+        <translation>Le prochain vol ne peut pas être avant la dernière valeur.</translation>
+    </message>
+    <message id="The confidence must lie between 0.5 and 0.999.">
+        <source></source>
+        <translation>La confiance est entre 0,5 et 0,999.</translation>
+    </message>
+    <message id="limit not within the next %1 %2, %3 %" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>limite pas avant %1 %2, %3 %</numerusform>
+            <numerusform>limite pas avant %1 %2, %3 %</numerusform>
+        </translation>
+    </message>
+    <message id="limit in %1 %2 at the earliest, %3 %; the latest can't be told" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>limite dans %1 %2 au plus tôt, %3 %&#x202f;; au plus tard, impossible à dire</numerusform>
+            <numerusform>limite dans %1 %2 au plus tôt, %3 %&#x202f;; au plus tard, impossible à dire</numerusform>
+        </translation>
+    </message>
+    <message id="limit in %1 to %2 %3, %4 %" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>limite dans %1 à %2 %3, %4 %</numerusform>
+            <numerusform>limite dans %1 à %2 %3, %4 %</numerusform>
+        </translation>
+    </message>
+    <message id="the last value is beyond the limit">
+        <source></source>
+        <translation>la dernière valeur est au-delà de la limite</translation>
+    </message>
+    <message id="the limit may be reached already">
+        <source></source>
+        <translation>la limite est peut-être déjà atteinte</translation>
+    </message>
+    <message id="the limit may be passed within the next %1 %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>la limite sera peut-être passée dans les prochaines %1 %2</numerusform>
+            <numerusform>la limite sera peut-être passée dans les prochaines %1 %2</numerusform>
+        </translation>
+    </message>
+    <message id="the limit is not reached within the next %1 %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>la limite n’est pas atteinte dans les prochaines %1 %2</numerusform>
+            <numerusform>la limite n’est pas atteinte dans les prochaines %1 %2</numerusform>
+        </translation>
+    </message>
+    <message id="too few values for a trend: at least %1, at three different times" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>trop peu de valeurs pour une tendance&#x202f;: au moins %1, à trois moments différents</numerusform>
+            <numerusform>trop peu de valeurs pour une tendance&#x202f;: au moins %1, à trois moments différents</numerusform>
+        </translation>
+    </message>
+    <message id="no trend">
+        <source></source>
+        <translation>pas de tendance</translation>
+    </message>
+    <message id="rises by %1 %2 per %3" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>monte de %1 %2 par %3</numerusform>
+            <numerusform>monte de %1 %2 par %3</numerusform>
+        </translation>
+    </message>
+    <message id="falls by %1 %2 per %3" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>baisse de %1 %2 par %3</numerusform>
+            <numerusform>baisse de %1 %2 par %3</numerusform>
+        </translation>
+    </message>
+    <message id="looks renewed: confirm it, the trend begins there">
+        <source></source>
+        <translation>semble renouvelé&#x202f;: le confirmer, la tendance commence là</translation>
+    </message>
+    <message id="the last value is out of line with those before: measure again">
+        <source></source>
+        <translation>la dernière valeur ne suit pas les précédentes&#x202f;: mesurer de nouveau</translation>
+    </message>
+    <message id="%1 values far from the others are left out" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>valeurs loin des autres, omises&#x202f;: %1</numerusform>
+            <numerusform>valeurs loin des autres, omises&#x202f;: %1</numerusform>
+        </translation>
+    </message>
+    <message id="The unit %1 is not known." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’unité %1 n’est pas connue.</numerusform>
+            <numerusform>L’unité %1 n’est pas connue.</numerusform>
+        </translation>
+    </message>
+    <message id="Enter the value in the unit of the limit.">
+        <source></source>
+        <translation>Saisir la valeur dans l’unité de la limite.</translation>
+    </message>
+    <message id="%1 and %2 are units of different quantities." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 et %2 sont des unités de grandeurs différentes.</numerusform>
+            <numerusform>%1 et %2 sont des unités de grandeurs différentes.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 %2, rounded" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 %2, arrondi</numerusform>
+            <numerusform>%1 %2, arrondi</numerusform>
+        </translation>
+    </message>
+    <message id="The picture is too small to find a card in.">
+        <source></source>
+        <translation>L’image est trop petite pour y trouver une carte.</translation>
+    </message>
+    <message id="The picture has more than 50 million pixels.">
+        <source></source>
+        <translation>L’image a plus de 50 millions de pixels.</translation>
+    </message>
+    <message id="No card can be seen for sure.">
+        <source></source>
+        <translation>Aucune carte ne se voit avec certitude.</translation>
+    </message>
+    <message id="Mark its corners, or lay it where all four sides stand out, and take the picture again.">
+        <source></source>
+        <translation>Marquer ses coins, ou la poser où ses quatre côtés ressortent, et reprendre la photo.</translation>
+    </message>
+    <message id="More than one shape looks like the card.">
+        <source></source>
+        <translation>Plus d’une forme ressemble à la carte.</translation>
+    </message>
+    <message id="Mark its corners, or take away what lies beside it, and take the picture again.">
+        <source></source>
+        <translation>Marquer ses coins, ou enlever ce qui est à côté, et reprendre la photo.</translation>
+    </message>
+    <message id="Two marks are in the same place.">
+        <source></source>
+        <translation>Deux marques sont au même endroit.</translation>
+    </message>
+    <message id="Move one of them to where it belongs.">
+        <source></source>
+        <translation>En déplacer une où elle doit être.</translation>
+    </message>
+    <message id="A corner's place or the picture's size is no number.">
+        <source></source>
+        <translation>La place d’un coin ou la taille de l’image n’est pas un nombre.</translation>
+    </message>
+    <message id="These four corners don't go round the card.">
+        <source></source>
+        <translation>Ces quatre coins n’entourent pas la carte.</translation>
+    </message>
+    <message id="Mark the card's corners clockwise, one after the other.">
+        <source></source>
+        <translation>Marquer les coins de la carte dans le sens horaire, l’un après l’autre.</translation>
+    </message>
+    <message id="The card is too small in the picture.">
+        <source></source>
+        <translation>La carte est trop petite dans l’image.</translation>
+    </message>
+    <message id="Go closer, until the card fills a quarter of the picture's width.">
+        <source></source>
+        <translation>S’approcher jusqu’à ce que la carte remplisse un quart de la largeur.</translation>
+    </message>
+    <message id="The picture is blurred.">
+        <source></source>
+        <translation>L’image est floue.</translation>
+    </message>
+    <message id="Hold the camera still, let it focus on the card, and take it again.">
+        <source></source>
+        <translation>Tenir l’appareil immobile, le laisser faire le point sur la carte et reprendre.</translation>
+    </message>
+    <message id="It can't be told which way round the card lies.">
+        <source></source>
+        <translation>On ne peut pas dire dans quel sens la carte est posée.</translation>
+    </message>
+    <message id="Look more straight down on the card, or say which of its sides is the long one.">
+        <source></source>
+        <translation>Regarder la carte plus d’aplomb, ou dire lequel de ses côtés est le long.</translation>
+    </message>
+    <message id="These four corners are not those of a card of this size.">
+        <source></source>
+        <translation>Ces quatre coins ne sont pas ceux d’une carte de cette taille.</translation>
+    </message>
+    <message id="Mark the corners where the card's straight sides would meet.">
+        <source></source>
+        <translation>Marquer les coins où les côtés droits de la carte se rejoindraient.</translation>
+    </message>
+    <message id="The camera looks at the card too flat.">
+        <source></source>
+        <translation>L’appareil regarde la carte trop à plat.</translation>
+    </message>
+    <message id="Hold it more straight above the card.">
+        <source></source>
+        <translation>Le tenir plus droit au-dessus de la carte.</translation>
+    </message>
+    <message id="A mark's place is no number.">
+        <source></source>
+        <translation>La place d’une marque n’est pas un nombre.</translation>
+    </message>
+    <message id="A mark is too far from the card to be measured.">
+        <source></source>
+        <translation>Une marque est trop loin de la carte pour être mesurée.</translation>
+    </message>
+    <message id="Lay the card closer to what is measured: within two card lengths.">
+        <source></source>
+        <translation>Poser la carte plus près de ce qui est mesuré&#x202f;: à moins de deux longueurs de carte.</translation>
+    </message>
+    <message id="An outline needs three marks or more.">
+        <source></source>
+        <translation>Un contour demande trois marques ou plus.</translation>
+    </message>
+    <message id="Mark it all the way round.">
+        <source></source>
+        <translation>Marquer tout le tour.</translation>
+    </message>
+    <message id="The outline crosses itself.">
+        <source></source>
+        <translation>Le contour se croise.</translation>
+    </message>
+    <message id="Mark it once round, without going back.">
+        <source></source>
+        <translation>Le marquer une fois autour, sans revenir.</translation>
+    </message>
+    <message id="The second length measures %1 mm and should be %2 mm: the card isn't flat with the part." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La seconde longueur mesure %1 mm et devrait faire %2 mm&#x202f;: la carte n’est pas dans le plan de la pièce.</numerusform>
+            <numerusform>La seconde longueur mesure %1 mm et devrait faire %2 mm&#x202f;: la carte n’est pas dans le plan de la pièce.</numerusform>
+        </translation>
+    </message>
+    <message id="Lay the card flat on the part, in the same plane, and take the picture again.">
+        <source></source>
+        <translation>Poser la carte à plat sur la pièce, dans le même plan, et reprendre la photo.</translation>
+    </message>
+    <message id="How far the camera is tilted over the bolt isn't known well enough.">
+        <source></source>
+        <translation>L’inclinaison de l’appareil au-dessus du boulon n’est pas assez bien connue.</translation>
+    </message>
+    <message id="Hold it straight above the bolt, or lay a card beside it.">
+        <source></source>
+        <translation>Le tenir droit au-dessus du boulon, ou poser une carte à côté.</translation>
+    </message>
 </context>
 </TS>
