@@ -73,7 +73,7 @@ LookCase {
         if (!known.pad)
             at("figures typed");
         known.pad = true;
-        compare(see("valueField").text, values[round.pointId]);
+        compare(see("valueField").text, values[round.pointId].replace(".", ","));
         touch("pad.Done");
     }
     function step() {
