@@ -15,8 +15,8 @@ constexpr int count = 10'000;
 std::vector<judge::GridPoint> worn(int noise) {
     std::mt19937_64 chance(1);
     std::vector<judge::GridPoint> points;
-    for (int i = 0; i < count; ++i) {
-        const auto x = static_cast<std::int64_t>(i * 7 + static_cast<int>(chance() % 10));
+    for (std::int64_t i = 0; i < count; ++i) {
+        const std::int64_t x = i * 7 + static_cast<std::int64_t>(chance() % 10);
         points.push_back(
             {x, 100'000 - x / 20 + static_cast<std::int64_t>(chance() % static_cast<unsigned>(noise))});
     }
