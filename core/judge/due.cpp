@@ -31,8 +31,13 @@ Sentence nameOf(const airframe::Airframe& airframe, const std::string& counter) 
     return quoted(found == nullptr ? counter : found->name);
 }
 
+Sentence amount(const std::string& count, const std::string& unit) {
+    if (unit != days) return say("%1 %2", figure(count), unit);
+    return count == "1" ? say("1 day") : say("%1 %2", figure(count), say("days"));
+}
+
 Sentence amount(const Decimal& count, const std::string& unit) {
-    return say("%1 %2", figure(count.text()), unit == days ? say("days") : Sentence(unit));
+    return amount(count.text(), unit);
 }
 
 tl::unexpected<Error> backwards(const Sentence& name, const Sentence& earlier, const Sentence& later) {
@@ -367,8 +372,7 @@ Sentence toText(const airframe::Span& span, const SpanDue& due) {
         return withLate(due.on ? say("due on %1, %2 left", at, left) : say("due at %1, %2 left", at, left),
                         due);
     }
-    const Sentence over =
-        say("%1 %2", figure(due.left->text().substr(1)), due.unit == days ? say("days") : Sentence(due.unit));
+    const Sentence over = amount(due.left->text().substr(1), due.unit);
     Sentence text = withLate(due.on ? say("was due on %1, passed by %2", at, over)
                                     : say("was due at %1, passed by %2", at, over),
                              due);

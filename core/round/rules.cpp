@@ -423,8 +423,10 @@ Result<void> may(const State& state, const Airframe& airframe, const Concluded& 
     const std::size_t more = obstacles.size() - 1;
     const Sentence one = concluded.fit ? say("The round can't be concluded as fit: %1", first)
                                        : say("The round can't be concluded as not fit: %1", first);
-    return refuse(more == 0 ? one : joined(one, say("And %1 more stand against it.", figure(more))),
-                  obstacles.front().id,
+    const Sentence others = more == 0   ? Sentence()
+                            : more == 1 ? say("And one more stands against it.")
+                                        : say("And %1 more stand against it.", figure(more));
+    return refuse(joined(one, others), obstacles.front().id,
                   say("Settle what is left, close what is open, answer what is asked."));
 }
 

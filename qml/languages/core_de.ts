@@ -2721,5 +2721,13 @@
         <source></source>
         <translation>Sie gerade über die Schraube halten oder eine Karte daneben legen.</translation>
     </message>
+    <message id="1 day">
+        <source></source>
+        <translation>1 Tag</translation>
+    </message>
+    <message id="And one more stands against it.">
+        <source></source>
+        <translation>Und noch eines steht dagegen.</translation>
+    </message>
 </context>
 </TS>

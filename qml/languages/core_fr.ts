@@ -2721,5 +2721,13 @@
         <source></source>
         <translation>Le tenir droit au-dessus du boulon, ou poser une carte à côté.</translation>
     </message>
+    <message id="1 day">
+        <source></source>
+        <translation>1 jour</translation>
+    </message>
+    <message id="And one more stands against it.">
+        <source></source>
+        <translation>Et un de plus s’y oppose.</translation>
+    </message>
 </context>
 </TS>

@@ -414,6 +414,13 @@ private slots:
         const Due due =
             judge::due(machine(), inspection({annual}), {moment("2026-04-15")}, moment("2027-04-06"));
         QCOMPARE(judge::toText(annual, due.spans.at(0)), std::string("due on 2027-04-30, 24 days left"));
+        const auto last = [&](const char* now) {
+            return judge::toText(
+                annual,
+                judge::due(machine(), inspection({annual}), {moment("2026-04-15")}, moment(now)).spans.at(0));
+        };
+        QCOMPARE(last("2027-04-29"), std::string("due on 2027-04-30, 1 day left"));
+        QCOMPARE(last("2027-05-01"), std::string("was due on 2027-04-30, passed by 1 day"));
     }
 
     /// The demo aircraft's own items, 20 of everything after they were done.
