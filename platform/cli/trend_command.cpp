@@ -24,11 +24,16 @@ std::vector<std::string> split(const std::string& line, char at) {
     return fields;
 }
 
-/// "min 1.0 mm", "max 2 mm", "min 4 max 6 qt"
+/// "min 1.0 mm", "max 2 mm", "min 4 max 6 qt": each once, the unit last.
 Result<airframe::Limit> limitOf(const std::string& text) {
+    const auto wrong = [&] {
+        return fail(ErrorCode::invalid, "This is not a limit.", text.substr(0, 40),
+                    "Write it like \"min 1.0 mm\" or \"min 4 max 6 qt\".");
+    };
     airframe::Limit limit;
     std::istringstream words(text);
     for (std::string word; words >> word;) {
+        if (!limit.unit.empty()) return wrong();
         if (word != "min" && word != "max") {
             limit.unit = word;
             continue;
@@ -37,11 +42,11 @@ Result<airframe::Limit> limitOf(const std::string& text) {
         words >> figure;
         const auto value = Decimal::parse(figure);
         if (!value) return tl::unexpected(value.error());
-        (word == "min" ? limit.min : limit.max) = *value;
+        auto& end = word == "min" ? limit.min : limit.max;
+        if (end) return wrong();
+        end = *value;
     }
-    if (!limit.min && !limit.max)
-        return fail(ErrorCode::invalid, "This is not a limit.", text.substr(0, 40),
-                    "Write it like \"min 1.0 mm\" or \"min 4 max 6 qt\".");
+    if (!limit.min && !limit.max) return wrong();
     return limit;
 }
 
@@ -59,6 +64,9 @@ Result<judge::Measured> measuredOf(const std::vector<std::string>& fields, const
     if (!y) return tl::unexpected(y.error());
     measured.x = *x;
     measured.y = *y;
+    if (fields.size() > 4)
+        return fail(ErrorCode::invalid, "This line has more than four fields.", where,
+                    "Write x,value,uncertainty,renewed; the last two may be left out.");
     for (std::size_t i = 2; i < fields.size(); ++i) {
         if (fields[i] == "renewed") {
             measured.renewed = true;

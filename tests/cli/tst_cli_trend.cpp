@@ -44,6 +44,9 @@ private slots:
         QTest::addColumn<int>("code");
         QTest::newRow("no limit") << QByteArray("0,1\n") << "mm" << 2;
         QTest::newRow("limit in words") << QByteArray("0,1\n") << "min one mm" << 2;
+        QTest::newRow("limit with two units") << QByteArray("0,1\n") << "min 1 mm cm" << 2;
+        QTest::newRow("limit given twice") << QByteArray("0,1\n") << "min 1 min 2 mm" << 2;
+        QTest::newRow("five fields") << QByteArray("0,1,0.1,renewed,0.2\n") << "min 1 mm" << 1;
         QTest::newRow("no number") << QByteArray("0,1\n1,x\n") << "min 1 mm" << 1;
         QTest::newRow("half a line") << QByteArray("0\n") << "min 1 mm" << 1;
         QTest::newRow("backwards") << QByteArray("1,1\n0,1\n") << "min 1 mm" << 1;
