@@ -90,6 +90,13 @@ struct Setting {
     [[nodiscard]] const SettingChange* change(const std::string& from, const std::string& to) const;
 };
 
+/// How it counts when measured values come to their limit.
+struct Trend {
+    std::string over;     ///< a counter's id, or "days"
+    Decimal ahead;        ///< of it, until the end of the next flight; zero or more
+    bool against = false; ///< coming there by then stands against `fit`; else it warns
+};
+
 /// What is measured and its limits, in the limit's own unit; at least one of min and max.
 struct Limit {
     std::string quantity;
@@ -97,6 +104,7 @@ struct Limit {
     std::optional<Decimal> min;
     std::optional<Decimal> max;
     std::string source;
+    std::optional<Trend> trend = {}; ///< none: a trend is shown and warns of nothing
 };
 
 struct Opening {

@@ -261,6 +261,17 @@ bool checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Ite
     return good;
 }
 
+/// What a trend counts by is a counter, or days.
+void checkTrends(const Draft& draft, Errors& errors) {
+    const Ids counters("counter", draft.counters);
+    for (const auto& item : draft.points.items) {
+        const auto& limit = item.value.point.limit;
+        if (!limit || !limit->trend || limit->trend->over.empty() || limit->trend->over == "days") continue;
+        counters.mustHave(limit->trend->over, pointerTo(pointerTo(item.at, "limit"), "trend") + "/over",
+                          errors);
+    }
+}
+
 /// The counters of one item exist, each is meant in its own unit, and nothing is said twice.
 void checkSpans(const Draft& draft, const List<Span>& spans, Errors& errors) {
     const Ids counters("counter", draft.counters);
@@ -377,6 +388,7 @@ void checkWalks(const Draft& draft, const Expansion& expansion, Errors& errors) 
 }
 
 void checkDue(const Draft& draft, Errors& errors) {
+    checkTrends(draft, errors);
     for (const auto& item : draft.inspections.items)
         checkSpans(draft, item.value.spans, errors);
     for (const auto& item : draft.lifeLimits.items)

@@ -115,6 +115,28 @@ Opening takeOpening(Fields& fields) {
     return {fields.id("id"), fields.name("name"), fields.text("owed"), fields.boolean("met", optional)};
 }
 
+enum class Then { warns, against };
+
+const char* toText(Then then) {
+    return then == Then::against ? "against" : "warns";
+}
+
+std::optional<Trend> takeTrend(Fields& limit) {
+    const Json* given = limit.get("trend", optional);
+    if (!given) return std::nullopt;
+    Fields fields(*given, limit.at("trend"), limit.errors());
+    if (!given->is_object()) return std::nullopt;
+    Trend trend;
+    trend.over = fields.string("over");
+    if (const auto ahead = fields.decimal("ahead", Presence::required); ahead && *ahead < Decimal())
+        fields.errors().add(fields.at("ahead"), "This is " + ahead->text() + '.', "Use zero or more.");
+    else if (ahead)
+        trend.ahead = *ahead;
+    trend.against = fields.word("then", {Then::warns, Then::against}) == Then::against;
+    fields.finish();
+    return trend;
+}
+
 Limit takeLimit(Fields& fields) {
     Limit limit;
     limit.quantity = fields.name("quantity");
@@ -122,6 +144,7 @@ Limit takeLimit(Fields& fields) {
     limit.min = fields.decimal("min");
     limit.max = fields.decimal("max");
     limit.source = fields.text("source");
+    limit.trend = takeTrend(fields);
     const bool none = !fields.get("min", optional) && !fields.get("max", optional);
     if (none)
         fields.errors().add(fields.at(), "This limit has neither min nor max.", "Give at least one of them.");

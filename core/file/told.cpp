@@ -41,6 +41,8 @@ Seen seenIn(JsonView point) {
         seen.value = textIn(measured, "value");
         seen.unit = textIn(measured, "unit");
         seen.verdict = textIn(measured, "verdict");
+        seen.uncertainty = textIn(measured, "uncertainty");
+        seen.renewed = measured["renewed"].flag();
     }
     return seen;
 }
@@ -190,9 +192,12 @@ void put(Writer& to, const RoundTold& round) {
     to.number(round.seen.size());
     for (const Seen& one : round.seen) {
         to.text(one.point);
-        to.number(static_cast<std::size_t>(one.outcome) * 2 + (one.grounds ? 1 : 0));
+        const bool uncertain = !one.uncertainty.empty();
+        to.number(static_cast<std::size_t>(one.outcome) * 2 + (one.grounds ? 1 : 0) + (uncertain ? 8 : 0) +
+                  (one.renewed ? 16 : 0));
         for (const std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             to.text(*text);
+        if (uncertain) to.text(one.uncertainty);
     }
     to.number(round.photos.size());
     for (const std::string& photo : round.photos)
@@ -213,10 +218,12 @@ RoundTold roundFrom(Reader& from) {
     for (Seen& one : round.seen) {
         one.point = from.text();
         const std::size_t how = from.number();
-        one.outcome = static_cast<Outcome>(std::min<std::size_t>(how / 2, 2));
+        one.outcome = static_cast<Outcome>(std::min<std::size_t>(how / 2 % 4, 2));
         one.grounds = how % 2 == 1;
+        one.renewed = how / 16 % 2 == 1;
         for (std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             *text = from.text();
+        if (how / 8 % 2 == 1) one.uncertainty = from.text();
     }
     round.photos.resize(from.count());
     for (std::string& photo : round.photos)

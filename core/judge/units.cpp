@@ -164,7 +164,8 @@ Result<Verdict> against(const airframe::Limit& limit, const Decimal& value, std:
     return Verdict::within;
 }
 
-Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_view wanted) {
+Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_view wanted,
+                      std::size_t fewestDigits) {
     if (unit == wanted) return Shown{value, false};
     const auto both = bothOf(unit, wanted);
     if (!both) return tl::unexpected(both.error());
@@ -174,7 +175,7 @@ Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_v
     Wide digits = over / exact.under;
     Wide rest = over % exact.under;
     const std::size_t wholeDigits = digits == 0 ? 0 : toDigits(digits).size();
-    std::size_t open = std::max<std::size_t>(3, significant(value.text()));
+    std::size_t open = std::max(fewestDigits, significant(value.text()));
     open -= std::min(open, wholeDigits);
     std::size_t decimals = 0;
     while (open > 0 && rest != 0 && decimals < 14 && digits < tenTo(14)) {

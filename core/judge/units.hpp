@@ -47,8 +47,10 @@ struct Shown {
 };
 
 /// To as many significant digits as entered, no fewer than three (a first digit 1 would leave too little of
-/// two), and no whole digit is rounded away. Half goes away from zero. Error: as above, or above 15 digits.
-[[nodiscard]] Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_view wanted);
+/// two; a trend takes more), and no whole digit is rounded away. Half goes away from zero. Error: as above,
+/// or above 15 digits.
+[[nodiscard]] Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_view wanted,
+                                    std::size_t fewestDigits = 3);
 
 /// "179 kPa, rounded" or "26000 mm".
 [[nodiscard]] Sentence toText(const Shown& shown, std::string_view unit);

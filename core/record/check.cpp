@@ -34,7 +34,15 @@ Shape settlingWith(std::vector<Field> more) {
         {"portion", Shape(Is::flag), optional},
         {"finding", object({{"words", text}, {"class", word({"assess", "grounds"})}, {"photos", list(hash)}}),
          optional},
-        {"notInspected", object({{"why", text}, {"basis", text, optional}}), optional}};
+        {"notInspected", object({{"why", text}, {"basis", text, optional}}), optional},
+        {"photos", list(hash), optional},
+        {"measurements",
+         list(object({{"what", word({"distance", "margin", "area", "width", "slip", "offset"})},
+                      {"value", decimal},
+                      {"unit", word({"mm", "mm²", "°"})},
+                      {"uncertainty", decimal},
+                      {"photo", hash}})),
+         optional}};
     fields.insert(fields.end(), more.begin(), more.end());
     return object(std::move(fields));
 }
@@ -80,6 +88,15 @@ Shape askShape() {
                    {"why", text, optional}});
 }
 
+std::vector<Field> valueWith(std::vector<Field> more) {
+    std::vector<Field> fields{{"value", decimal},
+                              {"renewed", Shape(Is::flag), optional},
+                              {"from", word({"photo"}), optional},
+                              {"uncertainty", decimal, optional}};
+    fields.insert(fields.end(), more.begin(), more.end());
+    return fields;
+}
+
 Shape pointShape() {
     return settlingWith(
         {{"id", text},
@@ -90,15 +107,19 @@ Shape pointShape() {
          {"stand", text, optional},
          {"settings", list(object({{"name", text}, {"state", text}}))},
          {"measured",
-          object({{"value", decimal},
-                  {"quantity", text},
-                  {"unit", text},
-                  {"limit", text},
-                  {"source", text},
-                  {"verdict", word({"within", "below", "above"})}}),
+          object(valueWith({{"quantity", text},
+                            {"unit", text},
+                            {"limit", text},
+                            {"source", text},
+                            {"verdict", word({"within", "below", "above"})}})),
+          optional},
+         {"trend",
+          object({{"is", word({"within", "near", "passed"})},
+                  {"then", word({"against", "warns"}), optional},
+                  {"words", list(text)}}),
           optional},
          {"earlier",
-          list(settlingWith({{"measured", object({{"value", decimal}}), optional},
+          list(settlingWith({{"measured", object(valueWith({{"unit", text, optional}})), optional},
                              {"reopened", object({{"at", instant}, {"why", text}}), optional},
                              {"asked", object({{"at", instant}, {"ask", askNumber()}}), optional},
                              {"back", object({{"at", instant}, {"event", eventNumber()}}), optional}})),
@@ -116,7 +137,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 4)},
+         {"version", integer(1, 5)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -159,7 +180,7 @@ Result<void> checkKind(JsonView content) {
     if (content["format"].text() != "ambit-record")
         return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
     const auto version = content["version"].integer();
-    if (!version || *version < 1 || *version > 4 || content["kind"].text() != "round")
+    if (!version || *version < 1 || *version > 5 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
                     "/version", "Use a newer Ambit.");
     return {};
@@ -208,6 +229,9 @@ Result<void> checkConclusion(JsonView content) {
         const JsonView notInspected = point["notInspected"];
         if (fit && (grounding || (notInspected && !notInspected["basis"])))
             return wrong("“fit” can't stand beside this point's outcome.", pointerTo("/points", at));
+        if (fit && point["trend"]["then"].text() == "against")
+            return wrong("“fit” can't stand beside where this point's value is going.",
+                         pointerTo("/points", at));
         const JsonView measured = point["measured"];
         if (measured && point["outcome"].text() == "sound" && measured["verdict"].text() != "within")
             return wrong("A value out of its limit isn't sound.", pointerTo("/points", at));

@@ -1,6 +1,6 @@
 #include "record/content.hpp"
 
-#include "judge/limit.hpp"
+#include "judge/units.hpp"
 #include "record/summary.hpp"
 
 #include <algorithm>
@@ -54,11 +54,12 @@ Json settingsOf(const airframe::Point& point, const airframe::Settings& then, co
 
 void judgeValue(Json& measured, const airframe::Limit& limit) {
     measured["quantity"] = limit.quantity;
-    measured["unit"] = limit.unit;
+    if (!measured.contains("unit")) measured["unit"] = limit.unit;
     measured["limit"] = judge::toText(limit);
     measured["source"] = limit.source;
-    measured["verdict"] =
-        toText(judge::against(limit, *Decimal::parse(measured["value"].get<std::string>())));
+    // The fold has let it pass: the units are known, and of one quantity.
+    measured["verdict"] = toText(*judge::against(limit, *Decimal::parse(measured["value"].get<std::string>()),
+                                                 measured["unit"].get<std::string>()));
 }
 
 void namePoint(Json& json, const round::State& state, const Airframe& airframe) {

@@ -107,6 +107,7 @@ private:
             point.earlier.push_back({point.what, point.at, point.fromPortion, point.again.front()});
         point.what = &what;
         point.at = event.at;
+        point.trend = nullptr;
         point.fromPortion = what.outcome != Outcome::notInspected && portion.contains(what.point);
         point.again.clear();
         for (Ask& ask : summary.asks)
@@ -175,6 +176,13 @@ private:
 
     Result<void> see(const Event& /*event*/, const round::Night& what) {
         summary.night = what.expected;
+        return {};
+    }
+
+    Result<void> see(const Event& event, const round::Trended& what) {
+        const auto found = places.find(what.point);
+        if (found == places.end()) return refuse(event, "Where a value is going is told of a settled point.");
+        summary.points[found->second].trend = &what;
         return {};
     }
 
@@ -303,7 +311,29 @@ template<class Out> void Summary::saySettled(Out& out, const Settled& what, Inst
     out.instant("at", at);
     if (what.by == round::By::key) out.text("by", "key");
     if (fromPortion) out.flag("portion", true);
-    if (what.value) out.object("measured", [&] { out.text("value", *what.value); });
+    if (what.value) {
+        out.object("measured", [&] {
+            out.text("value", *what.value);
+            out.textIfAny("unit", what.unit);
+            if (what.renewed) out.flag("renewed", true);
+            if (what.byPhoto) {
+                out.text("from", "photo");
+                out.text("uncertainty", what.measurements.front().uncertainty);
+            }
+        });
+    }
+    if (!what.measurements.empty()) {
+        out.list("measurements", what.measurements, [&](const round::Measurement& one) {
+            out.text("what", round::toText(one.what));
+            out.text("value", one.value);
+            out.text("unit", one.unit);
+            out.text("uncertainty", one.uncertainty);
+            out.text("photo", one.photo);
+        });
+    }
+    if (what.outcome == Outcome::sound && !what.photos.empty())
+        out.texts("photos", what.photos,
+                  [](const round::Photo& photo) -> const std::string& { return photo.sha256; });
     if (what.outcome == Outcome::finding) {
         out.object("finding", [&] {
             out.text("words", what.words);
@@ -323,6 +353,15 @@ template<class Out> void Summary::saySettled(Out& out, const Settled& what, Inst
 template<class Out> void Summary::saySettling(Out& out, const Point& point) {
     saySettled(out, *point.what, point.at, point.fromPortion);
     out.text("id", point.what->point);
+    if (point.trend != nullptr) {
+        out.object("trend", [&] {
+            out.text("is", judge::toText(point.trend->is));
+            if (point.trend->is != judge::Standing::within)
+                out.text("then", point.trend->stands ? "against" : "warns");
+            out.texts("words", point.trend->words,
+                      [](const std::string& words) -> const std::string& { return words; });
+        });
+    }
     if (point.earlier.empty()) return;
     out.list("earlier", point.earlier, [&](const Earlier& one) {
         saySettled(out, *one.what, one.at, one.fromPortion);

@@ -42,6 +42,7 @@ private:
         const round::Settled* what = nullptr;
         Instant at;
         bool fromPortion = false;
+        const round::Trended* trend = nullptr; ///< where the last value is going
         std::vector<Earlier> earlier;
         std::vector<Again> again; ///< what asks for it still, in the order it came
         [[nodiscard]] bool settled() const { return what != nullptr && again.empty(); }

@@ -49,6 +49,8 @@ std::vector<Obstacle> against(const State& state, const Airframe& airframe, bool
             obstacles.push_back({Obstacle::Kind::grounding, point.id, {}, {}});
         if (fit && *outcome == Outcome::notInspected && last.basis.empty())
             obstacles.push_back({Obstacle::Kind::noBasis, point.id, {}, {}});
+        if (const auto& trend = found->second.trend; fit && trend && trend->stands)
+            obstacles.push_back({Obstacle::Kind::trend, point.id, {}, {}});
     }
     for (const airframe::Opening& opening : airframe.openings) {
         const auto found = state.openings.find(opening.id);
@@ -85,6 +87,9 @@ Sentence toText(const Obstacle& obstacle, const Airframe& airframe) {
         return say("%1 is to be looked at again: asked by %2.", nameOf(airframe, obstacle.id), obstacle.by);
     case Obstacle::Kind::question:
         return say("%1 asks %2 and has no answer yet.", obstacle.by, quoted(obstacle.words));
+    case Obstacle::Kind::trend:
+        return say("%1 comes to its limit before the next flight ends, as its values go.",
+                   nameOf(airframe, obstacle.id));
     case Obstacle::Kind::lastLook:
         return say("Something was done after %1: the last look comes last.", nameOf(airframe, obstacle.id));
     }

@@ -76,12 +76,22 @@ void write(Json& json, const Settled& settled) {
     json["outcome"] = toText(settled.outcome);
     if (settled.by == By::key) json["by"] = "key";
     if (settled.value) json["value"] = *settled.value;
+    if (settled.byPhoto) json["valueFrom"] = "photo";
+    if (!settled.unit.empty()) json["unit"] = settled.unit;
+    if (settled.renewed) json["renewed"] = true;
     if (settled.outcome == Outcome::finding) {
         json["words"] = settled.words;
         json["class"] = airframe::toText(settled.severity);
+    }
+    if (settled.outcome == Outcome::finding || !settled.photos.empty()) {
         Json& photos = json["photos"] = Json::array();
         for (const Photo& photo : settled.photos)
             photos.push_back({{"sha256", photo.sha256}, {"type", photo.type}, {"bytes", photo.bytes}});
+    }
+    if (!settled.measurements.empty()) {
+        Json& measurements = json["measurements"] = Json::array();
+        for (const Measurement& one : settled.measurements)
+            measurements.push_back(toJson(one));
     }
     if (settled.outcome == Outcome::notInspected) {
         json["why"] = settled.why;
@@ -234,31 +244,39 @@ const char* kindOf(const What& what) {
                           [](const QuickRun&) { return "quick run"; },
                           [](const Clock&) { return "clock"; },
                           [](const Night&) { return "night"; },
+                          [](const Trended&) { return "trend"; },
                       },
                       what);
 }
 
 int versionOf(const What& what) {
-    return std::visit(Overloaded{
-                          [](const StandBlocked&) { return 2; },
-                          [](const StandFree&) { return 2; },
-                          [](const AreaMarked&) { return 2; },
-                          [](const AreaCleared&) { return 2; },
-                          [](const Light&) { return 2; },
-                          [](const Asked&) { return 3; },
-                          [](const Answered&) { return 3; },
-                          [](const Declined&) { return 3; },
-                          [](const Alone&) { return 3; },
-                          [](const Settled& settled) { return settled.by == By::touch ? 1 : 4; },
-                          [](const PortionBegun&) { return 4; },
-                          [](const PortionEnded&) { return 4; },
-                          [](const Interrupted&) { return 4; },
-                          [](const QuickRun&) { return 4; },
-                          [](const Clock&) { return 4; },
-                          [](const Night&) { return 4; },
-                          [](const auto&) { return 1; },
-                      },
-                      what);
+    return std::visit(
+        Overloaded{
+            [](const StandBlocked&) { return 2; },
+            [](const StandFree&) { return 2; },
+            [](const AreaMarked&) { return 2; },
+            [](const AreaCleared&) { return 2; },
+            [](const Light&) { return 2; },
+            [](const Asked&) { return 3; },
+            [](const Answered&) { return 3; },
+            [](const Declined&) { return 3; },
+            [](const Alone&) { return 3; },
+            [](const Settled& settled) {
+                const bool photographed = settled.outcome == Outcome::sound && !settled.photos.empty();
+                if (photographed || !settled.unit.empty() || settled.renewed || !settled.measurements.empty())
+                    return 5;
+                return settled.by == By::touch ? 1 : 4;
+            },
+            [](const PortionBegun&) { return 4; },
+            [](const PortionEnded&) { return 4; },
+            [](const Interrupted&) { return 4; },
+            [](const QuickRun&) { return 4; },
+            [](const Clock&) { return 4; },
+            [](const Night&) { return 4; },
+            [](const Trended&) { return 5; },
+            [](const auto&) { return 1; },
+        },
+        what);
 }
 
 const char* toText(Outcome outcome) {

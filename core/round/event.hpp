@@ -4,6 +4,7 @@
 #include "airframe/airframe.hpp"
 #include "base/tape.hpp"
 #include "base/time.hpp"
+#include "round/measured.hpp"
 #include "walk/plan.hpp"
 
 #include <cstdint>
@@ -85,14 +86,19 @@ struct Settled { ///< "settled"
     std::string point;
     Outcome outcome{};
     By by = By::touch;
-    std::optional<std::string> value; ///< decimal string in the limit's unit
+    std::optional<std::string> value; ///< decimal string, in `unit`
     // finding
     std::string words;
     Severity severity{};
-    std::vector<Photo> photos;
+    std::vector<Photo> photos; ///< of what is sound too, to be compared with (version 5)
     // not inspected
     std::string why;
     std::string basis; ///< what allows flight without it; empty: none stated
+    // Version 5
+    std::string unit;                      ///< in which the value was entered; empty: the limit's
+    bool renewed = false;                  ///< the part was renewed or repainted: its values begin anew
+    std::vector<Measurement> measurements; ///< in the photos
+    bool byPhoto = false;                  ///< the value is that of the first measurement
 };
 
 struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the
@@ -251,7 +257,7 @@ struct Signed {                    ///< "signed": the round is sealed
 using What = std::variant<Opened, Planned, StandReached, SettingChanged, Settled, Reopened, OpeningMade,
                           OpeningClosed, Paused, Resumed, Note, StandBlocked, StandFree, AreaMarked,
                           AreaCleared, Light, Concluded, Withdrawn, Signed, Asked, Answered, Declined, Alone,
-                          PortionBegun, PortionEnded, Interrupted, QuickRun, Clock, Night>;
+                          PortionBegun, PortionEnded, Interrupted, QuickRun, Clock, Night, Trended>;
 
 struct Event {
     std::int64_t seq = 0; ///< 1, 2, 3 … without a gap
@@ -262,7 +268,7 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
-/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 4.
+/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 5.
 [[nodiscard]] int versionOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);

@@ -95,6 +95,25 @@ std::vector<Photo> photosFrom(Fields& fields) {
     return photos;
 }
 
+/// What version 5 brought.
+void measuredFrom(Fields& fields, Settled& settled) {
+    if (fields.has("valueFrom")) {
+        (void)fields.word("valueFrom", {"photo"});
+        settled.byPhoto = true;
+    }
+    settled.unit = fields.textIfThere("unit");
+    if (fields.has("renewed")) {
+        const JsonView renewed = fields.any("renewed");
+        settled.renewed = renewed.isFlag() && renewed.flag();
+        if (!settled.renewed) fields.fail(say("true is expected here, or nothing."), "renewed");
+    }
+    if (!fields.has("measurements")) return;
+    for (Fields one : fields.list("measurements", mostMeasurements))
+        settled.measurements.push_back(measurementFrom(std::move(one)));
+    if (settled.measurements.empty())
+        fields.fail(say("A list that isn't empty is expected here."), "measurements");
+}
+
 Settled settledFrom(Fields& fields) {
     Settled settled;
     settled.point = fields.text("point");
@@ -114,7 +133,11 @@ Settled settledFrom(Fields& fields) {
         settled.severity =
             fields.word("class", {"assess", "grounds"}) == 0 ? Severity::assess : Severity::grounds;
         settled.photos = photosFrom(fields);
+    } else if (fields.has("photos")) {
+        settled.photos = photosFrom(fields);
+        if (settled.photos.empty()) fields.fail(say("A list that isn't empty is expected here."), "photos");
     }
+    measuredFrom(fields, settled);
     return settled;
 }
 
@@ -276,6 +299,7 @@ std::optional<What> whatFrom(std::string_view kind, Fields& fields) {
         const bool expected = fields.word("is", {"expected", "not expected"}) == 0;
         return Night{expected, fields.word("by", {"sun", "pilot"}) == 0};
     }
+    if (kind == "trend") return trendedFrom(fields);
     return std::nullopt;
 }
 

@@ -1,7 +1,7 @@
 #include "round/rules.hpp"
 
 #include "airframe/shape.hpp"
-#include "judge/limit.hpp"
+#include "judge/units.hpp"
 #include "round/back.hpp"
 
 #include <algorithm>
@@ -122,11 +122,34 @@ Result<void> valueFits(const Point& point, const Settled& settled) {
     }
     const auto value = Decimal::parse(*settled.value);
     if (!value) return tl::unexpected(value.error());
-    if (settled.outcome != Outcome::sound || judge::against(*point.limit, *value) == judge::Verdict::within)
-        return {};
-    return refuse(say("%1 %2 is out of the limit (%3): that isn't sound.", figure(*settled.value),
-                      point.limit->unit, judge::toText(*point.limit)),
+    const std::string& unit = settled.unit.empty() ? point.limit->unit : settled.unit;
+    if (settled.unit == point.limit->unit)
+        return refuse(say("The limit's own unit isn't named again."), point.id);
+    const auto verdict = judge::against(*point.limit, *value, unit);
+    if (!verdict) return tl::unexpected(verdict.error());
+    if (settled.outcome != Outcome::sound || *verdict == judge::Verdict::within) return {};
+    return refuse(say("%1 %2 is out of the limit (%3): that isn't sound.", figure(*settled.value), unit,
+                      judge::toText(*point.limit)),
                   point.id, say("Measure again, or settle it as a finding."));
+}
+
+/// What was measured is in the settling's own photos, and its value is what was measured.
+Result<void> measurementsFit(const Point& point, const Settled& settled) {
+    for (const Measurement& one : settled.measurements)
+        if (std::none_of(settled.photos.begin(), settled.photos.end(),
+                         [&](const Photo& photo) { return photo.sha256 == one.photo; }))
+            return refuse(say("What was measured in a photo needs that photo."), point.id);
+    if (settled.byPhoto) {
+        const std::string unit = !settled.unit.empty() ? settled.unit
+                                 : point.limit         ? point.limit->unit
+                                                       : std::string();
+        if (settled.measurements.empty() || settled.measurements.front().value != settled.value ||
+            settled.measurements.front().unit != unit)
+            return refuse(say("The value isn't the one measured in the photo."), point.id);
+    }
+    if (!settled.value && (!settled.unit.empty() || settled.renewed))
+        return refuse(say("%1 isn't measured.", quoted(point.name)), point.id, say("Leave the unit out."));
+    return {};
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Settled& settled) {
@@ -143,6 +166,7 @@ Result<void> may(const State& state, const Airframe& airframe, const Settled& se
     }
     if (auto looked = mayBeLookedAt(state, airframe, point); !looked) return looked;
     if (auto fits = valueFits(point, settled); !fits) return fits;
+    if (auto fits = measurementsFit(point, settled); !fits) return fits;
     if (settled.outcome == Outcome::sound) return {};
     if (settled.words.empty())
         return refuse(say("A finding needs words."), point.id, say("Say what was found."));
@@ -414,6 +438,20 @@ Result<void> may(const State& state, const Airframe& /*airframe*/, const Night& 
     if (state.night != night.expected) return {};
     return refuse(night.expected ? say("The flight goes into the dark already.")
                                  : say("The flight doesn't go into the dark."));
+}
+
+Result<void> may(const State& state, const Airframe& airframe, const Trended& trended) {
+    const auto found = pointOf(state, airframe, trended.point);
+    if (!found) return tl::unexpected(found.error());
+    const auto& last = state.points.at(trended.point).last();
+    if (!(*found)->limit || last == nullptr || !last->what.value)
+        return refuse(say("%1 isn't measured.", quoted((*found)->name)), trended.point);
+    if (trended.over != "days" && airframe.counter(trended.over) == nullptr)
+        return refuse(say("The airframe has no such counter."), trended.over);
+    if (trended.stands && !((*found)->limit->trend && (*found)->limit->trend->against))
+        return refuse(say("The airframe doesn't say that this stands against the conclusion."),
+                      trended.point);
+    return {};
 }
 
 Result<void> may(const State& state, const Airframe& airframe, const Concluded& concluded) {

@@ -25,7 +25,10 @@ namespace ambit::round {
 /// settled sound;
 /// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk
 /// settled, what it looks through open;
-///   a measured point has a value, within its limit if sound;
+///   a measured point has a value, within its limit if sound, in the limit's unit or one of its quantity;
+/// what was measured in photos is in the settling's own, and a value from there is the first one's;
+/// - where a value is going is told of a point that was measured; it stands against `fit` only where the
+/// airframe says so;
 /// - a finding has words and is at least as severe as the airframe says; not inspected has a reason, and may
 /// be said anywhere;
 /// - an unsettled point can't be re-opened, a settled one must be re-opened before it is settled again;
@@ -50,7 +53,7 @@ namespace ambit::round {
 
 /// One thing that stands against a conclusion.
 struct Obstacle {
-    enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question, lastLook };
+    enum class Kind { unsettled, owed, grounding, noBasis, lookAgain, question, lastLook, trend };
     Kind kind{};
     std::string id;    ///< of the point or opening; a question's number
     std::string by;    ///< who asked: of lookAgain (a point that was settled before) and question

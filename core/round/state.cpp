@@ -73,6 +73,7 @@ void enact(State& state, const Airframe& airframe, const Settled& settled, Insta
         {settled, at, state.stand.value_or(""), state.settings, state.lastSeq + 1, fromPortion});
     point.settled = true;
     point.reopened = false;
+    point.trend.reset();
     for (const std::int64_t number : point.asked) // whatever was seen, it was looked at again, or can't be
         end(askOf(state, number), Ask::Became::settled, at, {});
     point.asked.clear();
@@ -213,6 +214,10 @@ void enact(State& state, const Airframe& airframe, const Night& night, Instant /
                                                            point->second.asked.empty())
             state.points.erase(point);
     }
+}
+
+void enact(State& state, const Airframe& /*airframe*/, const Trended& trended, Instant /*at*/) {
+    state.points[trended.point].trend = trended;
 }
 
 void enact(State& state, const Airframe& /*airframe*/, const Concluded& concluded, Instant /*at*/) {

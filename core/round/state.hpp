@@ -24,6 +24,7 @@ struct PointState {
     bool reopened = false;           ///< by whoever walks, or a rule of theirs, and not settled since
     std::string reopenedWhy;         ///< of the last re-opening; empty: after an interruption or a quick run
     std::vector<std::int64_t> asked; ///< the open asks to look again here, by their numbers
+    std::optional<Trended> trend;    ///< where the last value is going, as told
 
     [[nodiscard]] const Settling* last() const { return settlings.empty() ? nullptr : &settlings.back(); }
     /// The outcome that counts; nullopt while to be settled.

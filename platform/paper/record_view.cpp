@@ -117,6 +117,7 @@ private:
             }
         }
     }
+    void note(const round::Trended& /*what*/, Instant /*at*/) {} // drawn with what was measured
     void note(const round::Asked& what, Instant at) {
         const round::Statement& said = what.statement;
         add(Kind::asked, at, std::to_string(what.ask), said.words);

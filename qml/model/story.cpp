@@ -120,6 +120,9 @@ public:
         return what.bySun ? Words::tr("It is dark: what is asked for at night is added")
                           : Words::tr("The flight goes into the dark: what is asked for at night is added");
     }
+    QString operator()(const round::Trended& what) const {
+        return Words::tr("Where %1 is going was told").arg(pointName(what.point));
+    }
     QString operator()(const round::Concluded& what) const { return conclusionText(what.fit); }
     QString operator()(const round::Withdrawn& what) const {
         return Words::tr("Conclusion withdrawn: %1").arg(text(what.why));
