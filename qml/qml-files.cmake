@@ -94,6 +94,7 @@ set(AMBIT_QML_FILES
     screens/LifeStep.qml
     screens/MarkPlace.qml
     screens/MarkSheet.qml
+    screens/MeasureSheet.qml
     screens/MoreSheet.qml
     screens/NotInspectedSheet.qml
     screens/NoteSheet.qml
@@ -105,6 +106,7 @@ set(AMBIT_QML_FILES
     screens/RecordRow.qml
     screens/RecordScreen.qml
     screens/RecordsScreen.qml
+    screens/PhotoSource.qml
     screens/RectifyScreen.qml
     screens/RemoveScreen.qml
     screens/ReopenSheet.qml

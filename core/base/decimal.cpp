@@ -1,6 +1,7 @@
 #include "base/decimal.hpp"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <cstdlib>
 #include <tuple>
@@ -68,6 +69,15 @@ Result<Decimal> Decimal::parse(std::string_view text) {
 
 double Decimal::approximate() const {
     return static_cast<double>(units) / static_cast<double>(tenTo(scale));
+}
+
+std::string fixed(double value, int decimals) {
+    std::array<char, 400> text{}; // the largest double has 309 digits before the point
+    const auto end =
+        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, decimals);
+    std::string written(text.data(), end.ptr);
+    const bool zero = written.find_first_of("123456789") == std::string::npos;
+    return zero && written.front() == '-' ? written.substr(1) : written;
 }
 
 std::strong_ordering operator<=>(const Decimal& a, const Decimal& b) {

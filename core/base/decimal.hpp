@@ -44,6 +44,10 @@ private:
     std::string written = "0";
 };
 
+/// A binary number, finite, with so many decimals, written so that Decimal::parse takes it (above 15 digits
+/// it doesn't), whatever the program's locale; never "-0".
+[[nodiscard]] std::string fixed(double value, int decimals);
+
 [[nodiscard]] Result<Decimal> plus(const Decimal& a, const Decimal& b);
 [[nodiscard]] Result<Decimal> minus(const Decimal& a, const Decimal& b);
 [[nodiscard]] std::strong_ordering compareQuotients(const Decimal& a, const Decimal& b, const Decimal& c,

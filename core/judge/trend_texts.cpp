@@ -3,7 +3,6 @@
 #include "judge/limit.hpp"
 
 #include <cmath>
-#include <cstdio>
 
 namespace ambit::judge {
 
@@ -50,9 +49,7 @@ std::string rounded(double value, Rounding how) {
         if (how == Rounding::down) steps = std::floor(value * scale);
         if (how == Rounding::up) steps = std::ceil(value * scale);
     }
-    char text[64]; // NOLINT(*-avoid-c-arrays)
-    std::snprintf(text, sizeof text, "%.*f", decimals, steps / scale);
-    std::string digits = text;
+    std::string digits = fixed(steps / scale, decimals);
     if (decimals > 0) {
         digits.erase(digits.find_last_not_of('0') + 1);
         if (digits.back() == '.') digits.pop_back();

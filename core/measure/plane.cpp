@@ -1,8 +1,9 @@
 #include "measure/plane.hpp"
 
+#include "base/decimal.hpp"
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace ambit::measure {
 namespace {
@@ -25,9 +26,7 @@ Homography mapOf(const Quad& quad, Lies lies, double length, double width) {
 }
 
 Sentence oneDecimal(double value) {
-    std::array<char, 32> text{};
-    const int size = std::snprintf(text.data(), text.size(), "%.1f", value);
-    return figure(std::string(text.data(), static_cast<std::size_t>(size)));
+    return figure(fixed(value, 1));
 }
 
 bool isNumber(const Mark& mark) {

@@ -5,9 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <iomanip>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
 namespace ambit::round {
 
@@ -85,14 +83,7 @@ KnownLength knownFrom(Fields&& fields) {
 }
 
 measure::Mark markAt(const PhotoPlace& place, double deviation) {
-    return {{number(place.x), number(place.y)}, deviation};
-}
-
-Result<measure::Plane> planeOf(const CardSeen& card, const measure::Frame& frame) {
-    measure::Corners corners;
-    for (std::size_t i = 0; i < corners.size(); ++i)
-        corners[i] = markAt(card.corners.at(i), number(card.deviation));
-    return measure::Plane::of(corners, frame, number(card.edgeWidth), card.lies);
+    return {pixelOf(place), deviation};
 }
 
 Result<measure::Estimate> inPlane(What what, const measure::Plane& plane,
@@ -116,15 +107,6 @@ Result<measure::Estimate> inPlane(What what, const measure::Plane& plane,
 }
 
 } // namespace
-
-std::string fixed(double value, int decimals) {
-    std::ostringstream text;
-    text.imbue(std::locale::classic());
-    text << std::fixed << std::setprecision(decimals) << value;
-    std::string written = text.str();
-    const bool zero = written.find_first_of("123456789") == std::string::npos;
-    return zero && written.front() == '-' ? written.substr(1) : written;
-}
 
 std::pair<std::size_t, std::size_t> marksOf(What what) {
     switch (what) {
@@ -150,6 +132,21 @@ const char* unitOf(What what) {
     return what == What::area ? "mm²" : what == What::slip ? "°" : "mm";
 }
 
+measure::Pixel pixelOf(const PhotoPlace& place) {
+    return {number(place.x), number(place.y)};
+}
+
+Result<measure::Plane> planeOf(const Measurement& its) {
+    if (!its.card || its.card->corners.size() != 4)
+        return fail(ErrorCode::invalid, say("Without a card only an angle can be measured."), {},
+                    say("Lay a card beside it, and take the picture again."));
+    measure::Corners corners;
+    for (std::size_t i = 0; i < corners.size(); ++i)
+        corners[i] = {pixelOf(its.card->corners[i]), number(its.card->deviation)};
+    return measure::Plane::of(corners, {static_cast<int>(its.width), static_cast<int>(its.height)},
+                              number(its.card->edgeWidth), its.card->lies);
+}
+
 Result<measure::Estimate> computed(const Measurement& its) {
     std::vector<measure::Mark> marks;
     for (const PhotoPlace& place : its.marks)
@@ -157,13 +154,9 @@ Result<measure::Estimate> computed(const Measurement& its) {
     const auto [fewest, most] = marksOf(its.what);
     if (marks.size() < fewest || marks.size() > most)
         return fail(ErrorCode::invalid, say("At least %1 marks are expected here.", std::to_string(fewest)));
-    if (!its.card) {
-        if (its.what != What::slip)
-            return fail(ErrorCode::invalid, say("Without a card only an angle can be measured."), {},
-                        say("Lay a card beside it, and take the picture again."));
+    if (!its.card && its.what == What::slip)
         return measure::slipAngle({marks[0], marks[1], marks[2], marks[3]}, number(its.tilt));
-    }
-    const auto plane = planeOf(*its.card, {static_cast<int>(its.width), static_cast<int>(its.height)});
+    const auto plane = planeOf(its);
     if (!plane) return tl::unexpected(plane.error());
     if (its.known) {
         const auto agrees = plane->agreesWith({number(its.known->length), number(its.known->deviation)},

@@ -64,14 +64,15 @@ inline constexpr std::size_t mostOutlineMarks = 100; ///< of an area
 /// The unit of such a value.
 [[nodiscard]] const char* unitOf(Measurement::What what);
 
+[[nodiscard]] measure::Pixel pixelOf(const PhotoPlace& place);
+/// The plane of the part, by the card. Errors: there is none; as of measure::Plane.
+[[nodiscard]] Result<measure::Plane> planeOf(const Measurement& measurement);
 /// The value and its uncertainty from the marks; `value` and `uncertainty` are not looked at. Errors: as of
 /// measure::Plane, and where a second known length disagrees.
 [[nodiscard]] Result<measure::Estimate> computed(const Measurement& measurement);
 
 /// As written in a record: the uncertainty with two significant digits, the value with as many decimals.
 void write(Measurement& measurement, const measure::Estimate& estimate);
-/// With so many decimals; never "-0".
-[[nodiscard]] std::string fixed(double value, int decimals);
 /// A length in pixels as an event has it, to the hundredth.
 [[nodiscard]] std::string pixels(double value);
 

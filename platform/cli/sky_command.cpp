@@ -106,11 +106,10 @@ void print(const Asked& asked, const sky::SunDay& sun) {
                         "Night all day.\n");
     if (!asked.moment) return;
     const sky::Sky here = sky::at(asked.place, *asked.moment);
-    std::array<char, 16> degrees{};
-    std::snprintf(degrees.data(), degrees.size(), "%.2f", std::abs(here.elevation));
     std::cout << "At " << ambit::toText(LocalInstant{*asked.moment, asked.offsetMinutes}) << " it is "
-              << sky::toText(here.light) << ": the sun's centre " << degrees.data() << " degrees "
-              << (here.elevation < 0 ? "below" : "above") << " the horizon, refraction left out.\n";
+              << sky::toText(here.light) << ": the sun's centre " << fixed(std::abs(here.elevation), 2)
+              << " degrees " << (here.elevation < 0 ? "below" : "above")
+              << " the horizon, refraction left out.\n";
 }
 
 } // namespace

@@ -7,12 +7,20 @@ FocusScope {
 
     required property string quantity
     required property string unit
+    /// In which it may be entered instead; fewer than two: no choice.
+    property var units: []
     property string limitText: ""
     property string refusal: ""
     property string text: ""
     /// Between a number's whole and its fraction, as its reader writes it; either is taken.
     readonly property string mark: qsTr(".", "between a number's whole and its fraction")
 
+    signal unitAsked(string unit)
+
+    function nextUnit() {
+        const all = Array.from(units);
+        unitAsked(all[(all.indexOf(unit) + 1) % all.length]);
+    }
     function type(character: string) {
         const c = /^[.,]$/.test(character) ? mark : character;
         if (!/^[0-9.,-]$/.test(c) || text.length > 11 || (c === "-" && text !== "") || (c === mark && text.includes(mark)))
@@ -86,9 +94,19 @@ FocusScope {
         }
         Label {
             anchors.baseline: digits.baseline
+            visible: field.units.length < 2
             text: field.unit
             color: Theme.soft
             Accessible.ignored: true
+        }
+        Key {
+            objectName: field.objectName + ".unit"
+            anchors.verticalCenter: parent.verticalCenter
+            visible: field.units.length > 1
+            look: "link"
+            text: field.unit
+            about: qsTr("Another unit")
+            onClicked: field.nextUnit()
         }
     }
     CutCorner {

@@ -78,12 +78,14 @@ App::App(Services handedIn, QObject* parent)
       fileView(services, reporter(), this), stateView(services, background, this),
       findingsView(services, stateView, this), besideView(services, reporter(), this),
       searchView(services, background, reporter(), this), historyView(services, background, reporter(), this),
-      verificationView(background, reporter(), this), retentionView(services, background, reporter(), this),
+      trendView(services, background, reporter(), this), verificationView(background, reporter(), this),
+      retentionView(services, background, reporter(), this),
       exportView(services, background, reporter(), this), signingView(services, reporter(), this),
       sharingView(services, signingView, reporter(), this),
       entryView(services, stateView, signingView, reporter(), this),
       watchView(services, signingView, reporter(), this), habitsHere(services.settings, this),
       daylightHere(services, this), handsView(services, habitsHere, this),
+      measureView(services, background, reporter(), this),
       conditionsView(services, habitsHere, daylightHere, this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
@@ -121,6 +123,7 @@ App::App(Services handedIn, QObject* parent)
         historyView.show({}, {});
     });
     connect(&stateView, &AircraftFileView::changed, this, &App::tellCarried);
+    connect(&historyView, &PointHistoryView::shown, &trendView, &TrendView::show);
     connect(&signingView, &SigningView::keyChanged, this, &App::clearProblem);
     aircraftRows.refresh();
 }
@@ -129,6 +132,7 @@ App::~App() {
     background.finish(); // its answers go to views that are about to go
     // Before what they borrow goes: screens may be gone already, views are not.
     conditionsView.setRound(nullptr);
+    measureView.setRound(nullptr);
     handsView.setRound(nullptr);
     sharingView.setRound(nullptr);
     signingView.setRound(nullptr);
@@ -237,6 +241,7 @@ void App::sayAnew() {
     daylightHere.look();
     if (fileView.record() != nullptr) fileView.open(fileView.record()->property("recordId").toString());
     besideView.sayAnew();
+    trendView.sayAnew();
     watchView.sayAnew();
     if (current) current->sayAnew();
     for (QObject* view : findChildren<QObject*>())
@@ -446,15 +451,30 @@ void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::Open
     signingView.setRound(current.get());
     sharingView.setRound(current.get());
     handsView.setRound(current.get());
+    measureView.setRound(current.get());
     conditionsView.setRound(current.get());
     fileView.setRegistration(current->registration());
     tellCarried();
+    readSeries();
     emit roundChanged();
+}
+
+void App::readSeries() {
+    if (services.archiveFile.empty()) return;
+    background.run<archive::Series>(
+        this,
+        [aircraft = current->registration().toStdString(), points = current->measuredPoints()](
+            const archive::Archive& archive) { return archive::series(archive, aircraft, points); },
+        [this, id = current->roundId()](Result<archive::Series> series) {
+            if (!series) return say(series.error());
+            if (current && current->roundId() == id) current->setSeries(std::move(*series));
+        });
 }
 
 void App::leaveRound() {
     if (!current) return;
     conditionsView.setRound(nullptr);
+    measureView.setRound(nullptr);
     handsView.setRound(nullptr);
     sharingView.setRound(nullptr);
     signingView.setRound(nullptr);

@@ -10,6 +10,7 @@
 #include "model/file_view.hpp"
 #include "model/hands_view.hpp"
 #include "model/language.hpp"
+#include "model/measure_view.hpp"
 #include "model/plan_comparison.hpp"
 #include "model/point_history_view.hpp"
 #include "model/retention_view.hpp"
@@ -17,6 +18,7 @@
 #include "model/search_view.hpp"
 #include "model/sharing_view.hpp"
 #include "model/signing_view.hpp"
+#include "model/trend_view.hpp"
 #include "model/verification_view.hpp"
 #include "model/watch_view.hpp"
 #include "model/zone_findings.hpp"
@@ -36,6 +38,8 @@ class App : public QObject {
     // Looking into the records of that aircraft.
     Q_PROPERTY(ambit::view::SearchView* search READ search CONSTANT)
     Q_PROPERTY(ambit::view::PointHistoryView* pointHistory READ pointHistory CONSTANT)
+    /// Of the point whose history it is.
+    Q_PROPERTY(ambit::view::TrendView* trend READ trend CONSTANT)
     Q_PROPERTY(ambit::view::VerificationView* verification READ verification CONSTANT)
     Q_PROPERTY(ambit::view::RetentionView* retention READ retention CONSTANT)
     Q_PROPERTY(ambit::view::ExportView* exporting READ exporting CONSTANT)
@@ -54,6 +58,8 @@ class App : public QObject {
     Q_PROPERTY(ambit::view::Habits* habits READ habits CONSTANT)
     /// The round in hand where no hand is free for it, or one.
     Q_PROPERTY(ambit::view::HandsView* hands READ hands CONSTANT)
+    /// The photo in hand, and what is measured in it.
+    Q_PROPERTY(ambit::view::MeasureView* measure READ measure CONSTANT)
     /// What comes between: interruptions, the night.
     Q_PROPERTY(ambit::view::ConditionsView* conditions READ conditions CONSTANT)
     /// Of the walk that compareWalk() was told.
@@ -101,11 +107,13 @@ public:
 
     [[nodiscard]] AircraftModel* aircraft() { return &aircraftRows; }
     [[nodiscard]] RoundView* round() const { return current.get(); }
+    [[nodiscard]] MeasureView* measure() { return &measureView; }
     [[nodiscard]] PlanComparison* comparison() { return &compared; }
     [[nodiscard]] FileView* file() { return &fileView; }
     [[nodiscard]] AircraftFileView* aircraftFile() { return &stateView; }
     [[nodiscard]] SearchView* search() { return &searchView; }
     [[nodiscard]] PointHistoryView* pointHistory() { return &historyView; }
+    [[nodiscard]] TrendView* trend() { return &trendView; }
     [[nodiscard]] VerificationView* verification() { return &verificationView; }
     [[nodiscard]] RetentionView* retention() { return &retentionView; }
     [[nodiscard]] ExportView* exporting() { return &exportView; }
@@ -159,6 +167,7 @@ private:
     void countersigned(const QString& recordId);
     void recordsWent();
     void tellCarried();
+    void readSeries(); ///< what was measured on the aircraft before, beside the screen
     void sayAnew();
     [[nodiscard]] QString spokenLanguage() const;
 
@@ -178,6 +187,7 @@ private:
     BesideView besideView;
     SearchView searchView;
     PointHistoryView historyView;
+    TrendView trendView;
     VerificationView verificationView;
     RetentionView retentionView;
     ExportView exportView;
@@ -188,6 +198,7 @@ private:
     Habits habitsHere;
     Daylight daylightHere;
     HandsView handsView;
+    MeasureView measureView;
     ConditionsView conditionsView;
     std::unique_ptr<RoundView> current;
     bool left = false;

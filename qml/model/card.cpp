@@ -23,8 +23,7 @@ const airframe::Stand* standOf(const round::State& state, const airframe::Airfra
 
 QString outcomeWords(const round::Settled& settled, const airframe::Point& point) {
     QString words = outcomeText(settled.outcome);
-    if (settled.value && point.limit)
-        words += QStringLiteral(" · ") + measureText(*settled.value, point.limit->unit);
+    if (settled.value && point.limit) words += QStringLiteral(" · ") + valueText(settled, point);
     if (settled.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(settled.words);
     if (settled.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(settled.why);
     return words;

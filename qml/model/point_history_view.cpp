@@ -94,6 +94,7 @@ void PointHistoryView::show(const QString& aircraft, const QString& point) {
     canMore = false;
     ++question;
     awaited = false;
+    emit shown(aircraft, point);
     if (!point.isEmpty()) return ask({});
     emit changed();
 }

@@ -64,6 +64,7 @@ public:
 
 signals:
     void changed();
+    void shown(const QString& registration, const QString& pointId);
 
 private:
     void ask(const std::string& after);

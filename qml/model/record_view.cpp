@@ -13,10 +13,6 @@ namespace ambit::view {
 
 namespace {
 
-QString valueOf(const round::Settled& settled, const airframe::Point& point) {
-    return settled.value && point.limit ? measureText(*settled.value, point.limit->unit) : QString();
-}
-
 QVariantMap finding(const airframe::Point& point, const round::PointState::Settling& last, int offset) {
     QStringList photos;
     for (const auto& photo : last.what.photos)
@@ -25,7 +21,7 @@ QVariantMap finding(const airframe::Point& point, const round::PointState::Settl
             {QStringLiteral("name"), text(point.name)},
             {QStringLiteral("words"), text(last.what.words)},
             {QStringLiteral("severity"), QString::fromLatin1(airframe::toText(last.what.severity))},
-            {QStringLiteral("value"), valueOf(last.what, point)},
+            {QStringLiteral("value"), valueText(last.what, point)},
             {QStringLiteral("atText"), clockText(last.at, offset)},
             {QStringLiteral("photos"), photos}};
 }
@@ -43,7 +39,7 @@ QVariantMap row(const airframe::Point& point, const round::PointState& state, in
             {QStringLiteral("name"), text(point.name)},
             {QStringLiteral("outcome"), QString::fromLatin1(toText(lookOf(state)))},
             {QStringLiteral("outcomeText"), outcomeText(last.what.outcome)},
-            {QStringLiteral("value"), valueOf(last.what, point)},
+            {QStringLiteral("value"), valueText(last.what, point)},
             {QStringLiteral("atText"), clockText(last.at, offset)}};
 }
 

@@ -165,9 +165,7 @@ QVariant ReviewModel::data(const QModelIndex& at, int role) const {
                    ? QString::fromLatin1(airframe::toText(settled->severity))
                    : QString();
     case ValueRole:
-        return settled != nullptr && settled->value && row.point->limit
-                   ? measureText(*settled->value, row.point->limit->unit)
-                   : QString();
+        return settled == nullptr ? QString() : valueText(*settled, *row.point);
     case PhotosRole:
         return photosOf(settled);
     default:

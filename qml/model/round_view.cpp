@@ -14,12 +14,6 @@ Result<void> noPoint() {
                 say("Go to where the next one is."));
 }
 
-std::optional<std::string> valueOf(const QString& value) {
-    std::string typed = typedDecimal(value);
-    if (typed.empty()) return std::nullopt;
-    return typed;
-}
-
 std::string wordsOf(const QString& words) {
     return words.trimmed().toStdString();
 }
@@ -87,25 +81,30 @@ bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoByte
     if (card.point == nullptr) return committed(noPoint());
     what.point = card.point->id;
     auto done = round.actAndReplan(std::move(what), now(), photos);
-    if (done) chosen = nullptr;
+    if (done) {
+        chosen = nullptr;
+        kept.clear();
+        tellTrends();
+    }
     return committed(done);
 }
 
-bool RoundView::settleSound(const QString& value) {
+bool RoundView::settleSound(const QString& value, const QString& unit, bool renewed) {
     round::Settled what;
     what.outcome = round::Outcome::sound;
-    what.value = valueOf(value);
-    return settle(std::move(what));
+    std::vector<archive::PhotoBytes> pictures;
+    takeMeasured(what, value, unit, renewed, pictures);
+    return settle(std::move(what), pictures);
 }
 
 bool RoundView::settleFinding(const QString& words, bool grounds, const QVariantList& photos,
-                              const QString& value) {
+                              const QString& value, const QString& unit, bool renewed) {
     round::Settled what;
     what.outcome = round::Outcome::finding;
     what.words = wordsOf(words);
     what.severity = grounds ? round::Severity::grounds : round::Severity::assess;
-    what.value = valueOf(value);
     std::vector<archive::PhotoBytes> pictures;
+    takeMeasured(what, value, unit, renewed, pictures);
     for (const QVariant& url : photos) {
         auto picture = services->readPhoto(url.toUrl());
         if (!picture) return committed(tl::unexpected(picture.error()));
@@ -232,6 +231,7 @@ void RoundView::refresh() {
     hereRows.update(scene, carried);
     owedRows.update(scene);
     reviewRows.update(scene);
+    wordTrend();
     announce();
     if (state().lastSeq == loggedSeq) return;
     loggedSeq = state().lastSeq;
@@ -239,6 +239,7 @@ void RoundView::refresh() {
 }
 
 void RoundView::sayAnew() {
+    trendFor.clear();
     airframe::reword(*airframe, airframeShown(services->archive, *written));
     plannedAt = 0;
     refresh();

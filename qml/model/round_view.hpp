@@ -2,6 +2,7 @@
 #pragma once
 
 #include "archive/open_round.hpp"
+#include "archive/series.hpp"
 #include "model/card.hpp"
 #include "model/carried.hpp"
 #include "model/figure_model.hpp"
@@ -75,6 +76,16 @@ class RoundView : public QObject {
     Q_PROPERTY(QString unit READ unit NOTIFY cardChanged)
     Q_PROPERTY(QString limitText READ limitText NOTIFY cardChanged)
     Q_PROPERTY(QString limitSource READ limitSource NOTIFY cardChanged)
+    /// Names of units in which the value may be entered, the limit's own first.
+    Q_PROPERTY(QStringList units READ units NOTIFY cardChanged)
+    /// What was measured in a photo, for the card's point: "2.1", in units[0] or one of its quantity; "".
+    Q_PROPERTY(QString keptValue READ keptValue NOTIFY cardChanged)
+    Q_PROPERTY(QString keptUnit READ keptUnit NOTIFY cardChanged)
+    /// "Photo · 2.1 mm"; one for each photo kept for the card's point, dropKept(row).
+    Q_PROPERTY(QStringList keptTexts READ keptTexts NOTIFY cardChanged)
+    /// Where the point's values are going, by what records say: one sentence each; empty: too little is
+    /// known.
+    Q_PROPERTY(QStringList trendTexts READ trendTexts NOTIFY cardChanged)
     /// A finding here always grounds: no choice of class.
     Q_PROPERTY(bool findingGrounds READ findingGrounds NOTIFY cardChanged)
     /// What the aircraft carries at this point: "Found 3 days ago: …", below it "Deferred 2 days ago on …:
@@ -141,10 +152,14 @@ public:
     Q_INVOKABLE bool atStand();
     /// Card "set": it is done.
     Q_INVOKABLE bool changeSetting();
-    Q_INVOKABLE bool settleSound(const QString& value = {});
+    /// `unit`: one of `units`; "": the limit's. `renewed`: the part was, since its last value. What was kept
+    /// of photos for the point goes with it.
+    Q_INVOKABLE bool settleSound(const QString& value = {}, const QString& unit = {}, bool renewed = false);
     /// `photos`: file URLs, as a script's array or a list.
     Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QVariantList& photos,
-                                   const QString& value = {});
+                                   const QString& value = {}, const QString& unit = {}, bool renewed = false);
+    /// A photo kept for the card's point is left out again.
+    Q_INVOKABLE void dropKept(int row);
     Q_INVOKABLE bool settleNotInspected(const QString& why, const QString& basis);
     /// Puts a point on the card; "" gives it back to the plan.
     Q_INVOKABLE bool choosePoint(const QString& pointId);
@@ -176,7 +191,9 @@ public:
     Q_INVOKABLE [[nodiscard]] QStringList against(bool fit) const;
     /// Is this value within the card's limit? "" if so or if it is no number yet; else in words, "7.0 qt is
     /// above 4 to 6 qt".
-    Q_INVOKABLE [[nodiscard]] QString outOfLimit(const QString& value) const;
+    Q_INVOKABLE [[nodiscard]] QString outOfLimit(const QString& value, const QString& unit = {}) const;
+    /// What doesn't stand against the conclusion but should be known beside it: values near their limit.
+    Q_INVOKABLE [[nodiscard]] QStringList warnings() const;
 
     [[nodiscard]] QString roundId() const;
     [[nodiscard]] QString registration() const;
@@ -213,6 +230,11 @@ public:
     [[nodiscard]] QString unit() const;
     [[nodiscard]] QString limitText() const;
     [[nodiscard]] QString limitSource() const;
+    [[nodiscard]] QStringList units() const;
+    [[nodiscard]] QString keptValue() const;
+    [[nodiscard]] QString keptUnit() const;
+    [[nodiscard]] QStringList keptTexts() const;
+    [[nodiscard]] QStringList trendTexts() const { return trendWords; }
     [[nodiscard]] bool findingGrounds() const;
     [[nodiscard]] QString carriedText() const;
     [[nodiscard]] QString lastTime() const;
@@ -249,6 +271,13 @@ public:
 
     /// From the aircraft's file, once that has been read.
     void setCarried(Carried carried);
+    /// What records say was measured, once they have been read. Where a value of this round is going is told
+    /// in its log.
+    void setSeries(archive::Series series);
+    /// The points that are measured, for reading that.
+    [[nodiscard]] std::vector<std::string> measuredPoints() const;
+    /// From MeasureView: goes with the card's point when it is settled; lost if another point is.
+    void keepPhoto(archive::PhotoBytes photo, std::optional<round::Measurement> measurement);
     /// The language is another one: puts into words again what it keeps.
     void sayAnew();
 
@@ -286,6 +315,12 @@ private:
     [[nodiscard]] Result<void> act(round::What what, const std::vector<archive::PhotoBytes>& photos = {});
     [[nodiscard]] bool committed(const Result<void>& result); ///< shows the new state, or reports the error
     [[nodiscard]] bool settle(round::Settled what, const std::vector<archive::PhotoBytes>& photos = {});
+    void takeMeasured(round::Settled& what, const QString& value, const QString& unit, bool renewed,
+                      std::vector<archive::PhotoBytes>& pictures) const;
+    [[nodiscard]] std::optional<round::Past> measuredNow(const std::string& point) const;
+    [[nodiscard]] std::vector<round::Past> pastOf(const std::string& point) const;
+    void tellTrends();
+    void wordTrend();
     [[nodiscard]] Result<void> reach(const std::string& stand);
     [[nodiscard]] bool differ(round::What what);
     [[nodiscard]] bool isShown(std::int64_t number, const round::Ask& ask) const;
@@ -306,6 +341,16 @@ private:
     /// The same in the language of the screens, for all that is shown and said; never put into an event.
     std::unique_ptr<airframe::Airframe> airframe;
     LastTime earlier;
+    archive::Series series;
+    /// Photos for the point on the card, with what was measured in them.
+    struct Kept {
+        archive::PhotoBytes photo;
+        std::vector<round::Measurement> measurements;
+    };
+    std::string keptFor;
+    std::vector<Kept> kept;
+    QStringList trendWords; ///< of the point on the card
+    std::string trendFor;
     Carried carried;
     std::vector<walk::Step> left; ///< round::remaining, after the last event
     const airframe::Point* chosen = nullptr;

@@ -1,18 +1,21 @@
 // What a round's view shows: words and numbers from its state, worked out when a screen asks.
 #include "model/round_view.hpp"
 
-#include "judge/limit.hpp"
+#include "judge/units.hpp"
 #include "model/words.hpp"
 
 #include <cmath>
 
 namespace ambit::view {
 
-QString RoundView::outOfLimit(const QString& value) const {
+QString RoundView::outOfLimit(const QString& value, const QString& unit) const {
     const auto number = Decimal::parse(typedDecimal(value));
     if (limit() == nullptr || !number) return {};
-    const QString measuredValue = measureText(number->text(), limit()->unit);
-    switch (judge::against(*limit(), *number)) {
+    const std::string entered = unit.isEmpty() ? limit()->unit : unit.toStdString();
+    const QString measuredValue = measureText(number->text(), entered);
+    const auto verdict = judge::against(*limit(), *number, entered);
+    if (!verdict) return errorText(verdict.error());
+    switch (*verdict) {
     case judge::Verdict::within:
         return {};
     case judge::Verdict::below:

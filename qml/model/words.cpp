@@ -90,6 +90,14 @@ QString settingsText(const airframe::Airframe& airframe, const airframe::Setting
     return words.join(QStringLiteral(" · "));
 }
 
+QString valueText(const round::Settled& settled, const airframe::Point& point) {
+    if (!settled.value || !point.limit) return {};
+    QString words = measureText(*settled.value, settled.unit.empty() ? point.limit->unit : settled.unit);
+    if (settled.byPhoto && !settled.measurements.empty())
+        words += QStringLiteral(" ± ") + figureText(settled.measurements.front().uncertainty);
+    return words;
+}
+
 QString limitText(const airframe::Limit& limit) {
     return text(judge::toText(limit));
 }

@@ -17,7 +17,9 @@ namespace ambit::view {
 [[nodiscard]] QString standText(const airframe::Stand& stand);        ///< "Raised · one hand free"
 [[nodiscard]] QString settingsText(const airframe::Airframe& airframe,
                                    const airframe::Settings& when); ///< "Blade A aft"
-[[nodiscard]] QString limitText(const airframe::Limit& limit);      ///< "4 to 6 qt"
+/// "2.1 mm", as entered; of a photo "2.1 mm ± 0.2"; "" if nothing was measured.
+[[nodiscard]] QString valueText(const round::Settled& settled, const airframe::Point& point);
+[[nodiscard]] QString limitText(const airframe::Limit& limit); ///< "4 to 6 qt"
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);

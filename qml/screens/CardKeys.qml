@@ -171,8 +171,8 @@ FocusScope {
                 enabled: keys.settling
                 look: "link"
                 text: qsTr("Photo")
-                about: qsTr("A finding with a photo")
-                onClicked: keys.findingAsked(true)
+                about: qsTr("To be compared, or measured in")
+                onClicked: keys.sheetAsked("MeasureSheet.qml", {})
             }
             Key {
                 objectName: "linkNotInspected"

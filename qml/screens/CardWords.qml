@@ -123,6 +123,19 @@ Column {
             font.pixelSize: Theme.small
         }
     }
+    Repeater {
+        model: words.settle && !words.brief ? words.round.trendTexts : []
+        Label {
+            required property string modelData
+            required property int index
+            objectName: "trendText." + index
+            width: words.width
+            text: modelData
+            strong: index === 0
+            color: Theme.soft
+            font.pixelSize: Theme.small
+        }
+    }
     Row {
         width: parent.width
         visible: words.settle && words.round.cardOutcome !== ""

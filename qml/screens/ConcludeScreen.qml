@@ -11,6 +11,7 @@ Page {
     required property RoundView round
     property string chosen: ""
     property var standing: round.against(true)
+    property var warnings: round.warnings()
 
     objectName: "screenConclude"
     title: qsTr("Conclusion")
@@ -31,6 +32,7 @@ Page {
         target: screen.round
         function onProgressChanged() {
             screen.standing = screen.round.against(true);
+            screen.warnings = screen.round.warnings();
         }
     }
 
@@ -90,6 +92,17 @@ Page {
                     text: one.modelData
                 }
             }
+        }
+    }
+    Repeater {
+        model: screen.warnings
+        Label {
+            required property string modelData
+            required property int index
+            objectName: "concludeWarning." + index
+            width: screen.columnWidth
+            text: modelData
+            strong: true
         }
     }
     WordsField {

@@ -11,6 +11,9 @@ Sheet {
     required property RoundView round
     /// Measured already, on the card.
     required property string value
+    /// Its unit, and whether the part was renewed; likewise.
+    property string unit: round.unit
+    property bool renewed: false
     /// Begin with the camera.
     property bool camera: false
     property bool grounds: round.findingGrounds
@@ -23,7 +26,7 @@ Sheet {
         sheet.photos = Array.from(sheet.photos).concat(Array.from(more));
     }
     function keep() {
-        if (sheet.round.settleFinding(words.text, sheet.grounds, sheet.photos, measured.text))
+        if (sheet.round.settleFinding(words.text, sheet.grounds, sheet.photos, measured.text, measured.unit, sheet.renewed))
             sheet.wentOn();
     }
 
@@ -41,7 +44,7 @@ Sheet {
         onClicked: sheet.keep()
     }
     Component.onCompleted: if (camera)
-        cameraPlace.start()
+        source.startCamera()
 
     WordsField {
         id: words
@@ -57,10 +60,12 @@ Sheet {
         width: parent.width
         visible: sheet.round.measured
         quantity: sheet.round.quantity
-        unit: sheet.round.unit
+        unit: sheet.unit
+        units: sheet.round.units
         limitText: sheet.round.limitText
         text: sheet.value
-        refusal: text === "" ? "" : sheet.round.outOfLimit(text)
+        refusal: text === "" ? "" : sheet.round.outOfLimit(text, unit)
+        onUnitAsked: unit => measured.unit = unit
     }
     Keypad {
         width: parent.width
@@ -108,79 +113,28 @@ Sheet {
         strong: true
         Accessible.role: Accessible.Heading
     }
+    Repeater {
+        model: sheet.round.keptTexts
+        Key {
+            required property string modelData
+            required property int index
+            objectName: "findingDropKept." + index
+            width: sheet.pageWidth > 0 ? source.width : 0
+            look: "link"
+            text: qsTr("Leave out: %1").arg(modelData)
+            onClicked: sheet.round.dropKept(index)
+        }
+    }
     Photos {
         width: parent.width
         sources: sheet.photos
         change: true
         onRemoved: index => sheet.photos = Array.from(sheet.photos).filter((one, i) => i !== index)
     }
-    Row {
-        id: ways
+    PhotoSource {
+        id: source
         width: parent.width
-        spacing: 12
-        Key {
-            objectName: "findingCamera"
-            width: (ways.width - 12) / 2
-            text: qsTr("Camera")
-            onClicked: cameraPlace.start()
-        }
-        Key {
-            objectName: "findingPhotoAdd"
-            width: (ways.width - 12) / 2
-            text: qsTr("From a file")
-            onClicked: dialog.ask()
-        }
-    }
-    Loader {
-        id: cameraPlace
-        function start() {
-            setSource("CameraPlace.qml", {
-                width: Qt.binding(() => cameraPlace.width)
-            });
-        }
-        width: parent.width
-        visible: status !== Loader.Null
-    }
-    Connections {
-        target: cameraPlace.item
-        ignoreUnknownSignals: true
-        function onTaken(file: url) {
-            sheet.add([file]);
-        }
-        function onClosed() {
-            cameraPlace.source = "";
-        }
-    }
-    Grid {
-        id: byPath
-        /// Large text: no room for the field beside the key.
-        readonly property bool narrow: width - addKey.implicitWidth < Theme.mm(22) * Theme.scale
-        width: parent.width
-        columns: narrow ? 1 : 2
-        spacing: 12
-        Field {
-            id: path
-            objectName: "findingPhotoUrl"
-            width: byPath.narrow ? parent.width : parent.width - addKey.width - 12
-            label: qsTr("Photo's path")
-            onAccepted: addKey.clicked()
-        }
-        Key {
-            id: addKey
-            objectName: "findingPhotoUrlAdd"
-            height: byPath.narrow ? implicitHeight : path.height
-            text: qsTr("Add")
-            onClicked: {
-                if (path.text.trim() === "")
-                    return;
-                sheet.add([Texts.fileUrl(path.text)]);
-                path.text = "";
-            }
-        }
-    }
-    Asking {
-        id: dialog
-        what: "photos"
+        prefix: "finding"
         onGiven: urls => sheet.add(urls)
     }
 }

@@ -11,6 +11,7 @@ Page {
     property string pointId: ""
     property string pointName: ""
     readonly property PointHistoryView history: app.pointHistory
+    readonly property TrendView trend: app.trend
     readonly property bool choosing: pointId === ""
     readonly property int shownNames: 30
     readonly property var fitting: {
@@ -74,6 +75,56 @@ Page {
         width: parent.width
         visible: !screen.choosing && text !== ""
         text: screen.history.reading ? qsTr("The records are being read …") : screen.history.sightings.count === 0 ? qsTr("No record says anything of this point.") : ""
+    }
+    Column {
+        width: parent.width
+        visible: !screen.choosing && screen.trend.there
+        spacing: Theme.gap
+        Heading {
+            width: parent.width
+            text: qsTr("Where its values are going")
+        }
+        TrendChart {
+            objectName: "trendChart"
+            width: parent.width
+            height: Math.max(width * 0.55, Theme.mm(46) * Theme.scale)
+            view: screen.trend
+            ground: Theme.ground
+            ink: Theme.ink
+            quiet: Theme.soft
+            band: Theme.line
+            limit: Theme.warning
+            family: Theme.family
+            textSize: Theme.small
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("Chart of the values")
+            Accessible.description: screen.trend.spoken
+        }
+        Repeater {
+            model: screen.trend.texts
+            Label {
+                required property string modelData
+                required property int index
+                objectName: "trendText." + index
+                width: screen.columnWidth
+                text: modelData
+                strong: index === 0
+            }
+        }
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+            Repeater {
+                model: screen.trend.ways
+                Choice {
+                    required property var modelData
+                    objectName: "trendOver." + modelData.id
+                    text: modelData.name
+                    chosen: screen.trend.over === modelData.id
+                    onClicked: screen.trend.follow(modelData.id)
+                }
+            }
+        }
     }
     Repeater {
         model: screen.choosing ? null : screen.history.sightings

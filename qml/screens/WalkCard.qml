@@ -20,6 +20,8 @@ FocusScope {
     readonly property bool settling: onPoint && round.cardOutcome === ""
     readonly property bool measuring: valueField.activeFocus && valueField.visible
     readonly property string value: settling && round.measured ? valueField.text : ""
+    readonly property string unit: settling && round.measured ? valueField.unit : ""
+    readonly property bool renewed: settling && round.measured && renewedTick.chosen
     readonly property real keysHeight: keys.height + keys.anchors.bottomMargin + 12
     /// What it takes to show all of its words.
     readonly property real neededHeight: texts.y + texts.cautionTop + caution.height + 8 + words.height + 16 + keys.height
@@ -29,7 +31,7 @@ FocusScope {
     signal reviewAsked
 
     function settleSound() {
-        if (card.round.settleSound(card.value))
+        if (card.round.settleSound(card.value, card.unit, card.renewed))
             card.clearValue();
     }
     function askFinding(camera: bool) {
@@ -71,7 +73,18 @@ FocusScope {
         }
     }
     readonly property string pointId: round.pointId
-    onPointIdChanged: valueField.text = ""
+    onPointIdChanged: startAnew()
+    /// What was measured in a photo is what is told, until somebody types.
+    readonly property string keptValue: round.keptValue
+    onKeptValueChanged: if (keptValue !== "") {
+        valueField.unit = round.keptUnit;
+        valueField.text = keptValue;
+    }
+    function startAnew() {
+        valueField.text = "";
+        valueField.unit = Qt.binding(() => card.round.unit);
+        renewedTick.chosen = false;
+    }
 
     Rectangle {
         anchors.fill: parent
@@ -176,11 +189,40 @@ FocusScope {
                 visible: card.settling && card.round.measured
                 quantity: card.round.quantity
                 unit: card.round.unit
+                units: card.round.units
                 limitText: card.round.limitText
-                refusal: text === "" ? "" : card.round.outOfLimit(text)
+                refusal: text === "" ? "" : card.round.outOfLimit(text, unit)
+                onUnitAsked: unit => valueField.unit = unit
                 Keys.onReturnPressed: card.leaveValue()
                 Keys.onEnterPressed: card.leaveValue()
                 Keys.onEscapePressed: card.leaveValue()
+            }
+            Key {
+                objectName: "measurePhoto"
+                width: parent.width
+                visible: card.settling && card.round.measured && !card.measuring
+                text: qsTr("By a photo with a card")
+                onClicked: card.sheetAsked("MeasureSheet.qml", {})
+            }
+            Repeater {
+                model: card.settling ? card.round.keptTexts : []
+                Key {
+                    required property string modelData
+                    required property int index
+                    objectName: "dropKept." + index
+                    width: words.width
+                    look: "link"
+                    text: qsTr("Leave out: %1").arg(modelData)
+                    onClicked: card.round.dropKept(index)
+                }
+            }
+            Tick {
+                id: renewedTick
+                objectName: "renewedTick"
+                width: parent.width
+                visible: card.settling && card.round.measured && card.round.trendTexts.length > 0
+                text: qsTr("Renewed or repainted since the last value")
+                onClicked: chosen = !chosen
             }
         }
         Caution {

@@ -41,7 +41,11 @@ FocusScope {
             round: screen.round,
             value: card.value
         };
-        kept = file === "FindingSheet.qml" || file === "NotInspectedSheet.qml" ? screen.round.pointId : "";
+        if (file === "FindingSheet.qml" && card.unit !== "") {
+            values.unit = card.unit;
+            values.renewed = card.renewed;
+        }
+        kept = file === "FindingSheet.qml" || file === "NotInspectedSheet.qml" || file === "MeasureSheet.qml" ? screen.round.pointId : "";
         sheet.setSource(file, Object.assign(values, more));
     }
     /// The point that words are being found for stays in hand, whatever an interruption asks for meanwhile: they are

@@ -77,7 +77,9 @@ LookCase {
         sheet("moreKey", "sheetMore", "moreClose");
         touch("moreKey");
         sheet("noteKey", "sheetNote", "noteCancel");
-        touch("linkPhoto");
+        sheet("linkPhoto", "sheetMeasure", "measureCancel");
+        touch("keyFinding");
+        touch("findingCamera");
         see("cameraClose");
         at("camera");
         touch("findingCancel");

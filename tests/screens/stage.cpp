@@ -1,11 +1,14 @@
 #include "stage.hpp"
 
+#include "base/canonical.hpp"
+
 #include "desktop/demo.hpp"
 #include "model/photos.hpp"
 #include "model/qr.hpp"
 #include "paper/pages.hpp"
 
 #include <QImage>
+#include <QPainter>
 #include <algorithm>
 #include <cmath>
 
@@ -205,6 +208,47 @@ void Stage::shoot(QQuickWindow* window, const QString& name) {
 
 QUrl Stage::photo(const QString& name) const {
     return QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + name);
+}
+
+QString Stage::cardPhoto() const {
+    QImage image(2000, 1500, QImage::Format_RGB32);
+    image.fill(QColor(118, 122, 120));
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    // Paint has a grain.
+    for (int i = 0; i < 4000; ++i) {
+        const int grey = 112 + (i * 37) % 18;
+        painter.setPen(QColor(grey, grey, grey));
+        painter.drawPoint((i * 7919) % 2000, (i * 104729) % 1500);
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(QColor(228, 230, 226));
+    painter.drawRoundedRect(QRectF(200, 480, 856, 539.8), 31.8, 31.8);
+    painter.setBrush(QColor(20, 20, 20));
+    for (const double x : {1300.0, 1500.0})
+        painter.drawEllipse(QPointF(x + 0.5, 700.5), 6, 6);
+    painter.end();
+    const QString file = folder->filePath(QStringLiteral("card.png"));
+    image.save(file);
+    return file;
+}
+
+QString Stage::lastSettled(const QString& point) const {
+    QString last;
+    for (const auto& event : current->round()->openRound().events())
+        if (const auto* settled = std::get_if<round::Settled>(&event.what);
+            settled != nullptr && settled->point == point.toStdString())
+            last = QString::fromStdString(canonicalJson(round::toJson(event)));
+    return last;
+}
+
+QString Stage::lastTrend(const QString& point) const {
+    QString last;
+    for (const auto& event : current->round()->openRound().events())
+        if (const auto* trend = std::get_if<round::Trended>(&event.what);
+            trend != nullptr && trend->point == point.toStdString())
+            last = QString::fromStdString(canonicalJson(round::toJson(event)));
+    return last;
 }
 
 QStringList Stage::events() const {

@@ -73,6 +73,13 @@ public:
     Q_INVOKABLE static void shoot(QQuickWindow* window, const QString& name);
     /// A photo of the demo aircraft, as a file URL.
     Q_INVOKABLE [[nodiscard]] QUrl photo(const QString& name) const;
+    /// A drawn photo, straight from above, 2000 × 1500, 10 pixels a millimetre: a card, and two dark dots 20
+    /// mm apart at (1300, 700) and (1500, 700). A path.
+    Q_INVOKABLE [[nodiscard]] QString cardPhoto() const;
+    /// What the log of the round in hand says last of a point: the event as JSON.
+    Q_INVOKABLE [[nodiscard]] QString lastSettled(const QString& point) const;
+    /// And of where it is going; "": nothing was told.
+    Q_INVOKABLE [[nodiscard]] QString lastTrend(const QString& point) const;
 
     [[nodiscard]] view::App* app() const { return current.get(); }
     [[nodiscard]] QStringList events() const;

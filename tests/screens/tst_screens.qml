@@ -124,7 +124,8 @@ ScreenCase {
         open(390, 844);
         beginRound("OX-DEMO", "daily");
         verify(Stage.walkTo("papers"));
-        touch("linkPhoto");
+        touch("keyFinding");
+        touch("findingCamera");
         see("cameraClose");
         verify(!seen("cameraTake") || !seen("cameraTake").enabled);
         touch("cameraClose");

@@ -1,0 +1,187 @@
+// What is measured in a round: units, photos kept for the point on the card, and where its values are going.
+#include "model/round_view.hpp"
+
+#include "judge/units.hpp"
+#include "model/unshown.hpp"
+#include "model/words.hpp"
+
+namespace ambit::view {
+
+// --- what goes with the point -----------------------------------------------------------------------------
+
+QStringList RoundView::units() const {
+    const auto* its = limit();
+    if (its == nullptr) return {};
+    QStringList names{text(its->unit)};
+    const judge::Unit* own = judge::unitOf(its->unit);
+    if (own == nullptr) return names;
+    for (const judge::Unit& unit : judge::units())
+        if (unit.quantity == own->quantity && own != &unit) names << QString::fromUtf8(unit.name);
+    return names;
+}
+
+void RoundView::keepPhoto(archive::PhotoBytes photo, std::optional<round::Measurement> measurement) {
+    if (card.point == nullptr) return;
+    if (keptFor != card.point->id) kept.clear();
+    keptFor = card.point->id;
+    auto its = std::find_if(kept.begin(), kept.end(),
+                            [&](const Kept& one) { return one.photo.photo.sha256 == photo.photo.sha256; });
+    if (its == kept.end()) its = kept.insert(kept.end(), {std::move(photo), {}});
+    if (measurement) its->measurements.push_back(std::move(*measurement));
+    announce();
+}
+
+void RoundView::dropKept(int row) {
+    if (row < 0 || static_cast<std::size_t>(row) >= kept.size()) return;
+    kept.erase(kept.begin() + row);
+    announce();
+}
+
+/// The first measurement that the limit can be compared with.
+static const round::Measurement* valueIn(const std::vector<round::Measurement>& measurements,
+                                         const airframe::Limit& limit) {
+    for (const round::Measurement& one : measurements)
+        if (judge::compare(Decimal(), one.unit, Decimal(), limit.unit)) return &one;
+    return nullptr;
+}
+
+QString RoundView::keptValue() const {
+    if (limit() == nullptr || card.point->id != keptFor) return {};
+    for (const Kept& one : kept)
+        if (const auto* its = valueIn(one.measurements, *limit())) return figureText(its->value);
+    return {};
+}
+
+QString RoundView::keptUnit() const {
+    if (limit() == nullptr || card.point->id != keptFor) return {};
+    for (const Kept& one : kept)
+        if (const auto* its = valueIn(one.measurements, *limit())) return text(its->unit);
+    return {};
+}
+
+QStringList RoundView::keptTexts() const {
+    QStringList texts;
+    if (card.point == nullptr || card.point->id != keptFor) return texts;
+    for (const Kept& one : kept) {
+        QStringList words{tr("Photo")};
+        for (const round::Measurement& its : one.measurements)
+            words << measureText(its.value, its.unit);
+        texts << words.join(QStringLiteral(" · "));
+    }
+    return texts;
+}
+
+void RoundView::takeMeasured(round::Settled& what, const QString& value, const QString& unit, bool renewed,
+                             std::vector<archive::PhotoBytes>& pictures) const {
+    if (std::string typed = typedDecimal(value); !typed.empty()) what.value = std::move(typed);
+    if (card.point != nullptr && keptFor == card.point->id)
+        for (const Kept& one : kept) {
+            what.photos.push_back(one.photo.photo);
+            pictures.push_back(one.photo);
+            what.measurements.insert(what.measurements.end(), one.measurements.begin(),
+                                     one.measurements.end());
+        }
+    if (!what.value || limit() == nullptr) return;
+    const std::string entered = unit.isEmpty() ? limit()->unit : unit.toStdString();
+    if (entered != limit()->unit) what.unit = entered;
+    what.renewed = renewed;
+    // The value is one that was measured: it leads.
+    for (auto its = what.measurements.begin(); its != what.measurements.end(); ++its)
+        if (its->value == *what.value && its->unit == entered) {
+            std::rotate(what.measurements.begin(), its, its + 1);
+            what.byPhoto = true;
+            break;
+        }
+}
+
+// --- where it is going ------------------------------------------------------------------------------------
+
+std::vector<std::string> RoundView::measuredPoints() const {
+    std::vector<std::string> points;
+    for (const airframe::Point& point : written->points)
+        if (point.limit && state().points.contains(point.id)) points.push_back(point.id);
+    return points;
+}
+
+void RoundView::setSeries(archive::Series known) {
+    series = std::move(known);
+    trendFor.clear();
+    tellTrends();
+    refresh();
+}
+
+std::vector<round::Past> RoundView::pastOf(const std::string& point) const {
+    const auto found = series.find(point);
+    if (found == series.end()) return {};
+    const auto unshown = Unshown::of(state());
+    std::vector<round::Past> past;
+    for (const round::Past& one : found->second)
+        if (one.at < state().openedAt && !(unshown && unshown->hides(one.by, one.at))) past.push_back(one);
+    return past;
+}
+
+std::optional<round::Past> RoundView::measuredNow(const std::string& id) const {
+    const auto found = state().points.find(id);
+    if (found == state().points.end() || !found->second.settled) return std::nullopt;
+    const auto& last = *found->second.last();
+    const airframe::Point* point = written->point(id);
+    if (!last.what.value || point == nullptr || !point->limit) return std::nullopt;
+    round::Past now{last.at,
+                    state().opened.counters,
+                    *last.what.value,
+                    last.what.unit.empty() ? point->limit->unit : last.what.unit,
+                    {},
+                    last.what.renewed,
+                    state().opened.who.name};
+    if (last.what.byPhoto) now.uncertainty = last.what.measurements.front().uncertainty;
+    return now;
+}
+
+/// Each settled value once: where there is an earlier one, where it is going goes into the log.
+void RoundView::tellTrends() {
+    if (state().phase != round::Phase::walking) return;
+    for (const auto& [id, past] : series) {
+        const auto now = measuredNow(id);
+        if (!now || state().points.at(id).trend) continue;
+        auto values = pastOf(id);
+        if (values.empty()) continue;
+        values.push_back(*now);
+        const auto course = round::courseOf(*written, *written->point(id), values);
+        // Two values at least; a reading that contradicts is the file's to show.
+        if (!course || course->values.size() < 2) continue;
+        if (auto done = act(course->told); !done) report(done.error());
+    }
+}
+
+void RoundView::wordTrend() {
+    const std::string id = card.point == nullptr ? std::string() : card.point->id;
+    const std::string key = id + (card.outcome.isEmpty() ? "" : "+");
+    if (key == trendFor) return;
+    trendFor = key;
+    trendWords.clear();
+    if (limit() == nullptr) return;
+    auto values = pastOf(id);
+    if (const auto now = measuredNow(id)) values.push_back(*now);
+    if (values.size() < 2) return;
+    const auto course = round::courseOf(*written, *written->point(id), values);
+    if (!course) return;
+    for (const Sentence& one : judge::toTexts(course->trend, course->question))
+        trendWords << text(one);
+}
+
+QStringList RoundView::warnings() const {
+    QStringList words;
+    for (const airframe::Point& point : airframe->points) {
+        const auto found = state().points.find(point.id);
+        if (found == state().points.end() || !found->second.trend) continue;
+        const round::Trended& trend = *found->second.trend;
+        const airframe::Point* original = written->point(point.id);
+        if (trend.is == judge::Standing::within || trend.stands || !original->limit->trend) continue;
+        words << (trend.is == judge::Standing::near
+                      ? tr("%1 may come to its limit before the next flight ends").arg(text(point.name))
+                      : tr("%1 is beyond its limit").arg(text(point.name)));
+    }
+    return words;
+}
+
+} // namespace ambit::view
