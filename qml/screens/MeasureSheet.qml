@@ -193,7 +193,7 @@ Sheet {
         Keys.onUpPressed: sheet.step(0, -1)
         Keys.onDownPressed: sheet.step(0, 1)
         FocusRing {
-            visible: glass.activeFocus
+            of: glass
         }
         MouseArea {
             id: finger
