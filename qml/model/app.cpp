@@ -440,8 +440,8 @@ bool App::resume(const QString& roundId) {
 void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round) {
     clearProblem();
     leaveRound();
-    current =
-        std::make_unique<RoundView>(services, reporter(), std::move(airframe), std::move(round), nullptr);
+    current = std::make_unique<RoundView>(services, habitsHere, reporter(), std::move(airframe),
+                                          std::move(round), nullptr);
     connect(current.get(), &RoundView::touched, this, &App::clearProblem);
     signingView.setRound(current.get());
     sharingView.setRound(current.get());
