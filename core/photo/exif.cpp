@@ -20,7 +20,7 @@ constexpr std::uint32_t longType = 4;
 constexpr std::uint32_t undefinedType = 7;
 
 constexpr std::uint32_t entryBytes = 12;
-constexpr std::uint32_t headBytes = 8;                      ///< of a TIFF file
+constexpr std::uint32_t headBytes = 8;                    ///< of a TIFF file
 constexpr std::size_t mostBlock = (std::size_t{1} << 16); ///< what a JPEG's segment can hold
 
 /// Reads only what lies in the block; beyond it there are zeros.

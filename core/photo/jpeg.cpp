@@ -31,8 +31,10 @@ enum Marker : int {
 };
 
 constexpr std::size_t mostSegments = 4000;
-/// A progressive picture has some 10; each asks for the whole picture again.
+/// A progressive picture has some 10; each goes through the whole picture again: a largest one has 12 at
+/// most.
 constexpr int mostScans = 32;
+constexpr std::int64_t mostScannedPixels = 12 * mostPixels;
 /// Pictures of several scans are held as coefficients of 2 bytes until the last one.
 constexpr std::int64_t mostCoefficients = 100'000'000;
 constexpr std::size_t mostProfile = std::size_t{1} << 20;
@@ -201,7 +203,9 @@ Result<void> readScans(Jpeg& jpeg, std::string_view bytes, std::size_t at) {
         at += 2 + static_cast<std::size_t>(pairAt(bytes, at + 2));
         if (at > bytes.size()) return damaged();
         if (marker != beginScan) continue;
-        if (++jpeg.scans > mostScans) return rare();
+        ++jpeg.scans;
+        if (jpeg.scans > mostScans || std::int64_t{jpeg.width} * jpeg.height * jpeg.scans > mostScannedPixels)
+            return rare();
         at = afterScan(bytes, at);
         if (at == std::string_view::npos) return damaged();
         alone = jpeg.scans == 1 && byteAt(bytes, at + 1) == end;

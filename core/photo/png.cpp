@@ -15,6 +15,23 @@ constexpr std::size_t frameBytes = 12; ///< length, type and checksum of a chunk
 constexpr std::array<std::string_view, 9> shown{"IHDR", "PLTE", "IDAT", "IEND", "tRNS",
                                                 "gAMA", "cHRM", "sRGB", "iCCP"};
 
+/// ISO/IEC 15948, annex D: of a chunk's type and what is inside.
+std::uint32_t checksum(std::string_view bytes) {
+    static constexpr auto table = [] {
+        std::array<std::uint32_t, 256> all{};
+        for (std::uint32_t i = 0; i < all.size(); ++i) {
+            all[i] = i;
+            for (int bit = 0; bit < 8; ++bit)
+                all[i] = (all[i] & 1) != 0 ? 0xEDB88320 ^ all[i] >> 1 : all[i] >> 1;
+        }
+        return all;
+    }();
+    std::uint32_t sum = 0xFFFFFFFF;
+    for (const char one : bytes)
+        sum = table[(sum ^ static_cast<unsigned char>(one)) & 0xFF] ^ sum >> 8;
+    return ~sum;
+}
+
 std::uint32_t numberAt(std::string_view bytes, std::size_t at) {
     std::uint32_t value = 0;
     for (std::size_t i = at; i < at + 4; ++i)
@@ -42,6 +59,7 @@ Result<Png> readPng(std::string_view bytes) {
             png.width = static_cast<int>(numberAt(inside, 0));
             png.height = static_cast<int>(numberAt(inside, 4));
         }
+        if (checksum(bytes.substr(at + 4, length + 4)) != numberAt(bytes, at + 8 + length)) return damaged();
         if (type == "acTL")
             return fail(ErrorCode::unsupported, say("This file holds more than one picture."), "",
                         say("Choose another file."));

@@ -15,7 +15,7 @@ namespace ambit::view {
 namespace {
 
 /// From what is hardly seen to what still shows a crack.
-constexpr std::array<int, 7> qualities{90, 80, 70, 60, 50, 40, 30};
+constexpr std::array<int, 5> qualities{90, 80, 70, 60, 50};
 
 Result<archive::PhotoBytes> keptAs(const char* type, std::string bytes) {
     round::Photo photo{sha256Hex(bytes), type, static_cast<std::int64_t>(bytes.size())};
@@ -24,12 +24,14 @@ Result<archive::PhotoBytes> keptAs(const char* type, std::string bytes) {
 
 /// `image`: upright.
 Result<archive::PhotoBytes> encoded(const QImage& image, const photo::Exif& exif) {
-    std::string bytes;
     for (const int quality : qualities) {
-        bytes = photo::withTime(encodedJpeg(image, quality), exif);
-        if (bytes.size() <= storedBytes) break;
+        const std::string jpeg = encodedJpeg(image, quality);
+        if (jpeg.empty()) return noMemory();
+        std::string bytes = photo::withTime(jpeg, exif);
+        if (bytes.size() <= storedBytes) return keptAs("image/jpeg", std::move(bytes));
     }
-    return keptAs("image/jpeg", std::move(bytes));
+    // No photo comes here, but noise does.
+    return encoded(image.scaled(image.size() / 2, Qt::IgnoreAspectRatio, Qt::SmoothTransformation), exif);
 }
 
 Result<archive::PhotoBytes> takenJpeg(std::string bytes, PhotoData keep) {

@@ -34,9 +34,7 @@ Result<QImage> decodedJpeg(const photo::Jpeg& jpeg, int eighths, Doubt doubt) {
     QImage image(TJSCALED(jpeg.width, factor), TJSCALED(jpeg.height, factor),
                  jpeg.channels == 1 ? QImage::Format_Grayscale8 : QImage::Format_RGB32);
     const Handle handle(tjInitDecompress());
-    if (!handle || image.isNull())
-        return fail(ErrorCode::storage, say("There is not enough memory for this photo."), "",
-                    say("Close what else runs, or take it with fewer pixels."));
+    if (!handle || image.isNull()) return noMemory();
     if (doubt == Doubt::shown) image.fill(Qt::white); // where nothing comes out
     const int flags = TJFLAG_ACCURATEDCT | (doubt == Doubt::refused ? TJFLAG_STOPONWARNING : 0);
     const int done =
@@ -46,6 +44,11 @@ Result<QImage> decodedJpeg(const photo::Jpeg& jpeg, int eighths, Doubt doubt) {
     const bool isWarning = done != 0 && tjGetErrorCode(handle.get()) == TJERR_WARNING;
     if (done != 0 && (doubt == Doubt::refused || !isWarning)) return photo::damaged();
     return image;
+}
+
+tl::unexpected<Error> noMemory() {
+    return fail(ErrorCode::storage, say("There is not enough memory for this photo."), "",
+                say("Close what else runs, or take it with fewer pixels."));
 }
 
 std::string encodedJpeg(const QImage& image, int quality) {

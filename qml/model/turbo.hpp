@@ -16,6 +16,8 @@ enum class Doubt { refused, shown };
 /// so many eighths (rounded up). Errors invalid: damaged; storage: no memory.
 [[nodiscard]] Result<QImage> decodedJpeg(const photo::Jpeg& jpeg, int eighths, Doubt doubt);
 
+[[nodiscard]] tl::unexpected<Error> noMemory();
+
 /// With a JFIF header and nothing else besides the picture. `image`: RGB32 or Grayscale8. `quality`: 1 to
 /// 100. "" only if there is no memory.
 [[nodiscard]] std::string encodedJpeg(const QImage& image, int quality);

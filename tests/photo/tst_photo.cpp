@@ -203,6 +203,14 @@ private slots:
         for (int i = 0; i < 40; ++i)
             often += once;
         QVERIFY(code(often + "\xFF\xD9") == ErrorCode::unsupported);
+        std::string large = often.substr(0, scan + 15 * once.size()) + "\xFF\xD9"; // 15 scans, 49 megapixels
+        large.replace(frame + 5, 4, "\x1B\x58\x1B\x58");
+        large[frame + 11] = 0x42; // channels shared out so that memory isn't what forbids it
+        QVERIFY(code(large) == ErrorCode::unsupported);
+        large = often.substr(0, scan + 12 * once.size()) + "\xFF\xD9";
+        large.replace(frame + 5, 4, "\x1B\x58\x1B\x58");
+        large[frame + 11] = 0x42;
+        QVERIFY(code(large) == ErrorCode{-1});
         // The outline alone sees that it breaks off, wherever it does.
         for (std::size_t length = 0; length < its.size(); length += 97)
             QVERIFY(code(std::string(its, 0, length)) == ErrorCode::invalid);
