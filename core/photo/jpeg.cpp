@@ -149,7 +149,7 @@ bool areHuffmans(std::string_view inside, std::bitset<4>& known) {
     while (!inside.empty()) {
         const int kind = byteAt(inside, 0);
         if (inside.size() < 17 || (kind & 0xEE) != 0) return false;
-        const auto number = static_cast<std::size_t>((kind >> 4) * 2 + (kind & 1));
+        const auto number = static_cast<std::size_t>(kind >> 4) * 2 + static_cast<std::size_t>(kind & 1);
         if (known[number]) return false;
         known.set(number);
         std::size_t values = 0;

@@ -313,7 +313,7 @@ private slots:
     void changedWhereChecksumsHold() {
         QByteArray rows;
         for (int y = 0; y < 16; ++y)
-            rows += '\1' + QByteArray(3 * 16, static_cast<char>(y)); // filter 1, RGB
+            rows += '\1' + QByteArray(48, static_cast<char>(y)); // filter 1, RGB
         const std::string coded = qCompress(rows).mid(4).toStdString();
         const auto png = [](const std::string& header, const std::string& data) {
             return "\x89PNG\r\n\x1A\n"s + chunk("IHDR", header) + chunk("IDAT", data) + chunk("IEND", "");
