@@ -1,6 +1,8 @@
 #include "paper/photo.hpp"
 
 #include "base/hash.hpp"
+#include "photo/bounds.hpp"
+#include "photo/png.hpp"
 
 #include <QBuffer>
 #include <QColorSpace>
@@ -90,8 +92,13 @@ Prepared cannot(const QString& why) {
 }
 
 Prepared prepare(const std::string& bytes) {
+    // Of a PNG without its texts, which may unfold to gigabytes before a reader knows its size.
+    const auto png = photo::readPng(bytes);
+    if (!png && photo::kindOf(bytes) == photo::Kind::png)
+        return cannot(png.error().code == ErrorCode::unsupported ? QStringLiteral("it is too large a PNG")
+                                                                 : QStringLiteral("its bytes are damaged"));
     QBuffer buffer;
-    buffer.setData(viewed(bytes));
+    buffer.setData(viewed(png ? png->bare : bytes));
     QImageReader reader(&buffer);
     reader.setDecideFormatFromContent(true);
     const QByteArray format = reader.format();

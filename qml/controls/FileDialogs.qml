@@ -13,7 +13,7 @@ Item {
             return;
         }
         file.fileMode = what === "photos" ? FileDialog.OpenFiles : FileDialog.OpenFile;
-        file.nameFilters = what === "photos" ? [qsTr("Photos (*.jpg *.jpeg *.png)")] : [qsTr("Airframes (*.json)")];
+        file.nameFilters = what === "photos" ? [qsTr("Photos (*.jpg *.jpeg *.png *.heic *.heif)")] : [qsTr("Airframes (*.json)")];
         file.open();
     }
     FileDialog {

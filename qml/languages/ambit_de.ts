@@ -1070,8 +1070,8 @@
 <context>
     <name>FileDialogs</name>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png)</source>
-        <translation>Fotos (*.jpg *.jpeg *.png)</translation>
+        <source>Photos (*.jpg *.jpeg *.png *.heic *.heif)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.heic *.heif)</translation>
     </message>
     <message>
         <source>Airframes (*.json)</source>
@@ -1758,6 +1758,14 @@
         <source>Back %1 points</source>
         <translation>%1 Punkte zurück</translation>
     </message>
+    <message>
+        <source>Photos keep all that the camera wrote</source>
+        <translation>Fotos behalten alles, was die Kamera schrieb</translation>
+    </message>
+    <message>
+        <source>The place and the device go into the record, too, for all who read it. Otherwise only the time does.</source>
+        <translation>Auch Ort und Gerät kommen ins Protokoll, für alle, die es lesen. Sonst nur die Zeit.</translation>
+    </message>
 </context>
 <context>
     <name>HandOverScreen</name>
@@ -2257,8 +2265,8 @@
         <translation>Wie gefragt wird</translation>
     </message>
     <message>
-        <source>Keys, portions, reading aloud; what an interruption asks for again</source>
-        <translation>Tasten, Portionen, Vorlesen; was nach einer Unterbrechung noch einmal gefragt wird</translation>
+        <source>Keys, portions, reading aloud, photos; what an interruption asks for again</source>
+        <translation>Tasten, Portionen, Vorlesen, Fotos; was nach einer Unterbrechung noch einmal gefragt wird</translation>
     </message>
     <message>
         <source>If something is different today</source>

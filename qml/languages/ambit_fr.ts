@@ -1070,8 +1070,8 @@
 <context>
     <name>FileDialogs</name>
     <message>
-        <source>Photos (*.jpg *.jpeg *.png)</source>
-        <translation>Images (*.jpg *.jpeg *.png)</translation>
+        <source>Photos (*.jpg *.jpeg *.png *.heic *.heif)</source>
+        <translation>Images (*.jpg *.jpeg *.png *.heic *.heif)</translation>
     </message>
     <message>
         <source>Airframes (*.json)</source>
@@ -1758,6 +1758,14 @@
         <source>Back %1 points</source>
         <translation>%1 points en arrière</translation>
     </message>
+    <message>
+        <source>Photos keep all that the camera wrote</source>
+        <translation>Les photos gardent tout ce que l’appareil a écrit</translation>
+    </message>
+    <message>
+        <source>The place and the device go into the record, too, for all who read it. Otherwise only the time does.</source>
+        <translation>Le lieu et l’appareil vont aussi dans le compte rendu, pour tous ceux qui le lisent. Sinon, l’heure seule.</translation>
+    </message>
 </context>
 <context>
     <name>HandOverScreen</name>
@@ -2257,8 +2265,8 @@
         <translation>Façon de demander</translation>
     </message>
     <message>
-        <source>Keys, portions, reading aloud; what an interruption asks for again</source>
-        <translation>Touches, portions, lecture à haute voix&#x202f;; ce qu’une interruption fait redemander</translation>
+        <source>Keys, portions, reading aloud, photos; what an interruption asks for again</source>
+        <translation>Touches, portions, lecture à haute voix, photos&#x202f;; ce qu’une interruption fait redemander</translation>
     </message>
     <message>
         <source>If something is different today</source>

@@ -2729,5 +2729,53 @@
         <source></source>
         <translation>Und noch eines steht dagegen.</translation>
     </message>
+    <message id="This photo has more than 50 megapixels.">
+        <source></source>
+        <translation>Dieses Foto hat mehr als 50 Megapixel.</translation>
+    </message>
+    <message id="Take it with fewer, or save it smaller.">
+        <source></source>
+        <translation>Mit weniger aufnehmen oder kleiner speichern.</translation>
+    </message>
+    <message id="This picture is too long and narrow for a photo.">
+        <source></source>
+        <translation>Für ein Foto ist dieses Bild zu lang und zu schmal.</translation>
+    </message>
+    <message id="This photo is damaged: its file breaks off or contradicts itself.">
+        <source></source>
+        <translation>Dieses Foto ist beschädigt: Seine Datei bricht ab oder widerspricht sich.</translation>
+    </message>
+    <message id="Take it again, or save it anew as JPEG.">
+        <source></source>
+        <translation>Noch einmal aufnehmen oder neu als JPEG speichern.</translation>
+    </message>
+    <message id="This kind of JPEG can't be read.">
+        <source></source>
+        <translation>Diese Art JPEG ist nicht lesbar.</translation>
+    </message>
+    <message id="Save it anew as an ordinary JPEG.">
+        <source></source>
+        <translation>Neu als gewöhnliches JPEG speichern.</translation>
+    </message>
+    <message id="This file holds more than one picture.">
+        <source></source>
+        <translation>Diese Datei enthält mehr als ein Bild.</translation>
+    </message>
+    <message id="HEIF photos can't be read on this device.">
+        <source></source>
+        <translation>HEIF-Fotos sind auf diesem Gerät nicht lesbar.</translation>
+    </message>
+    <message id="Save the photo as JPEG, or have the camera make JPEGs.">
+        <source></source>
+        <translation>Das Foto als JPEG speichern oder die Kamera auf JPEG stellen.</translation>
+    </message>
+    <message id="There is not enough memory for this photo.">
+        <source></source>
+        <translation>Für dieses Foto reicht der Speicher nicht.</translation>
+    </message>
+    <message id="Close what else runs, or take it with fewer pixels.">
+        <source></source>
+        <translation>Schließen, was sonst läuft, oder mit weniger Pixeln aufnehmen.</translation>
+    </message>
 </context>
 </TS>

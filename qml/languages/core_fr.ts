@@ -2729,5 +2729,53 @@
         <source></source>
         <translation>Et un de plus s’y oppose.</translation>
     </message>
+    <message id="This photo has more than 50 megapixels.">
+        <source></source>
+        <translation>Cette photo a plus de 50 mégapixels.</translation>
+    </message>
+    <message id="Take it with fewer, or save it smaller.">
+        <source></source>
+        <translation>La prendre avec moins, ou l’enregistrer plus petite.</translation>
+    </message>
+    <message id="This picture is too long and narrow for a photo.">
+        <source></source>
+        <translation>Cette image est trop longue et trop étroite pour une photo.</translation>
+    </message>
+    <message id="This photo is damaged: its file breaks off or contradicts itself.">
+        <source></source>
+        <translation>Cette photo est endommagée&#x202f;: son fichier s’interrompt ou se contredit.</translation>
+    </message>
+    <message id="Take it again, or save it anew as JPEG.">
+        <source></source>
+        <translation>La reprendre, ou l’enregistrer à nouveau en JPEG.</translation>
+    </message>
+    <message id="This kind of JPEG can't be read.">
+        <source></source>
+        <translation>Ce genre de JPEG n’est pas lisible.</translation>
+    </message>
+    <message id="Save it anew as an ordinary JPEG.">
+        <source></source>
+        <translation>L’enregistrer à nouveau en JPEG ordinaire.</translation>
+    </message>
+    <message id="This file holds more than one picture.">
+        <source></source>
+        <translation>Ce fichier contient plus d’une image.</translation>
+    </message>
+    <message id="HEIF photos can't be read on this device.">
+        <source></source>
+        <translation>Les photos HEIF ne sont pas lisibles sur cet appareil.</translation>
+    </message>
+    <message id="Save the photo as JPEG, or have the camera make JPEGs.">
+        <source></source>
+        <translation>Enregistrer la photo en JPEG, ou régler l’appareil sur JPEG.</translation>
+    </message>
+    <message id="There is not enough memory for this photo.">
+        <source></source>
+        <translation>La mémoire ne suffit pas pour cette photo.</translation>
+    </message>
+    <message id="Close what else runs, or take it with fewer pixels.">
+        <source></source>
+        <translation>Fermer ce qui tourne d’autre, ou la prendre avec moins de pixels.</translation>
+    </message>
 </context>
 </TS>

@@ -85,7 +85,7 @@ App::App(Services handedIn, QObject* parent)
       entryView(services, stateView, signingView, reporter(), this),
       watchView(services, signingView, reporter(), this), habitsHere(services.settings, this),
       daylightHere(services, this), handsView(services, habitsHere, this),
-      measureView(services, background, reporter(), this),
+      measureView(services, habitsHere, background, reporter(), this),
       conditionsView(services, habitsHere, daylightHere, this) {
     who.role = "pilot";
     if (services.settings != nullptr) {
@@ -445,8 +445,8 @@ bool App::resume(const QString& roundId) {
 void App::take(std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round) {
     clearProblem();
     leaveRound();
-    current =
-        std::make_unique<RoundView>(services, reporter(), std::move(airframe), std::move(round), nullptr);
+    current = std::make_unique<RoundView>(services, habitsHere, reporter(), std::move(airframe),
+                                          std::move(round), nullptr);
     connect(current.get(), &RoundView::touched, this, &App::clearProblem);
     signingView.setRound(current.get());
     sharingView.setRound(current.get());

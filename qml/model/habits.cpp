@@ -16,6 +16,7 @@ constexpr auto keysName = "habits/keys";
 constexpr auto portionsName = "habits/portions";
 constexpr auto sizeName = "habits/portionSize";
 constexpr auto aloudName = "habits/aloud";
+constexpr auto asTakenName = "habits/photosAsTaken";
 constexpr auto fromName = "habits/backFrom";
 constexpr auto pointsName = "habits/backPoints";
 
@@ -45,6 +46,7 @@ Habits::Habits(QSettings* kept, QObject* parent) : QObject(parent), settings(kep
     inPortions = flag(portionsName, inPortions);
     size = number(sizeName, size);
     isAloud = flag(aloudName, isAloud);
+    asTaken = flag(asTakenName, asTaken);
     back.from = fromOf(settings->value(QLatin1String(fromName)).toString()).value_or(back.from);
     back.points = number(pointsName, back.points);
 }
@@ -83,6 +85,10 @@ void Habits::setPortionSize(int points) {
 
 void Habits::setAloud(bool on) {
     set(isAloud, on, aloudName);
+}
+
+void Habits::setPhotosAsTaken(bool on) {
+    set(asTaken, on, asTakenName);
 }
 
 void Habits::setBackFrom(const QString& word) {

@@ -2,6 +2,7 @@
 // round.
 #pragma once
 
+#include "model/services.hpp"
 #include "round/event.hpp"
 
 #include <QObject>
@@ -23,6 +24,8 @@ class Habits : public QObject {
     Q_PROPERTY(int portionSize READ portionSize WRITE setPortionSize NOTIFY changed)
     /// Every card is read aloud; portions and what a key answers are in any case.
     Q_PROPERTY(bool aloud READ aloud WRITE setAloud NOTIFY changed)
+    /// All that the camera wrote is kept in a photo: place, device. Otherwise only the time is.
+    Q_PROPERTY(bool photosAsTaken READ photosAsTaken WRITE setPhotosAsTaken NOTIFY changed)
     /// What an interruption asks for again: "points", "stand", "start"; and how many, 1 to 9.
     Q_PROPERTY(QString backFrom READ backFrom WRITE setBackFrom NOTIFY changed)
     Q_PROPERTY(int backPoints READ backPoints WRITE setBackPoints NOTIFY changed)
@@ -39,6 +42,8 @@ public:
     [[nodiscard]] bool portions() const { return inPortions; }
     [[nodiscard]] int portionSize() const { return size; }
     [[nodiscard]] bool aloud() const { return isAloud; }
+    [[nodiscard]] bool photosAsTaken() const { return asTaken; }
+    [[nodiscard]] PhotoData photoData() const { return asTaken ? PhotoData::asTaken : PhotoData::time; }
     [[nodiscard]] QString backFrom() const;
     [[nodiscard]] int backPoints() const { return back.points; }
     [[nodiscard]] QString backText() const;
@@ -51,6 +56,7 @@ public:
     void setPortions(bool on);
     void setPortionSize(int points); ///< kept within 1 to 9
     void setAloud(bool on);
+    void setPhotosAsTaken(bool on);
     void setBackFrom(const QString& from); ///< another word changes nothing
     void setBackPoints(int points);
 
@@ -65,6 +71,7 @@ private:
     bool inPortions = true;
     int size = 5;
     bool isAloud = false;
+    bool asTaken = false;
     round::BackRule back;
 };
 

@@ -1,10 +1,9 @@
 #include "model/measure_view.hpp"
 
 #include "judge/units.hpp"
+#include "model/pictures.hpp"
 #include "model/words.hpp"
 
-#include <QBuffer>
-#include <QImageReader>
 #include <algorithm>
 #include <cmath>
 
@@ -18,21 +17,8 @@ constexpr double markDeviation = 1;     ///< pixels of the photo: placed under c
 constexpr double handDeviation = 1.5;   ///< of a card's corner that a person set: it is round, and not there
 constexpr double knownDeviation = 0.25; ///< mm: read from a rule with millimetres
 
-Result<QImage> imageOf(const std::string& bytes) {
-    QBuffer buffer;
-    buffer.setData(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size())));
-    buffer.open(QIODevice::ReadOnly);
-    QImageReader reader(&buffer);
-    reader.setAutoTransform(true);
-    QImage image = reader.read();
-    if (image.isNull())
-        return fail(ErrorCode::unsupported, say("The photo can't be read."), {},
-                    say("Take it again, or choose another file."));
-    return image;
-}
-
 Result<measure::Found> cardIn(const QImage& image) {
-    const QImage grey = image.convertToFormat(QImage::Format_Grayscale8);
+    const QImage grey = greyOf(image);
     return measure::findCard(
         {grey.constBits(), grey.width(), grey.height(), static_cast<int>(grey.bytesPerLine())});
 }
@@ -70,8 +56,9 @@ What whatFrom(const QString& word) {
 
 } // namespace
 
-MeasureView::MeasureView(const Services& handedIn, Background& beside, Report whereTo, QObject* parent)
-    : QObject(parent), services(&handedIn), background(&beside), report(std::move(whereTo)) {}
+MeasureView::MeasureView(const Services& handedIn, const Habits& its, Background& beside, Report whereTo,
+                         QObject* parent)
+    : QObject(parent), services(&handedIn), habits(&its), background(&beside), report(std::move(whereTo)) {}
 
 void MeasureView::setRound(RoundView* its) {
     round = its;
@@ -114,7 +101,7 @@ void MeasureView::begin() {
                 if (unshown && unshown->hides(seen.by, seen.at)) continue;
                 const auto bytes = archive.photo(seen.photo.sha256);
                 if (!bytes) continue;
-                auto picture = imageOf(*bytes);
+                auto picture = decodedPhoto(*bytes);
                 if (picture) return Last{seen, std::move(*picture)};
             }
             return Last{};
@@ -156,10 +143,11 @@ void MeasureView::read(const QUrl& file) {
     becomes(Phase::reading);
     background->run<Taken>(
         this,
-        [file, take = services->readPhoto](const archive::Archive&) -> Result<Taken> {
-            auto read = take(file);
+        [file, take = services->readPhoto,
+         keep = habits->photoData()](const archive::Archive&) -> Result<Taken> {
+            auto read = take(file, keep);
             if (!read) return tl::unexpected(read.error());
-            auto picture = imageOf(read->bytes);
+            auto picture = decodedPhoto(read->bytes);
             if (!picture) return tl::unexpected(picture.error());
             auto card = cardIn(*picture);
             return Taken{std::move(*read), std::move(*picture), std::move(card)};

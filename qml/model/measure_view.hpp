@@ -5,6 +5,7 @@
 #include "archive/series.hpp"
 #include "measure/find.hpp"
 #include "model/background.hpp"
+#include "model/habits.hpp"
 #include "model/round_view.hpp"
 #include "model/services.hpp"
 
@@ -47,7 +48,8 @@ class MeasureView : public QObject {
     /// Both photos have a card: compared at one scale.
     Q_PROPERTY(bool sameScale READ sameScale NOTIFY changed)
 public:
-    MeasureView(const Services& services, Background& background, Report report, QObject* parent);
+    MeasureView(const Services& services, const Habits& habits, Background& background, Report report,
+                QObject* parent);
 
     void setRound(RoundView* round);
 
@@ -131,6 +133,7 @@ private:
     [[nodiscard]] const airframe::Limit* limit() const;
 
     const Services* services;
+    const Habits* habits;
     Background* background;
     Report report;
     RoundView* round = nullptr;

@@ -20,11 +20,11 @@ std::string wordsOf(const QString& words) {
 
 } // namespace
 
-RoundView::RoundView(const Services& handedIn, Report whereTo,
+RoundView::RoundView(const Services& handedIn, const Habits& its, Report whereTo,
                      std::unique_ptr<const airframe::Airframe> description, archive::OpenRound openRound,
                      QObject* parent)
-    : QObject(parent), services(&handedIn), report(std::move(whereTo)), written(std::move(description)),
-      round(std::move(openRound)),
+    : QObject(parent), services(&handedIn), habits(&its), photosAhead(handedIn), report(std::move(whereTo)),
+      written(std::move(description)), round(std::move(openRound)),
       airframe(std::make_unique<airframe::Airframe>(airframeShown(services->archive, *written))),
       figureModel(new FigureModel(*airframe, state().opened.walk, this)) {
     if (auto found = LastTime::before(services->archive, *airframe, state()))
@@ -97,6 +97,13 @@ bool RoundView::settleSound(const QString& value, const QString& unit, bool rene
     return settle(std::move(what), pictures);
 }
 
+void RoundView::expectPhotos(const QVariantList& photos) {
+    QList<QUrl> urls;
+    for (const QVariant& url : photos)
+        urls << url.toUrl();
+    photosAhead.expect(urls, habits->photoData());
+}
+
 bool RoundView::settleFinding(const QString& words, bool grounds, const QVariantList& photos,
                               const QString& value, const QString& unit, bool renewed) {
     round::Settled what;
@@ -106,7 +113,7 @@ bool RoundView::settleFinding(const QString& words, bool grounds, const QVariant
     std::vector<archive::PhotoBytes> pictures;
     takeMeasured(what, value, unit, renewed, pictures);
     for (const QVariant& url : photos) {
-        auto picture = services->readPhoto(url.toUrl());
+        auto picture = photosAhead.read(url.toUrl(), habits->photoData());
         if (!picture) return committed(tl::unexpected(picture.error()));
         what.photos.push_back(picture->photo);
         pictures.push_back(std::move(*picture));

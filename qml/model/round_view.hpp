@@ -6,7 +6,9 @@
 #include "model/card.hpp"
 #include "model/carried.hpp"
 #include "model/figure_model.hpp"
+#include "model/habits.hpp"
 #include "model/last_time.hpp"
+#include "model/photos_ahead.hpp"
 #include "model/round_models.hpp"
 #include "model/services.hpp"
 #include "record/key.hpp"
@@ -143,9 +145,9 @@ class RoundView : public QObject {
     /// {id, name, outcome, outcomeText}: every settled point, in listed order: what can be re-opened.
     Q_PROPERTY(QVariantList settledPoints READ settledPoints NOTIFY progressChanged)
 public:
-    /// Holds the round and its airframe; the services must outlive it.
-    RoundView(const Services& services, Report report, std::unique_ptr<const airframe::Airframe> airframe,
-              archive::OpenRound round, QObject* parent);
+    /// Holds the round and its airframe; the services and habits must outlive it.
+    RoundView(const Services& services, const Habits& habits, Report report,
+              std::unique_ptr<const airframe::Airframe> airframe, archive::OpenRound round, QObject* parent);
 
     // Touches. Each is committed when it returns true; on false nothing has changed and App.problem says why.
     /// Card "go": I am there.
@@ -155,6 +157,8 @@ public:
     /// `unit`: one of `units`; "": the limit's. `renewed`: the part was, since its last value. What was kept
     /// of photos for the point goes with it.
     Q_INVOKABLE bool settleSound(const QString& value = {}, const QString& unit = {}, bool renewed = false);
+    /// Begins to read the photos that a finding has so far, beside what the screen does.
+    Q_INVOKABLE void expectPhotos(const QVariantList& photos);
     /// `photos`: file URLs, as a script's array or a list.
     Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QVariantList& photos,
                                    const QString& value = {}, const QString& unit = {}, bool renewed = false);
@@ -335,6 +339,8 @@ private:
     [[nodiscard]] const airframe::Limit* limit() const;
 
     const Services* services;
+    const Habits* habits;
+    PhotosAhead photosAhead;
     Report report;
     std::unique_ptr<const airframe::Airframe> written; ///< what is recorded; the round's
     archive::OpenRound round;

@@ -26,6 +26,12 @@ enum class Haptic {
     lookUp,  ///< something came that wants reading: somebody who follows asks
 };
 
+/// What a photo that is taken in keeps besides its picture.
+enum class PhotoData {
+    time,    ///< when it was taken, as far as the camera knew
+    asTaken, ///< all that the camera wrote: place, device, thumbnail
+};
+
 /// The archive and the settings must outlive whatever holds these.
 struct Services {
     archive::Archive& archive;
@@ -33,7 +39,8 @@ struct Services {
     std::function<LocalInstant()> now;
     std::function<std::optional<round::Position>()>
         position; ///< the last known place; empty function: no positioning
-    std::function<Result<archive::PhotoBytes>(const QUrl&)> readPhoto;
+    /// Takes 50 to 500 ms of a large photo; called on any thread.
+    std::function<Result<archive::PhotoBytes>(const QUrl&, PhotoData)> readPhoto;
     std::filesystem::path keys; ///< folder of the signing keys
     record::DrawPages draw;
     /// Opens the walker's end of a live watch, certified by this person's key. Empty function: no network.

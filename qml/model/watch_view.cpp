@@ -1,6 +1,8 @@
 #include "model/watch_view.hpp"
 
 #include "archive/import.hpp"
+#include "model/photos.hpp"
+#include "model/pictures.hpp"
 #include "model/qr.hpp"
 #include "model/said.hpp"
 #include "model/shown_airframe.hpp"
@@ -256,15 +258,15 @@ bool WatchView::join(const QString& code) {
 QString WatchView::codeIn(const QVariant& picture) const {
     if (picture.canConvert<QImage>() && !picture.value<QImage>().isNull())
         return readQr(picture.value<QImage>());
-    const auto photo = services->readPhoto(picture.toUrl());
-    if (!photo) {
-        report(photo.error());
+    const auto image =
+        services->readPhoto(picture.toUrl(), PhotoData::asTaken).and_then([](const auto& photo) {
+            return decodedPhoto(photo.bytes, {storedSide, storedSide}, Doubt::refused);
+        });
+    if (!image) {
+        report(image.error());
         return {};
     }
-    QImage image;
-    image.loadFromData(reinterpret_cast<const uchar*>(photo->bytes.data()),
-                       static_cast<int>(photo->bytes.size()));
-    return readQr(image);
+    return readQr(*image);
 }
 
 bool WatchView::joinKnown(const QString& id) {

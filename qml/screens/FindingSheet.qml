@@ -43,6 +43,7 @@ Sheet {
         text: qsTr("Keep the finding")
         onClicked: sheet.keep()
     }
+    onPhotosChanged: round.expectPhotos(Array.from(photos))
     Component.onCompleted: if (camera)
         source.startCamera()
 

@@ -91,6 +91,13 @@ Sheet {
         about: sheet.app.hands.voiceText
         onAsked: on => sheet.habits.aloud = on
     }
+    Switch {
+        objectName: "habitPhotos"
+        on: sheet.habits.photosAsTaken
+        text: qsTr("Photos keep all that the camera wrote")
+        about: qsTr("The place and the device go into the record, too, for all who read it. Otherwise only the time does.")
+        onAsked: on => sheet.habits.photosAsTaken = on
+    }
     Label {
         width: parent.width
         topPadding: 8

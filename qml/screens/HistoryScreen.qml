@@ -111,14 +111,17 @@ Page {
                 strong: index === 0
             }
         }
-        Flow {
+        Grid {
+            id: ways
             width: parent.width
+            columns: Math.max(1, Math.floor(width / (Theme.mm(38) * Theme.scale)))
             spacing: Theme.gap
             Repeater {
                 model: screen.trend.ways
                 Choice {
                     required property var modelData
                     objectName: "trendOver." + modelData.id
+                    width: (ways.width - (ways.columns - 1) * ways.spacing) / ways.columns
                     text: modelData.name
                     chosen: screen.trend.over === modelData.id
                     onClicked: screen.trend.follow(modelData.id)

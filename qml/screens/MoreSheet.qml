@@ -45,7 +45,7 @@ Sheet {
         objectName: "habitsKey"
         width: parent.width
         text: qsTr("How you are asked")
-        about: qsTr("Keys, portions, reading aloud; what an interruption asks for again")
+        about: qsTr("Keys, portions, reading aloud, photos; what an interruption asks for again")
         onClicked: sheet.sheetAsked("HabitsSheet.qml", {})
     }
     FollowKey {

@@ -52,6 +52,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool link(const QString& workFolder);
 /// Finding an ID-1 card in so many invented photos.
 [[nodiscard]] bool card(std::size_t photos);
+/// Taking in photos: figures, no limits.
+void photo();
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);
 /// The rival of `start`: a Qt Quick window with nothing in it, gone after its first frame.
 [[nodiscard]] int emptyWindow(int argc, char** argv);

@@ -2,7 +2,8 @@
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
 // `--trend`: a line through 10,000 values;
 // `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
-// that is followed; `--card [COUNT]`: an ID-1 card found in invented photos.
+// that is followed; `--card [COUNT]`: an ID-1 card found in invented photos;
+// `--photo`: photos taken in.
 #include "bench.hpp"
 
 #include <QGuiApplication>
@@ -24,7 +25,8 @@ int main(int argc, char** argv) {
                   "ambit-bench --trend            a line through 10,000 values\n"
                   "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
                   "ambit-bench --link             a walk that is followed, by one and by fifty\n"
-                  "ambit-bench --card [COUNT]     an ID-1 card found in so many invented photos");
+                  "ambit-bench --card [COUNT]     an ID-1 card found in so many invented photos\n"
+                  "ambit-bench --photo            photos taken in");
         return 0;
     }
     if (argc > 1 && std::strcmp(argv[1], "--plan") == 0) return plan() ? 0 : 1;
@@ -36,6 +38,10 @@ int main(int argc, char** argv) {
         return card(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1000) ? 0 : 1;
 
     const QGuiApplication application(argc, argv);
+    if (argc > 1 && std::strcmp(argv[1], "--photo") == 0) {
+        photo();
+        return 0;
+    }
     const QTemporaryDir work(QDir::currentPath() + QStringLiteral("/ambit-bench-XXXXXX"));
     if (!work.isValid()) {
         std::fprintf(stderr, "ambit-bench: no folder can be made here\n");

@@ -1,5 +1,6 @@
 // The pages of a record: same bytes, embedded typefaces, placeholders as promised, nothing beyond the
 // margins, nothing that a hostile photo breaks.
+#include "../photo/made.hpp"
 #include "base/hash.hpp"
 #include "file/deferral.hpp"
 #include "paper/fonts.hpp"
@@ -180,6 +181,30 @@ private slots:
         const QString text = textOf(drawn->pages.pdf);
         if (text.isEmpty()) QSKIP("no pdftotext");
         QVERIFY(text.contains("This photo can"));
+    }
+
+    /// A PNG of 70 kB whose texts unfold to 70 MB took half a gigabyte.
+    void textsInAPngAreNotUnfolded() {
+        const auto peak = [] {
+            QFile status(QStringLiteral("/proc/self/status"));
+            if (!status.open(QIODevice::ReadOnly)) return 0;
+            for (const QByteArray& line : status.readAll().split('\n'))
+                if (line.startsWith("VmHWM:")) return line.mid(6).simplified().split(' ')[0].toInt();
+            return 0;
+        };
+        using namespace std::string_literals;
+        const std::string packed = qCompress(QByteArray(7'000'000, 'x'), 9).mid(4).toStdString();
+        std::string png = test::image(40, 30, 2, "png");
+        std::string texts;
+        for (int i = 0; i < 10; ++i)
+            texts += test::chunk("zTXt", std::to_string(i) + "\0\0"s + packed);
+        png.insert(png.find("IDAT") - 4, texts);
+        std::map<std::string, std::string> photos;
+        const auto photo = photoOf(png, photos);
+        paper::Pictures pictures(photos);
+        const int before = peak();
+        QVERIFY(pictures.of(photo).fault.isEmpty());
+        QVERIFY2(peak() - before < 50'000, qPrintable(QString::number(peak() - before)));
     }
 
     void aPhotoWithOtherBytesIsNotShown() {

@@ -227,6 +227,10 @@ ScreenCase {
         verify(!Stage.app.habits.keys);
         touch("portionFewer");
         compare(Stage.app.habits.portionSize, 4);
+        verify(!Stage.app.habits.photosAsTaken);
+        touch("habitPhotos");
+        verify(Stage.app.habits.photosAsTaken);
+        touch("habitPhotos");
         touch("habitBack.stand");
         compare(Stage.app.habits.backText, "the stand again");
         touch("habitsClose");

@@ -415,7 +415,8 @@ private slots:
         found.words = "A crack, 4 mm, at the rivet.";
         found.severity = round::Severity::grounds;
         const auto photo = view::readPhoto(
-            QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + anyPhoto()));
+            QUrl::fromLocalFile(QStringLiteral(AMBIT_ROOT "/demo-aircraft/helicopter/photos/") + anyPhoto()),
+            view::PhotoData::time);
         QVERIFY(photo);
         found.photos = {photo->photo};
         walkers[4]->act(found, 20, {*photo});

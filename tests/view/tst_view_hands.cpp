@@ -399,11 +399,12 @@ private slots:
         {
             QSettings settings(file, QSettings::IniFormat);
             view::Habits habits(&settings);
-            QVERIFY(habits.keys() && habits.portions() && !habits.aloud());
+            QVERIFY(habits.keys() && habits.portions() && !habits.aloud() && !habits.photosAsTaken());
             QCOMPARE(habits.portionSize(), 5);
             QCOMPARE(habits.backText(), QStringLiteral("back 3 points"));
             habits.setKeys(false);
             habits.setAloud(true);
+            habits.setPhotosAsTaken(true);
             habits.setPortionSize(99);
             habits.setBackFrom("stand");
             habits.setBackFrom("nowhere");
@@ -412,7 +413,7 @@ private slots:
         }
         QSettings settings(file, QSettings::IniFormat);
         const view::Habits habits(&settings);
-        QVERIFY(!habits.keys() && habits.portions() && habits.aloud());
+        QVERIFY(!habits.keys() && habits.portions() && habits.aloud() && habits.photosAsTaken());
         QCOMPARE(habits.portionSize(), 9);
         QCOMPARE(habits.backFrom(), QStringLiteral("stand"));
         QCOMPARE(habits.backPoints(), 1);
