@@ -1099,229 +1099,133 @@
         <source></source>
         <translation>Hier wird ein Punkt erwartet.</translation>
     </message>
-    <message id="%1 and %2" numerus="yes">
+    <message id="%1 and %2">
         <source></source>
-        <translation>
-            <numerusform>%1 und %2</numerusform>
-            <numerusform>%1 und %2</numerusform>
-        </translation>
+        <translation>%1 und %2</translation>
     </message>
-    <message id="%1, %2 and %3 more" numerus="yes">
+    <message id="%1, %2 and %3 more">
         <source></source>
-        <translation>
-            <numerusform>%1, %2 und noch %3</numerusform>
-            <numerusform>%1, %2 und noch %3</numerusform>
-        </translation>
+        <translation>%1, %2 und noch %3</translation>
     </message>
-    <message id="%1 can't be settled now" numerus="yes">
+    <message id="%1 can't be settled now">
         <source></source>
-        <translation>
-            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
-            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
-        </translation>
+        <translation>%1: jetzt nicht zu erledigen</translation>
     </message>
-    <message id="%1 is added" numerus="yes">
+    <message id="%1 is added">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt hinzu</numerusform>
-            <numerusform>%1 kommt hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt hinzu</translation>
     </message>
-    <message id="%1 are added" numerus="yes">
+    <message id="%1 are added">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen hinzu</numerusform>
-            <numerusform>%1 kommen hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen hinzu</translation>
     </message>
-    <message id="%1 can be settled again" numerus="yes">
+    <message id="%1 can be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1: wieder zu erledigen</numerusform>
-            <numerusform>%1: wieder zu erledigen</numerusform>
-        </translation>
+        <translation>%1: wieder zu erledigen</translation>
     </message>
-    <message id="%1 is now settled here" numerus="yes">
+    <message id="%1 is now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 wird jetzt hier erledigt</numerusform>
-            <numerusform>%1 wird jetzt hier erledigt</numerusform>
-        </translation>
+        <translation>%1 wird jetzt hier erledigt</translation>
     </message>
-    <message id="%1 are now settled here" numerus="yes">
+    <message id="%1 are now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 werden jetzt hier erledigt</numerusform>
-            <numerusform>%1 werden jetzt hier erledigt</numerusform>
-        </translation>
+        <translation>%1 werden jetzt hier erledigt</translation>
     </message>
-    <message id="%1 is now settled from %2" numerus="yes">
+    <message id="%1 is now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
-            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
-        </translation>
+        <translation>%1 wird jetzt von %2 aus erledigt</translation>
     </message>
-    <message id="%1 are now settled from %2" numerus="yes">
+    <message id="%1 are now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
-            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
-        </translation>
+        <translation>%1 werden jetzt von %2 aus erledigt</translation>
     </message>
-    <message id="%1 is left out" numerus="yes">
+    <message id="%1 is left out">
         <source></source>
-        <translation>
-            <numerusform>%1 entfällt</numerusform>
-            <numerusform>%1 entfällt</numerusform>
-        </translation>
+        <translation>%1 entfällt</translation>
     </message>
-    <message id="%1 are left out" numerus="yes">
+    <message id="%1 are left out">
         <source></source>
-        <translation>
-            <numerusform>%1 entfallen</numerusform>
-            <numerusform>%1 entfallen</numerusform>
-        </translation>
+        <translation>%1 entfallen</translation>
     </message>
-    <message id="%1 now comes first" numerus="yes">
+    <message id="%1 now comes first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt jetzt zuerst</numerusform>
-            <numerusform>%1 kommt jetzt zuerst</numerusform>
-        </translation>
+        <translation>%1 kommt jetzt zuerst</translation>
     </message>
-    <message id="%1 now come first" numerus="yes">
+    <message id="%1 now come first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen jetzt zuerst</numerusform>
-            <numerusform>%1 kommen jetzt zuerst</numerusform>
-        </translation>
+        <translation>%1 kommen jetzt zuerst</translation>
     </message>
-    <message id="%1 now comes after %2" numerus="yes">
+    <message id="%1 now comes after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt jetzt nach %2</numerusform>
-            <numerusform>%1 kommt jetzt nach %2</numerusform>
-        </translation>
+        <translation>%1 kommt jetzt nach %2</translation>
     </message>
-    <message id="%1 now come after %2" numerus="yes">
+    <message id="%1 now come after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen jetzt nach %2</numerusform>
-            <numerusform>%1 kommen jetzt nach %2</numerusform>
-        </translation>
+        <translation>%1 kommen jetzt nach %2</translation>
     </message>
-    <message id="%1 is added first" numerus="yes">
+    <message id="%1 is added first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt als Erstes hinzu</numerusform>
-            <numerusform>%1 kommt als Erstes hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt als Erstes hinzu</translation>
     </message>
-    <message id="%1 are added first" numerus="yes">
+    <message id="%1 are added first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen als Erstes hinzu</numerusform>
-            <numerusform>%1 kommen als Erstes hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen als Erstes hinzu</translation>
     </message>
-    <message id="%1 is added after %2" numerus="yes">
+    <message id="%1 is added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt nach %2 hinzu</numerusform>
-            <numerusform>%1 kommt nach %2 hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt nach %2 hinzu</translation>
     </message>
-    <message id="%1 are added after %2" numerus="yes">
+    <message id="%1 are added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen nach %2 hinzu</numerusform>
-            <numerusform>%1 kommen nach %2 hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen nach %2 hinzu</translation>
     </message>
-    <message id="The round goes on at %1" numerus="yes">
+    <message id="The round goes on at %1">
         <source></source>
-        <translation>
-            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
-            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
-        </translation>
+        <translation>Der Rundgang geht bei %1 weiter</translation>
     </message>
-    <message id="%1 was reached out of turn" numerus="yes">
+    <message id="%1 was reached out of turn">
         <source></source>
-        <translation>
-            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
-            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
-        </translation>
+        <translation>%1 wurde außer der Reihe erreicht</translation>
     </message>
-    <message id="%1 is to be settled again" numerus="yes">
+    <message id="%1 is to be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
-            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
-        </translation>
+        <translation>%1 ist noch einmal zu erledigen</translation>
     </message>
-    <message id="Asked by %1: look again at %2" numerus="yes">
+    <message id="Asked by %1: look again at %2">
         <source></source>
-        <translation>
-            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
-            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
-        </translation>
+        <translation>Bitte von %1: %2 noch einmal ansehen</translation>
     </message>
-    <message id="The second look at %1 is declined" numerus="yes">
+    <message id="The second look at %1 is declined">
         <source></source>
-        <translation>
-            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
-            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
-        </translation>
+        <translation>Der zweite Blick auf %1 ist abgelehnt</translation>
     </message>
-    <message id="%1 is sound" numerus="yes">
+    <message id="%1 is sound">
         <source></source>
-        <translation>
-            <numerusform>%1 ist in Ordnung</numerusform>
-            <numerusform>%1 ist in Ordnung</numerusform>
-        </translation>
+        <translation>%1 ist in Ordnung</translation>
     </message>
-    <message id="%1 is a finding" numerus="yes">
+    <message id="%1 is a finding">
         <source></source>
-        <translation>
-            <numerusform>%1 ist ein Befund</numerusform>
-            <numerusform>%1 ist ein Befund</numerusform>
-        </translation>
+        <translation>%1 ist ein Befund</translation>
     </message>
-    <message id="%1 is not inspected" numerus="yes">
+    <message id="%1 is not inspected">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht geprüft</numerusform>
-            <numerusform>%1 ist nicht geprüft</numerusform>
-        </translation>
+        <translation>%1 ist nicht geprüft</translation>
     </message>
-    <message id="%1 can't be used" numerus="yes">
+    <message id="%1 can't be used">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht nutzbar</numerusform>
-            <numerusform>%1 ist nicht nutzbar</numerusform>
-        </translation>
+        <translation>%1 ist nicht nutzbar</translation>
     </message>
-    <message id="%1 can be used again" numerus="yes">
+    <message id="%1 can be used again">
         <source></source>
-        <translation>
-            <numerusform>%1 ist wieder nutzbar</numerusform>
-            <numerusform>%1 ist wieder nutzbar</numerusform>
-        </translation>
+        <translation>%1 ist wieder nutzbar</translation>
     </message>
-    <message id="%1 is in the way" numerus="yes">
+    <message id="%1 is in the way">
         <source></source>
-        <translation>
-            <numerusform>%1 ist im Weg</numerusform>
-            <numerusform>%1 ist im Weg</numerusform>
-        </translation>
+        <translation>%1 ist im Weg</translation>
     </message>
-    <message id="%1 isn't in the way any more" numerus="yes">
+    <message id="%1 isn't in the way any more">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht mehr im Weg</numerusform>
-            <numerusform>%1 ist nicht mehr im Weg</numerusform>
-        </translation>
+        <translation>%1 ist nicht mehr im Weg</translation>
     </message>
     <message id="The light is low">
         <source></source>
@@ -1347,26 +1251,17 @@
         <source></source>
         <translation>Der Flug geht nicht ins Dunkle</translation>
     </message>
-    <message id="%1: %2" numerus="yes">
+    <message id="%1: %2">
         <source></source>
-        <translation>
-            <numerusform>%1: %2</numerusform>
-            <numerusform>%1: %2</numerusform>
-        </translation>
+        <translation>%1: %2</translation>
     </message>
-    <message id="%1. %2" numerus="yes">
+    <message id="%1. %2">
         <source></source>
-        <translation>
-            <numerusform>%1. %2</numerusform>
-            <numerusform>%1. %2</numerusform>
-        </translation>
+        <translation>%1. %2</translation>
     </message>
-    <message id="%1, and %2 more." numerus="yes">
+    <message id="%1, and %2 more.">
         <source></source>
-        <translation>
-            <numerusform>%1, und noch %2.</numerusform>
-            <numerusform>%1, und noch %2.</numerusform>
-        </translation>
+        <translation>%1, und noch %2.</translation>
     </message>
     <message id="The airframe has no such zone.">
         <source></source>
@@ -1379,12 +1274,9 @@
             <numerusform>Bei %1 ist nichts mehr zu erledigen.</numerusform>
         </translation>
     </message>
-    <message id="%1 is wanted next" numerus="yes">
+    <message id="%1 is wanted next">
         <source></source>
-        <translation>
-            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
-            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
-        </translation>
+        <translation>%1 ist als Nächstes gewünscht</translation>
     </message>
     <message id="%1 or %2" numerus="yes">
         <source></source>

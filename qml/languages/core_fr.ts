@@ -1095,229 +1095,133 @@
         <source></source>
         <translation>Un point est attendu ici.</translation>
     </message>
-    <message id="%1 and %2" numerus="yes">
+    <message id="%1 and %2">
         <source></source>
-        <translation>
-            <numerusform>%1 et %2</numerusform>
-            <numerusform>%1 et %2</numerusform>
-        </translation>
+        <translation>%1 et %2</translation>
     </message>
-    <message id="%1, %2 and %3 more" numerus="yes">
+    <message id="%1, %2 and %3 more">
         <source></source>
-        <translation>
-            <numerusform>%1, %2 et %3 de plus</numerusform>
-            <numerusform>%1, %2 et %3 de plus</numerusform>
-        </translation>
+        <translation>%1, %2 et %3 de plus</translation>
     </message>
-    <message id="%1 can't be settled now" numerus="yes">
+    <message id="%1 can't be settled now">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: impossible à traiter maintenant</numerusform>
-            <numerusform>%1&#x202f;: impossible à traiter maintenant</numerusform>
-        </translation>
+        <translation>%1&#x202f;: impossible à traiter maintenant</translation>
     </message>
-    <message id="%1 is added" numerus="yes">
+    <message id="%1 is added">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté</numerusform>
-            <numerusform>%1 est ajouté</numerusform>
-        </translation>
+        <translation>%1 est ajouté</translation>
     </message>
-    <message id="%1 are added" numerus="yes">
+    <message id="%1 are added">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés</numerusform>
-            <numerusform>%1 sont ajoutés</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés</translation>
     </message>
-    <message id="%1 can be settled again" numerus="yes">
+    <message id="%1 can be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: de nouveau possible à traiter</numerusform>
-            <numerusform>%1&#x202f;: de nouveau possible à traiter</numerusform>
-        </translation>
+        <translation>%1&#x202f;: de nouveau possible à traiter</translation>
     </message>
-    <message id="%1 is now settled here" numerus="yes">
+    <message id="%1 is now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 est maintenant traité d’ici</numerusform>
-            <numerusform>%1 est maintenant traité d’ici</numerusform>
-        </translation>
+        <translation>%1 est maintenant traité d’ici</translation>
     </message>
-    <message id="%1 are now settled here" numerus="yes">
+    <message id="%1 are now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 sont maintenant traités d’ici</numerusform>
-            <numerusform>%1 sont maintenant traités d’ici</numerusform>
-        </translation>
+        <translation>%1 sont maintenant traités d’ici</translation>
     </message>
-    <message id="%1 is now settled from %2" numerus="yes">
+    <message id="%1 is now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 est maintenant traité depuis %2</numerusform>
-            <numerusform>%1 est maintenant traité depuis %2</numerusform>
-        </translation>
+        <translation>%1 est maintenant traité depuis %2</translation>
     </message>
-    <message id="%1 are now settled from %2" numerus="yes">
+    <message id="%1 are now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 sont maintenant traités depuis %2</numerusform>
-            <numerusform>%1 sont maintenant traités depuis %2</numerusform>
-        </translation>
+        <translation>%1 sont maintenant traités depuis %2</translation>
     </message>
-    <message id="%1 is left out" numerus="yes">
+    <message id="%1 is left out">
         <source></source>
-        <translation>
-            <numerusform>%1 est omis</numerusform>
-            <numerusform>%1 est omis</numerusform>
-        </translation>
+        <translation>%1 est omis</translation>
     </message>
-    <message id="%1 are left out" numerus="yes">
+    <message id="%1 are left out">
         <source></source>
-        <translation>
-            <numerusform>%1 sont omis</numerusform>
-            <numerusform>%1 sont omis</numerusform>
-        </translation>
+        <translation>%1 sont omis</translation>
     </message>
-    <message id="%1 now comes first" numerus="yes">
+    <message id="%1 now comes first">
         <source></source>
-        <translation>
-            <numerusform>%1 vient maintenant en premier</numerusform>
-            <numerusform>%1 vient maintenant en premier</numerusform>
-        </translation>
+        <translation>%1 vient maintenant en premier</translation>
     </message>
-    <message id="%1 now come first" numerus="yes">
+    <message id="%1 now come first">
         <source></source>
-        <translation>
-            <numerusform>%1 viennent maintenant en premier</numerusform>
-            <numerusform>%1 viennent maintenant en premier</numerusform>
-        </translation>
+        <translation>%1 viennent maintenant en premier</translation>
     </message>
-    <message id="%1 now comes after %2" numerus="yes">
+    <message id="%1 now comes after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 vient maintenant après %2</numerusform>
-            <numerusform>%1 vient maintenant après %2</numerusform>
-        </translation>
+        <translation>%1 vient maintenant après %2</translation>
     </message>
-    <message id="%1 now come after %2" numerus="yes">
+    <message id="%1 now come after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 viennent maintenant après %2</numerusform>
-            <numerusform>%1 viennent maintenant après %2</numerusform>
-        </translation>
+        <translation>%1 viennent maintenant après %2</translation>
     </message>
-    <message id="%1 is added first" numerus="yes">
+    <message id="%1 is added first">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté en premier</numerusform>
-            <numerusform>%1 est ajouté en premier</numerusform>
-        </translation>
+        <translation>%1 est ajouté en premier</translation>
     </message>
-    <message id="%1 are added first" numerus="yes">
+    <message id="%1 are added first">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés en premier</numerusform>
-            <numerusform>%1 sont ajoutés en premier</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés en premier</translation>
     </message>
-    <message id="%1 is added after %2" numerus="yes">
+    <message id="%1 is added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté après %2</numerusform>
-            <numerusform>%1 est ajouté après %2</numerusform>
-        </translation>
+        <translation>%1 est ajouté après %2</translation>
     </message>
-    <message id="%1 are added after %2" numerus="yes">
+    <message id="%1 are added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés après %2</numerusform>
-            <numerusform>%1 sont ajoutés après %2</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés après %2</translation>
     </message>
-    <message id="The round goes on at %1" numerus="yes">
+    <message id="The round goes on at %1">
         <source></source>
-        <translation>
-            <numerusform>La visite reprend à %1</numerusform>
-            <numerusform>La visite reprend à %1</numerusform>
-        </translation>
+        <translation>La visite reprend à %1</translation>
     </message>
-    <message id="%1 was reached out of turn" numerus="yes">
+    <message id="%1 was reached out of turn">
         <source></source>
-        <translation>
-            <numerusform>%1 a été atteint hors de l’ordre</numerusform>
-            <numerusform>%1 a été atteint hors de l’ordre</numerusform>
-        </translation>
+        <translation>%1 a été atteint hors de l’ordre</translation>
     </message>
-    <message id="%1 is to be settled again" numerus="yes">
+    <message id="%1 is to be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1 est à refaire</numerusform>
-            <numerusform>%1 est à refaire</numerusform>
-        </translation>
+        <translation>%1 est à refaire</translation>
     </message>
-    <message id="Asked by %1: look again at %2" numerus="yes">
+    <message id="Asked by %1: look again at %2">
         <source></source>
-        <translation>
-            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
-            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
-        </translation>
+        <translation>Demandé par %1&#x202f;: revoir %2</translation>
     </message>
-    <message id="The second look at %1 is declined" numerus="yes">
+    <message id="The second look at %1 is declined">
         <source></source>
-        <translation>
-            <numerusform>Le second regard sur %1 est refusé</numerusform>
-            <numerusform>Le second regard sur %1 est refusé</numerusform>
-        </translation>
+        <translation>Le second regard sur %1 est refusé</translation>
     </message>
-    <message id="%1 is sound" numerus="yes">
+    <message id="%1 is sound">
         <source></source>
-        <translation>
-            <numerusform>%1 est conforme</numerusform>
-            <numerusform>%1 est conforme</numerusform>
-        </translation>
+        <translation>%1 est conforme</translation>
     </message>
-    <message id="%1 is a finding" numerus="yes">
+    <message id="%1 is a finding">
         <source></source>
-        <translation>
-            <numerusform>%1 est un constat</numerusform>
-            <numerusform>%1 est un constat</numerusform>
-        </translation>
+        <translation>%1 est un constat</translation>
     </message>
-    <message id="%1 is not inspected" numerus="yes">
+    <message id="%1 is not inspected">
         <source></source>
-        <translation>
-            <numerusform>%1 n’est pas inspecté</numerusform>
-            <numerusform>%1 n’est pas inspecté</numerusform>
-        </translation>
+        <translation>%1 n’est pas inspecté</translation>
     </message>
-    <message id="%1 can't be used" numerus="yes">
+    <message id="%1 can't be used">
         <source></source>
-        <translation>
-            <numerusform>%1 est inutilisable</numerusform>
-            <numerusform>%1 est inutilisable</numerusform>
-        </translation>
+        <translation>%1 est inutilisable</translation>
     </message>
-    <message id="%1 can be used again" numerus="yes">
+    <message id="%1 can be used again">
         <source></source>
-        <translation>
-            <numerusform>%1 est de nouveau utilisable</numerusform>
-            <numerusform>%1 est de nouveau utilisable</numerusform>
-        </translation>
+        <translation>%1 est de nouveau utilisable</translation>
     </message>
-    <message id="%1 is in the way" numerus="yes">
+    <message id="%1 is in the way">
         <source></source>
-        <translation>
-            <numerusform>%1 fait obstacle</numerusform>
-            <numerusform>%1 fait obstacle</numerusform>
-        </translation>
+        <translation>%1 fait obstacle</translation>
     </message>
-    <message id="%1 isn't in the way any more" numerus="yes">
+    <message id="%1 isn't in the way any more">
         <source></source>
-        <translation>
-            <numerusform>%1 ne fait plus obstacle</numerusform>
-            <numerusform>%1 ne fait plus obstacle</numerusform>
-        </translation>
+        <translation>%1 ne fait plus obstacle</translation>
     </message>
     <message id="The light is low">
         <source></source>
@@ -1343,26 +1247,17 @@
         <source></source>
         <translation>Le vol n’entre pas dans la nuit</translation>
     </message>
-    <message id="%1: %2" numerus="yes">
+    <message id="%1: %2">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: %2</numerusform>
-            <numerusform>%1&#x202f;: %2</numerusform>
-        </translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
-    <message id="%1. %2" numerus="yes">
+    <message id="%1. %2">
         <source></source>
-        <translation>
-            <numerusform>%1. %2</numerusform>
-            <numerusform>%1. %2</numerusform>
-        </translation>
+        <translation>%1. %2</translation>
     </message>
-    <message id="%1, and %2 more." numerus="yes">
+    <message id="%1, and %2 more.">
         <source></source>
-        <translation>
-            <numerusform>%1, et %2 de plus.</numerusform>
-            <numerusform>%1, et %2 de plus.</numerusform>
-        </translation>
+        <translation>%1, et %2 de plus.</translation>
     </message>
     <message id="The airframe has no such zone.">
         <source></source>
@@ -1375,12 +1270,9 @@
             <numerusform>Il ne reste rien à traiter à %1.</numerusform>
         </translation>
     </message>
-    <message id="%1 is wanted next" numerus="yes">
+    <message id="%1 is wanted next">
         <source></source>
-        <translation>
-            <numerusform>%1 est voulu ensuite</numerusform>
-            <numerusform>%1 est voulu ensuite</numerusform>
-        </translation>
+        <translation>%1 est voulu ensuite</translation>
     </message>
     <message id="%1 or %2" numerus="yes">
         <source></source>

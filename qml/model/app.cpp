@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/files.hpp"
+#include "model/length.hpp"
 #include "model/shown_airframe.hpp"
 #include "model/words.hpp"
 #include "round/order.hpp"
@@ -85,6 +86,7 @@ App::App(Services handedIn, QObject* parent)
       watchView(services, signingView, reporter(), this), habitsHere(services.settings, this),
       daylightHere(services, this), handsView(services, habitsHere, this),
       conditionsView(services, habitsHere, daylightHere, this) {
+    readLengthsBy(services.lengths);
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;
