@@ -1,8 +1,12 @@
 // The catalogue says everything that the screens say, and the screens change to it and back.
 #include "house.hpp"
 
+#include "airframe/read.hpp"
+#include "archive/import.hpp"
+#include "base/files.hpp"
 #include "model/language.hpp"
 #include "model/length.hpp"
+#include "model/sentence.hpp"
 #include "model/story.hpp"
 
 #include <QProcess>
@@ -96,7 +100,8 @@ const QHash<QString, QStringList> same{
     {QStringLiteral("fr"),
      {QStringLiteral("Ambit"), QStringLiteral("Conclusion"), QStringLiteral("Minutes"),
       QStringLiteral("Pause"), QStringLiteral("Photo"), QStringLiteral("Photo %1"), QStringLiteral("Photos"),
-      QStringLiteral("Second"), QStringLiteral("%1 points"), QStringLiteral("%n points")}},
+      QStringLiteral("Second"), QStringLiteral("point"), QStringLiteral("%1 points"),
+      QStringLiteral("%n points")}},
 };
 
 } // namespace
@@ -345,6 +350,53 @@ private slots:
         for (const auto& which : {QStringLiteral("planned"), QStringLiteral("listed")})
             QVERIFY2(way.value(which).toString().endsWith(QStringLiteral(" ft")),
                      qPrintable(way.value(which).toString()));
+    }
+    /// What is wrong with a file that was to be added is said in the reader's language: of everything that
+    /// can be wrong with an airframe (tests/airframe/bad.json).
+    void whatIsWrongWithAFileIsSaid_data() { eachCatalogue(); }
+    void whatIsWrongWithAFileIsSaid() {
+        QFETCH(const QString, code);
+        const auto json = [](const char* name) {
+            return Json::parse(readFile(std::string(AMBIT_ROOT "/tests/airframe/") + name).value());
+        };
+        const Json good = json("good.json");
+        const view::Language spoken(code);
+        std::size_t said = 0;
+        for (const Json& bad : json("bad.json")) {
+            const auto read = airframe::read(good.patch(bad["patch"]).dump());
+            QVERIFY(!read);
+            for (const Error& error : read.error())
+                for (const Sentence& words : {error.what, error.remedy}) {
+                    QVERIFY2(words.made() != nullptr && view::text(words) != QString::fromStdString(words),
+                             words.c_str());
+                    ++said;
+                }
+        }
+        QVERIFY2(said > 200, qPrintable(QString::number(said)));
+        for (const char* text : {"", "{", "[1", "{\"a\": 1, \"a\": 2}", "\xef\xbb\xbf{}", "\xff", "1e999"}) {
+            const auto read = parseJson(text);
+            QVERIFY(!read);
+            QVERIFY2(view::text(read.error().what) != QString::fromStdString(read.error().what), text);
+        }
+    }
+    /// The same of a record that was changed, and of an archive that can't be written.
+    void whatIsWrongWithARecordIsSaid_data() { eachCatalogue(); }
+    void whatIsWrongWithARecordIsSaid() {
+        QFETCH(const QString, code);
+        House house;
+        QVERIFY(house.wholeRound());
+        const auto all = house.archive->records(house.registration.toStdString());
+        QVERIFY(all && !all->empty());
+        const std::string record = *house.archive->recordJson(all->front().sha256);
+        const view::Language spoken(code);
+        std::string changed = record;
+        changed.replace(changed.find("Robin"), 5, "Robyn");
+        for (const std::string& bytes : {changed, record + " ", std::string("{}"), std::string("%PDF-1.7")}) {
+            const auto broken = archive::importRecord(*house.archive, bytes);
+            QVERIFY(!broken);
+            QVERIFY2(view::text(broken.error().what) != QString::fromStdString(broken.error().what),
+                     broken.error().what.c_str());
+        }
     }
     /// A page half in one language and half in another would be signed so.
     void pagesAreDrawnInEnglish_data() { eachCatalogue(); }
