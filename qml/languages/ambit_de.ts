@@ -1369,6 +1369,26 @@
         <source>The owner has said nothing of this key</source>
         <translation>Der Halter hat von diesem Schlüssel nichts gesagt</translation>
     </message>
+    <message>
+        <source>pilot</source>
+        <comment>within a sentence</comment>
+        <translation>Pilot</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <comment>within a sentence</comment>
+        <translation>Fluglehrer</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>within a sentence</comment>
+        <translation>Halter</translation>
+    </message>
+    <message>
+        <source>mechanic</source>
+        <comment>within a sentence</comment>
+        <translation>Mechaniker</translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>

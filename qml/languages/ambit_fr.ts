@@ -1369,6 +1369,26 @@
         <source>The owner has said nothing of this key</source>
         <translation>Le propriétaire n’a rien dit de cette clé</translation>
     </message>
+    <message>
+        <source>pilot</source>
+        <comment>within a sentence</comment>
+        <translation>pilote</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <comment>within a sentence</comment>
+        <translation>instructeur</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>within a sentence</comment>
+        <translation>propriétaire</translation>
+    </message>
+    <message>
+        <source>mechanic</source>
+        <comment>within a sentence</comment>
+        <translation>mécanicien</translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>

@@ -148,8 +148,9 @@ private slots:
             hostile += "a: “b” and “c”, “d” and 3 more. ";
         hostile.resize(mostRead);
         QCOMPARE(whySaid(hostile), Sentence(hostile));
-        QVERIFY(whySaid(ended(say(moved::isSound, ambit::quoted(std::string(mostRead, 'a')))).substr()).made() ==
-                nullptr);
+        QVERIFY(
+            whySaid(ended(say(moved::isSound, ambit::quoted(std::string(mostRead, 'a')))).substr()).made() ==
+            nullptr);
     }
 
     void whatTheCauseNamesIsNotToldAgain() {

@@ -4,6 +4,7 @@
 #include "airframe/read.hpp"
 #include "archive/import.hpp"
 #include "base/files.hpp"
+#include "model/file_words.hpp"
 #include "model/language.hpp"
 #include "model/length.hpp"
 #include "model/sentence.hpp"
@@ -289,6 +290,15 @@ private slots:
         house.app->setLanguage(QStringLiteral("en"));
         QCOMPARE(house.app->round()->orderText(),
                  QStringLiteral("“Wall” is in the way. The order stays as it is."));
+    }
+    /// German writes a noun large wherever it stands.
+    void aRoleStandsInASentence() {
+        file::KnownKey key;
+        key.records = 1;
+        key.signedAs = {"pilot"};
+        QCOMPARE(view::signedText(key), QStringLiteral("Signed 1 record as pilot"));
+        const view::Language german(QStringLiteral("de"));
+        QCOMPARE(view::signedText(key), QStringLiteral("Hat 1 Protokoll als Pilot unterschrieben"));
     }
     void lengthsAreAsTheDevicesCountryReadsThem() {
         using view::Grain;
