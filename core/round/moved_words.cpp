@@ -75,7 +75,7 @@ std::optional<Sentence> sentence(std::string_view text) {
     text.remove_suffix(1);
     auto words = oneOrTwo(text);
     if (!words) words = cause(text);
-    return words ? std::optional(ended(std::move(*words))) : std::nullopt;
+    return words ? std::optional(ended(*words)) : std::nullopt;
 }
 
 } // namespace
@@ -85,7 +85,7 @@ Sentence whySaid(const Sentence& why) {
     if (why.made() != nullptr || why.size() > mostRead) return why;
     auto said = sentence(why);
     if (!said) said = readBack(why, more);
-    return said ? std::move(*said) : why;
+    return said.value_or(why);
 }
 
 } // namespace ambit::round

@@ -5,6 +5,6 @@ import Ambit
 Label {
     topPadding: 8
     strong: true
-    font.pixelSize: Texts.fitting(text, width, Theme.title)
+    font.pixelSize: Theme.fitting(text, width, Theme.title)
     Accessible.role: Accessible.Heading
 }

@@ -27,7 +27,7 @@ FocusScope {
     /// Large text on a small page: the title would leave no room for what it heads, and goes with it.
     readonly property bool titleScrolls: (Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Math.max(Theme.mm(56), Theme.mm(32) * Theme.scale))) || titleBreaks
     /// Beside the keys a word of it would be broken.
-    readonly property bool titleBreaks: headKeys.width > 0 && Texts.fitting(title, columnWidth + (keysHigh ? 0 : keysWidth) - headKeys.width - Theme.gap, Theme.large) < Theme.large
+    readonly property bool titleBreaks: headKeys.width > 0 && Theme.fitting(title, columnWidth + (keysHigh ? 0 : keysWidth) - headKeys.width - Theme.gap, Theme.large) < Theme.large
 
     signal back
 
@@ -68,7 +68,7 @@ FocusScope {
                 text: page.title
                 strong: true
                 // No word of it is broken where text is large and the page narrow.
-                font.pixelSize: Texts.fitting(text, width, page.columnWidth < Theme.mm(34) * Theme.scale ? Theme.large : Theme.title)
+                font.pixelSize: Theme.fitting(text, width, page.columnWidth < Theme.mm(34) * Theme.scale ? Theme.large : Theme.title)
                 Accessible.role: Accessible.Heading
             }
             Label {

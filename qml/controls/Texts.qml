@@ -2,7 +2,6 @@ pragma Singleton
 
 // Words put together, and files as people write them (a path) and as programs do (a URL).
 import QtQuick
-import Ambit
 
 QtObject {
     /// The parts that aren't empty, in one line.
@@ -16,12 +15,6 @@ QtObject {
     }
     function joined(texts: var, between: string): string {
         return Array.from(texts).join(between);
-    }
-    /// The size at which no word of the text is broken: a bold letter of ours is 0.58 of its height wide. Where even our normal size is
-    /// too large for one, the word is broken.
-    function fitting(text: string, width: real, size: int): int {
-        const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
-        return Math.max(Math.min(size, Theme.normal), Math.min(size, Math.floor(width / (longest * 0.58))));
     }
     function findings(count: int): string {
         return count === 1 ? qsTr("1 finding") : qsTr("%1 findings").arg(count);

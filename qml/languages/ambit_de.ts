@@ -674,7 +674,7 @@
     </message>
     <message>
         <source>For an aircraft without a minimum equipment list: its questions follow</source>
-        <translation>Für ein Luftfahrzeug ohne Mindestausrüstungsliste: ihre Fragen folgen</translation>
+        <translation>Für ein Luftfahrzeug ohne Mindestausrüstungs-Liste: ihre Fragen folgen</translation>
     </message>
     <message>
         <source>Basis</source>

@@ -8,7 +8,7 @@ Label {
 
     text: kind === "paused" ? round.pausedText : round.cardTitle
     strong: true
-    font.pixelSize: Texts.fitting(text, width, Theme.huge)
+    font.pixelSize: Theme.fitting(text, width, Theme.huge)
     lineHeight: 1.05
     Accessible.role: Accessible.Heading
 }

@@ -79,7 +79,7 @@ Column {
     Label {
         width: parent.width
         visible: text !== "" && !words.brief
-        font.pixelSize: Texts.fitting(text, width, Theme.large)
+        font.pixelSize: Theme.fitting(text, width, Theme.large)
         text: {
             switch (words.kind) {
             case "settle":
