@@ -74,6 +74,14 @@ QtObject {
     function text(pixels: real): int {
         return Math.round(pixels * Math.min(2, Math.max(1, theme.scale)));
     }
+    /// The size at which no word of the text is broken: a bold letter of ours is 0.58 of its height wide. Where even our normal size is
+    /// too large for one, the word is broken. A width that isn't known yet asks for nothing.
+    function fitting(text: string, width: real, size: int): int {
+        if (width <= 0)
+            return size;
+        const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
+        return Math.min(size, Math.max(theme.normal, Math.floor(width / (longest * 0.58))));
+    }
     function nextScale() {
         theme.scale = theme.scale >= 2 ? 1 : theme.scale + 0.25;
     }

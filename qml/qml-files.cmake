@@ -51,6 +51,7 @@ set(AMBIT_QML_FILES
     screens/CameraPlace.qml
     screens/CameraSession.qml
     screens/CardKeys.qml
+    screens/CardTitle.qml
     screens/CardWords.qml
     screens/CarriedList.qml
     screens/CodeCamera.qml

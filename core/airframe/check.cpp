@@ -21,8 +21,8 @@ public:
     /// Notes a reference to nothing; says nothing where the list itself can't be read.
     void mustHave(const std::string& id, const std::string& where, Errors& errors) const {
         if (id.empty() || !known || ids.contains(id)) return;
-        errors.add(where, std::string("There is no ") + kind + ' ' + inQuotes(id) + '.',
-                   "Name one that exists, or add it.");
+        errors.add(where, say("There is no %1 %2.", say(kind), inQuotes(id)),
+                   say("Name one that exists, or add it."));
     }
     void mustHaveAll(const std::vector<std::string>& list, const std::string& at, Errors& errors) const {
         for (std::size_t i = 0; i < list.size(); ++i)
@@ -45,9 +45,9 @@ const DraftSetting* findSetting(const Draft& draft, const std::string& id) {
 /// Notes a setting or state that isn't there.
 void checkState(const Draft& draft, const std::string& setting, const std::string& state,
                 const std::string& where, Errors& errors) {
-    Ids("setting", draft.settings).mustHave(setting, where, errors);
+    Ids(pattern("setting"), draft.settings).mustHave(setting, where, errors);
     if (const DraftSetting* found = findSetting(draft, setting))
-        Ids("state", found->states).mustHave(state, where, errors);
+        Ids(pattern("state"), found->states).mustHave(state, where, errors);
 }
 
 void checkWhen(const Draft& draft, const Settings& when, const std::string& at, Errors& errors) {
@@ -57,13 +57,13 @@ void checkWhen(const Draft& draft, const Settings& when, const std::string& at, 
 }
 
 /// What one can't walk through, with its name for a sentence.
-std::vector<std::pair<std::string, Outline>> obstaclesOf(const Draft& draft) {
-    std::vector<std::pair<std::string, Outline>> obstacles;
+std::vector<std::pair<Sentence, Outline>> obstaclesOf(const Draft& draft) {
+    std::vector<std::pair<Sentence, Outline>> obstacles;
     for (const auto& [part, at] : draft.parts.items) {
-        if (part.solid) obstacles.emplace_back("the solid part " + inQuotes(part.id), part.outline);
+        if (part.solid) obstacles.emplace_back(say("the solid part %1", inQuotes(part.id)), part.outline);
     }
     for (const auto& [area, at] : draft.keepOut.items) {
-        obstacles.emplace_back("the keep-out area " + inQuotes(area.id), area.outline);
+        obstacles.emplace_back(say("the keep-out area %1", inQuotes(area.id)), area.outline);
     }
     return obstacles;
 }
@@ -81,11 +81,11 @@ public:
         for (const auto& [name, outline] : obstacles) {
             if (!isInside(place, outline)) continue;
             inside = true;
-            errors.add(where, "This place lies inside " + name + '.', "Move it to free ground.");
+            errors.add(where, say("This place lies inside %1.", name), say("Move it to free ground."));
         }
         if (inside || !walkedTo || !pockets.isWalledIn(place)) return;
-        errors.add(where, "Solid parts and keep-out areas close a ring round this place.",
-                   "Move it, or leave a way between them.");
+        errors.add(where, say("Solid parts and keep-out areas close a ring round this place."),
+                   say("Move it, or leave a way between them."));
     }
 
 private:
@@ -99,7 +99,7 @@ private:
         return corners <= mostObstacleCorners ? list : std::vector<Outline>(); // too many: noted
     }
 
-    std::vector<std::pair<std::string, Outline>> obstacles;
+    std::vector<std::pair<Sentence, Outline>> obstacles;
     Pockets pockets;
     Errors& errors;
 };
@@ -113,20 +113,21 @@ const Stand* findStand(const Draft& draft, const std::string& id) {
 
 void checkSteps(const Draft& draft, const Item<Stand>& item, Errors& errors) {
     const Stand& stand = item.value;
-    const Ids stands("stand", draft.stands);
+    const Ids stands(pattern("stand"), draft.stands);
     stands.mustHaveAll(stand.stepTo, pointerTo(item.at, "stepTo"), errors);
     stands.mustHaveAll(stand.onlyFrom, pointerTo(item.at, "onlyFrom"), errors);
     for (std::size_t i = 0; i < stand.stepTo.size(); ++i) {
         if (stand.stepTo[i].empty() || stand.stepTo[i] != stand.id) continue;
-        errors.add(pointerTo(pointerTo(item.at, "stepTo"), i), "This stand steps to itself.", "Remove it.");
+        errors.add(pointerTo(pointerTo(item.at, "stepTo"), i), say("This stand steps to itself."),
+                   say("Remove it."));
     }
     for (std::size_t i = 0; i < stand.onlyFrom.size(); ++i) {
         const Stand* from = findStand(draft, stand.onlyFrom[i]);
         if (!from || std::find(from->stepTo.begin(), from->stepTo.end(), stand.id) != from->stepTo.end())
             continue;
         errors.add(pointerTo(pointerTo(item.at, "onlyFrom"), i),
-                   "The stand " + inQuotes(from->id) + " has no step to this one.",
-                   "Add " + inQuotes(stand.id) + " to its stepTo, or take it out of here.");
+                   say("The stand %1 has no step to this one.", inQuotes(from->id)),
+                   say("Add %1 to its stepTo, or take it out of here.", inQuotes(stand.id)));
     }
 }
 
@@ -162,25 +163,27 @@ std::set<std::string> reachedStates(const DraftSetting& setting) {
 void checkChange(const Draft& draft, const DraftSetting& setting, const Item<SettingChange>& item,
                  const Expansion& expansion, Errors& errors) {
     const SettingChange& change = item.value;
-    const Ids states("state", setting.states);
+    const Ids states(pattern("state"), setting.states);
     states.mustHave(change.from, pointerTo(item.at, "from"), errors);
     states.mustHave(change.to, pointerTo(item.at, "to"), errors);
     if (!change.to.empty() && change.from == change.to) {
-        errors.add(pointerTo(item.at, "to"), "This change leads to where it starts.", "Name another state.");
+        errors.add(pointerTo(item.at, "to"), say("This change leads to where it starts."),
+                   say("Name another state."));
     }
-    Ids("stand", draft.stands).mustHaveAll(change.stands, pointerTo(item.at, "stands"), errors);
+    Ids(pattern("stand"), draft.stands).mustHaveAll(change.stands, pointerTo(item.at, "stands"), errors);
     if (draft.points.known) (void)resolveAll(expansion, change.needs, pointerTo(item.at, "needs"), errors);
 }
 
 void checkSetting(const Draft& draft, const Item<DraftSetting>& item, const Expansion& expansion,
                   Errors& errors) {
     const DraftSetting& setting = item.value;
-    Ids("state", setting.states).mustHave(setting.initial, pointerTo(item.at, "initial"), errors);
+    Ids(pattern("state"), setting.states).mustHave(setting.initial, pointerTo(item.at, "initial"), errors);
     std::set<std::pair<std::string, std::string>> seen;
     for (const auto& change : setting.changes.items) {
         checkChange(draft, setting, change, expansion, errors);
         if (seen.emplace(change.value.from, change.value.to).second) continue;
-        errors.add(change.at, "There is a change between the same two states already.", "Merge the two.");
+        errors.add(change.at, say("There is a change between the same two states already."),
+                   say("Merge the two."));
     }
 }
 
@@ -196,9 +199,8 @@ void checkReached(const Draft& draft, const Expanded& expanded, Errors& errors) 
         };
         // States and start that aren't there were noted.
         if (!isState(state) || !isState(found->initial) || reachedStates(*found).contains(state)) continue;
-        errors.add(where,
-                   "No change leads to the state " + inQuotes(state) + " of " + inQuotes(setting) + '.',
-                   "Add a change to it, or don't want it.");
+        errors.add(where, say("No change leads to the state %1 of %2.", inQuotes(state), inQuotes(setting)),
+                   say("Add a change to it, or don't want it."));
     }
 }
 
@@ -218,20 +220,20 @@ void checkOwnOpenings(const Draft& draft, const Expanded& expanded, Errors& erro
         const bool met = std::any_of(items.begin(), items.end(),
                                      [&](const auto& item) { return item.value.id == id && item.value.met; });
         if (met) {
-            errors.add(at("opens", i), "The opening " + inQuotes(id) + " is met open at the start.",
-                       "Don't open it, or take its \"met\" away.");
+            errors.add(at("opens", i), say("The opening %1 is met open at the start.", inQuotes(id)),
+                       say("Don't open it, or take its %1 away.", "\"met\""));
         }
     }
     for (std::size_t i = 0; i < point.closes.size(); ++i) {
         if (point.closes[i].empty() || !has(point.opens, point.closes[i])) continue;
-        errors.add(at("closes", i), "One point opens and closes " + inQuotes(point.closes[i]) + '.',
-                   "Make it two points, or leave the opening away.");
+        errors.add(at("closes", i), say("One point opens and closes %1.", inQuotes(point.closes[i])),
+                   say("Make it two points, or leave the opening away."));
     }
     for (std::size_t i = 0; i < point.through.size(); ++i) {
         if (point.through[i].empty() || !has(point.opens, point.through[i])) continue;
         errors.add(at("through", i),
-                   "The point looks through " + inQuotes(point.through[i]) + ", which it opens itself.",
-                   "Take it out of through.");
+                   say("The point looks through %1, which it opens itself.", inQuotes(point.through[i])),
+                   say("Take it out of through."));
     }
 }
 
@@ -252,11 +254,13 @@ bool checkWalkOpenings(const Draft& draft, const Expansion& expansion, const Ite
         }
         if (!opens || closed || !closes || id.empty()) continue;
         good = false;
-        errors.add(pointerTo(item.at, "points"),
-                   "This walk opens " + inQuotes(id) + " at " + inQuotes(opens->id) +
-                       " and doesn't close it" + (byDay ? " by day." : "."),
-                   byDay ? "Let a point close it that isn't for the night only."
-                         : "Add the point that closes it.");
+        errors.add(
+            pointerTo(item.at, "points"),
+            byDay ? say("This walk opens %1 at %2 and doesn't close it by day.", inQuotes(id),
+                        inQuotes(opens->id))
+                  : say("This walk opens %1 at %2 and doesn't close it.", inQuotes(id), inQuotes(opens->id)),
+            byDay ? say("Let a point close it that isn't for the night only.")
+                  : say("Add the point that closes it."));
     }
     return good;
 }
@@ -274,7 +278,7 @@ void checkTrends(const Draft& draft, Errors& errors) {
 
 /// The counters of one item exist, each is meant in its own unit, and nothing is said twice.
 void checkSpans(const Draft& draft, const List<Span>& spans, Errors& errors) {
-    const Ids counters("counter", draft.counters);
+    const Ids counters(pattern("counter"), draft.counters);
     std::set<std::string> seen;
     for (const auto& [span, at] : spans.items) {
         const auto* units = std::get_if<Units>(&span);
@@ -282,7 +286,7 @@ void checkSpans(const Draft& draft, const List<Span>& spans, Errors& errors) {
         const std::string counter = units ? units->counter : std::string();
         const bool given = !units || !counter.empty();
         if (given && !seen.insert(counter).second)
-            errors.add(where, "This item counts by it already.", "Keep the one that comes first.");
+            errors.add(where, say("This item counts by it already."), say("Keep the one that comes first."));
         if (!units) continue;
         counters.mustHave(counter, where, errors);
         for (const auto& item : draft.counters.items) {
@@ -290,8 +294,8 @@ void checkSpans(const Draft& draft, const List<Span>& spans, Errors& errors) {
             if (meant.id != counter || meant.unit == units->unit) continue;
             if (meant.unit.empty() || units->unit.empty()) continue; // noted
             errors.add(pointerTo(at, "unit"),
-                       "The counter " + inQuotes(counter) + " counts in " + inQuotes(meant.unit) + '.',
-                       "Give the count in that unit.");
+                       say("The counter %1 counts in %2.", inQuotes(counter), inQuotes(meant.unit)),
+                       say("Give the count in that unit."));
         }
     }
 }
@@ -305,8 +309,9 @@ void checkFigure(const Draft& draft, Errors& errors) {
     for (const auto& [name, outline] : obstaclesOf(draft))
         corners += outline.size();
     if (corners <= mostObstacleCorners) return;
-    errors.add("/figure", "Solid parts and keep-out areas have " + std::to_string(corners) + " corners.",
-               "Use at most " + std::to_string(mostObstacleCorners) + " in all.");
+    errors.add("/figure",
+               say("Solid parts and keep-out areas have %1 corners.", figure(std::to_string(corners))),
+               say("Use at most %1 in all.", figure(std::to_string(mostObstacleCorners))));
 }
 
 void checkStands(const Draft& draft, Errors& errors) {
@@ -316,8 +321,8 @@ void checkStands(const Draft& draft, Errors& errors) {
         ground.check(item.value.at, pointerTo(item.at, "at"), item.value.onlyFrom.empty());
         checkSteps(draft, item, errors);
         if (reached.contains(item.value.id)) continue;
-        errors.add(pointerTo(item.at, "onlyFrom"), "No way leads from the ground to this stand.",
-                   "Let it be reached from a stand that is reached itself, or leave onlyFrom out.");
+        errors.add(pointerTo(item.at, "onlyFrom"), say("No way leads from the ground to this stand."),
+                   say("Let it be reached from a stand that is reached itself, or leave onlyFrom out."));
     }
 }
 
@@ -336,9 +341,9 @@ void checkSettings(const Draft& draft, const Expansion& expansion, Errors& error
 }
 
 void checkPoints(const Draft& draft, const Expansion& expansion, Errors& errors) {
-    const Ids zones("zone", draft.zones);
-    const Ids stands("stand", draft.stands);
-    const Ids openings("opening", draft.openings);
+    const Ids zones(pattern("zone"), draft.zones);
+    const Ids stands(pattern("stand"), draft.stands);
+    const Ids openings(pattern("opening"), draft.openings);
     for (const auto& [point, at, wanted] : expansion.points) {
         zones.mustHave(point.zone, pointerTo(at, "zone"), errors);
         stands.mustHaveAll(point.stands, pointerTo(at, "stands"), errors);
@@ -360,8 +365,9 @@ void checkOpenings(const Draft& draft, const Expansion& expansion, Errors& error
             closed = closed || has(expanded.point.closes, opening.id);
         }
         if (opening.id.empty()) continue;
-        if (!opened) errors.add(at, "No point opens this.", "Let one open it, or say that it is met open.");
-        if (!closed) errors.add(at, "No point closes this.", "Let one close it.");
+        if (!opened)
+            errors.add(at, say("No point opens this."), say("Let one open it, or say that it is met open."));
+        if (!closed) errors.add(at, say("No point closes this."), say("Let one close it."));
     }
 }
 

@@ -16,8 +16,8 @@ public:
         const std::size_t before = lengthOf(text);
         text = fill(text, repeat.id, member.name);
         if (before <= most && lengthOf(text) > most) {
-            errors.add(where, "With the name of " + inQuotes(member.id) + " put in, this text is too long.",
-                       "Use at most " + std::to_string(most) + " characters.");
+            errors.add(where, say("With the name of %1 put in, this text is too long.", inQuotes(member.id)),
+                       say("Use at most %1 characters.", figure(std::to_string(most))));
         }
     }
     void id(std::string& id) const { id = fill(id, repeat.id, member.id); }
@@ -53,10 +53,9 @@ void repeatWhen(Expanded& expanded, const Filler& filler, const Item<RepeatMembe
         addWanted(expanded, setting, state, where);
         if (!fresh && there->second != state) {
             errors.add(where,
-                       "The point wants " + setting + " to be " + inQuotes(state) +
-                           ", and its repeat's member " + inQuotes(member.value.id) + " wants " +
-                           inQuotes(there->second) + ".",
-                       "Take one of the two away.");
+                       say("The point wants %1 to be %2, and its repeat's member %3 wants %4.", setting,
+                           inQuotes(state), inQuotes(member.value.id), inQuotes(there->second)),
+                       say("Take one of the two away."));
         }
     }
     expanded.point.when = std::move(both);
@@ -116,8 +115,8 @@ void expandOne(const Draft& draft, const Item<DraftPoint>& item, Expansion& expa
     }
     const Repeat* repeat = draft.repeatOf(*item.value.repeat);
     if (!repeat && draft.repeats.known && !item.value.repeat->empty()) {
-        errors.add(pointerTo(item.at, "repeat"), "There is no repeat " + inQuotes(*item.value.repeat) + ".",
-                   "Name one that exists, or add it.");
+        errors.add(pointerTo(item.at, "repeat"), say("There is no repeat %1.", inQuotes(*item.value.repeat)),
+                   say("Name one that exists, or add it."));
     }
     if (!repeat || repeat->over.items.empty()) {
         expansion.complete = false;
@@ -158,7 +157,8 @@ std::vector<std::string> resolve(const Expansion& expansion, const std::string& 
         if (ids.empty()) return {}; // its repeat is wrong and said so
         if (std::find(ids.begin(), ids.end(), reference) != ids.end()) return {reference};
     }
-    errors.add(where, "There is no point " + inQuotes(reference) + ".", "Name one that exists, or add it.");
+    errors.add(where, say("There is no point %1.", inQuotes(reference)),
+               say("Name one that exists, or add it."));
     return {};
 }
 
@@ -178,8 +178,8 @@ Expansion expand(const Draft& draft, Errors& errors) {
     Expansion expansion;
     if (isTooMany(draft)) {
         errors.add("/points",
-                   "There are more than " + std::to_string(mostPoints) + " points after repetition.",
-                   "Use fewer points, or repeat fewer.");
+                   say("There are more than %1 points after repetition.", figure(std::to_string(mostPoints))),
+                   say("Use fewer points, or repeat fewer."));
         expansion.complete = false;
         for (const auto& item : draft.points.items)
             expansion.ids[item.value.point.base];

@@ -45,7 +45,7 @@ bool areBracesKnown(std::string_view text, const std::string& placeholder) {
 
 } // namespace
 
-void Errors::add(std::string where, std::string what, std::string remedy, ErrorCode code) {
+void Errors::add(std::string where, Sentence what, Sentence remedy, ErrorCode code) {
     if (!known.emplace(where, what).second) return;
     list.push_back({code, std::move(what), std::move(where), std::move(remedy)});
 }
@@ -70,14 +70,13 @@ std::size_t lengthOf(std::string_view text) {
 
 Fields::Fields(const Json& value, std::string where, Errors& errors)
     : object(value.is_object() ? &value : nullptr), pointer(std::move(where)), sink(&errors) {
-    isType(value, pointer, value.is_object(), "an object");
+    isType(value, pointer, value.is_object(), pattern("an object"));
 }
 
 bool Fields::isType(const Json& value, const std::string& where, bool is, const char* wanted) {
     if (is) return true;
-    sink->add(where,
-              std::string("This is of the type ") + value.type_name() + "; here belongs " + wanted + ".",
-              std::string("Put ") + wanted + " here.");
+    sink->add(where, say("This is of the type %1; here belongs %2.", value.type_name(), say(wanted)),
+              say("Put %1 here.", say(wanted)));
     return false;
 }
 
@@ -87,7 +86,7 @@ const Json* Fields::get(const std::string& field, Presence presence) {
     const auto found = object->find(field);
     if (found != object->end()) return &*found;
     if (presence == Presence::required)
-        sink->add(at(field), "The field \"" + field + "\" is missing.", "Add it.");
+        sink->add(at(field), say("The field %1 is missing.", inQuotes(field)), say("Add it."));
     return nullptr;
 }
 
@@ -95,18 +94,18 @@ void Fields::finish() {
     if (!object) return;
     for (const auto& member : object->items()) {
         if (asked.contains(member.key())) continue;
-        sink->add(at(member.key()), "The field " + inQuotes(member.key()) + " is not known here.",
-                  "Remove it, or correct its name.");
+        sink->add(at(member.key()), say("The field %1 is not known here.", inQuotes(member.key())),
+                  say("Remove it, or correct its name."));
     }
 }
 
 std::string Fields::id(const std::string& field) {
     const Json* value = get(field);
-    if (!value || !isType(*value, at(field), value->is_string(), "an id")) return {};
+    if (!value || !isType(*value, at(field), value->is_string(), pattern("an id"))) return {};
     std::string id = clipped(value->get<std::string>());
     if (!isId(id)) {
-        sink->add(at(field), inQuotes(id) + " is not an id.",
-                  "Use 1 to 48 characters of a to z, 0 to 9 and the hyphen.");
+        sink->add(at(field), say("%1 is not an id.", inQuotes(id)),
+                  say("Use 1 to 48 characters of a to z, 0 to 9 and the hyphen."));
     }
     return id;
 }
@@ -123,33 +122,34 @@ std::string Fields::text(const std::string& field) {
 
 std::string Fields::string(const std::string& field, Presence presence) {
     const Json* value = get(field, presence);
-    if (!value || !isType(*value, at(field), value->is_string(), "a word")) return {};
+    if (!value || !isType(*value, at(field), value->is_string(), pattern("a word"))) return {};
     return stringOf(*value, at(field));
 }
 
 std::string Fields::stringOf(const Json& value, const std::string& where) {
     const auto& text = value.get_ref<const std::string&>();
     if (!text.empty() && text.size() <= mostReference) return text;
-    sink->add(where, "This word is empty or too long.", "Name what is meant.");
+    sink->add(where, say("This word is empty or too long."), say("Name what is meant."));
     return {};
 }
 
 std::string Fields::textOf(const Json& value, const std::string& where, std::size_t most, bool oneLine) {
-    if (!isType(value, where, value.is_string(), "a text")) return {};
+    if (!isType(value, where, value.is_string(), pattern("a text"))) return {};
     const auto& text = value.get_ref<const std::string&>();
     if (lengthOf(text) > most || text.find_first_not_of(" \n") == std::string::npos) {
-        sink->add(where, "This text is empty or too long.",
-                  "Use 1 to " + std::to_string(most) + " characters.");
+        sink->add(where, say("This text is empty or too long."),
+                  say("Use 1 to %1 characters.", figure(std::to_string(most))));
         return {};
     }
     if (!isPlainText(text) || (oneLine && text.find('\n') != std::string::npos)) {
-        sink->add(where, "This text holds a control character, or one that stands for none.",
-                  oneLine ? "Remove it; the text is one line." : "Remove it; only line ends are allowed.");
+        sink->add(where, say("This text holds a control character, or one that stands for none."),
+                  oneLine ? say("Remove it; the text is one line.")
+                          : say("Remove it; only line ends are allowed."));
     }
     if (!areBracesKnown(text, placeholder)) {
-        sink->add(where, "This text has a placeholder that nothing fills.",
-                  placeholder.empty() ? "Remove the braces; only a repeated point has a placeholder."
-                                      : "The only one here is {" + placeholder + "}.");
+        sink->add(where, say("This text has a placeholder that nothing fills."),
+                  placeholder.empty() ? say("Remove the braces; only a repeated point has a placeholder.")
+                                      : say("The only one here is {%1}.", placeholder));
     }
     return text;
 }
@@ -169,12 +169,12 @@ std::vector<std::string> Fields::references(const std::string& field, Presence p
     std::set<std::string> seen;
     for (const auto& [value, where] : elements(field, presence, least, mostReferences)) {
         list.emplace_back();
-        if (!isType(*value, where, value->is_string(), "an id")) continue;
+        if (!isType(*value, where, value->is_string(), pattern("an id"))) continue;
         const auto& id = value->get_ref<const std::string&>();
         if (id.empty())
-            sink->add(where, "This id is empty.", "Name what is meant.");
+            sink->add(where, say("This id is empty."), say("Name what is meant."));
         else if (!seen.insert(id).second)
-            sink->add(where, inQuotes(id) + " stands in the list already.", "Remove it.");
+            sink->add(where, say("%1 stands in the list already.", inQuotes(id)), say("Remove it."));
         else
             list.back() = id;
     }
@@ -188,10 +188,11 @@ std::optional<double> Fields::number(const std::string& field, double least, dou
 
 std::optional<double> Fields::numberOf(const Json& value, const std::string& where, double least,
                                        double most) {
-    if (!isType(value, where, value.is_number(), "a number")) return std::nullopt;
+    if (!isType(value, where, value.is_number(), pattern("a number"))) return std::nullopt;
     const double number = value.get<double>();
     if (number >= least && number <= most) return number;
-    sink->add(where, "This number is out of range.", "Use " + written(least) + " to " + written(most) + ".");
+    sink->add(where, say("This number is out of range."),
+              say("Use %1 to %2.", figure(written(least)), figure(written(most))));
     return std::nullopt;
 }
 
@@ -199,14 +200,16 @@ std::optional<int> Fields::integer(const std::string& field, int least, int most
     const auto value = number(field, least, most, presence);
     if (!value || *value == std::floor(*value))
         return value ? std::optional(static_cast<int>(*value)) : std::nullopt;
-    sink->add(at(field), "This is not a whole number.",
-              "Use a whole number from " + std::to_string(least) + " to " + std::to_string(most) + ".");
+    sink->add(at(field), say("This is not a whole number."),
+              say("Use a whole number from %1 to %2.", figure(std::to_string(least)),
+                  figure(std::to_string(most))));
     return std::nullopt;
 }
 
 bool Fields::boolean(const std::string& field, Presence presence) {
     const Json* value = get(field, presence);
-    return value && isType(*value, at(field), value->is_boolean(), "true or false") && value->get<bool>();
+    return value && isType(*value, at(field), value->is_boolean(), pattern("true or false")) &&
+           value->get<bool>();
 }
 
 Place Fields::place(const std::string& field) {
@@ -217,9 +220,10 @@ Place Fields::place(const std::string& field) {
 
 Place Fields::placeOf(const Json& value, const std::string& where) {
     constexpr double none = std::numeric_limits<double>::quiet_NaN();
-    if (!isType(value, where, value.is_array(), "a place [x, y]")) return {none, none};
+    if (!isType(value, where, value.is_array(), pattern("a place [x, y]"))) return {none, none};
     if (value.size() != 2) {
-        sink->add(where, "This place doesn't have two coordinates.", "Write it as [x, y], in metres.");
+        sink->add(where, say("This place doesn't have two coordinates."),
+                  say("Write it as [x, y], in metres."));
         return {none, none};
     }
     return {numberOf(value[0], pointerTo(where, std::size_t{0}), -farthest, farthest).value_or(none),
@@ -236,17 +240,17 @@ Outline Fields::outline(const std::string& field) {
     if (!given) return {};
     const auto fault = faultOf(outline);
     if (!fault) return outline;
-    sink->add(at(field), *fault, "Give the corners of a simple polygon in order, each once.");
+    sink->add(at(field), *fault, say("Give the corners of a simple polygon in order, each once."));
     return {};
 }
 
 Settings Fields::when() {
     const Json* value = get("when", Presence::optional);
     Settings settings;
-    if (!value || !isType(*value, at("when"), value->is_object(), "an object")) return settings;
+    if (!value || !isType(*value, at("when"), value->is_object(), pattern("an object"))) return settings;
     for (const auto& [setting, state] : value->items()) {
         const std::string where = pointerTo(at("when"), setting);
-        if (isType(state, where, state.is_string(), "a state's id"))
+        if (isType(state, where, state.is_string(), pattern("a state's id")))
             settings[setting] = stringOf(state, where);
     }
     return settings;
@@ -254,11 +258,11 @@ Settings Fields::when() {
 
 std::optional<Decimal> Fields::decimal(const std::string& field, Presence presence) {
     const Json* value = get(field, presence);
-    if (!value || !isType(*value, at(field), value->is_string(), "a decimal number as a text"))
+    if (!value || !isType(*value, at(field), value->is_string(), pattern("a decimal number as a text")))
         return std::nullopt;
     const auto decimal = Decimal::parse(value->get_ref<const std::string&>());
     if (decimal) return *decimal;
-    sink->add(at(field), inQuotes(value->get<std::string>()) + " is not a decimal number.",
+    sink->add(at(field), say("%1 is not a decimal number.", inQuotes(value->get<std::string>())),
               decimal.error().remedy);
     return std::nullopt;
 }
@@ -267,10 +271,10 @@ std::vector<Fields::Element> Fields::elements(const std::string& field, Presence
                                               std::size_t most) {
     std::vector<Element> list;
     const Json* value = get(field, presence);
-    if (!value || !isType(*value, at(field), value->is_array(), "a list")) return list;
+    if (!value || !isType(*value, at(field), value->is_array(), pattern("a list"))) return list;
     if (value->size() < least || value->size() > most) {
-        sink->add(at(field), "This list has " + std::to_string(value->size()) + " entries.",
-                  "Give " + std::to_string(least) + " to " + std::to_string(most) + ".");
+        sink->add(at(field), say("This list has %1 entries.", figure(std::to_string(value->size()))),
+                  say("Give %1 to %2.", figure(std::to_string(least)), figure(std::to_string(most))));
         if (value->size() > most) return list;
     }
     for (std::size_t i = 0; i < value->size(); ++i)

@@ -3,6 +3,7 @@
 
 #include "airframe/airframe.hpp"
 #include "base/parse.hpp"
+#include "base/phrase.hpp"
 #include "base/pointer.hpp"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ namespace ambit::airframe {
 /// What was found wrong so far; the same thing at the same place is noted once.
 class Errors {
 public:
-    void add(std::string where, std::string what, std::string remedy, ErrorCode code = ErrorCode::invalid);
+    void add(std::string where, Sentence what, Sentence remedy, ErrorCode code = ErrorCode::invalid);
     [[nodiscard]] bool empty() const { return list.empty(); }
     [[nodiscard]] std::vector<Error>& all() { return list; }
 
@@ -87,7 +88,7 @@ public:
         for (const auto& [value, where] : elements(field, Presence::required, 1, all.size())) {
             const auto one = wordOf(*value, where, all);
             const bool twice = one && std::find(list.begin(), list.end(), *one) != list.end();
-            if (twice) sink->add(where, "This word stands in the list already.", "Remove it.");
+            if (twice) sink->add(where, say("This word stands in the list already."), say("Remove it."));
             if (one && !twice) list.push_back(*one);
         }
         return list;
@@ -126,14 +127,14 @@ private:
 
     template<class E>
     std::optional<E> wordOf(const Json& value, const std::string& where, std::initializer_list<E> all) {
-        if (!isType(value, where, value.is_string(), "a word")) return std::nullopt;
+        if (!isType(value, where, value.is_string(), pattern("a word"))) return std::nullopt;
         std::string choices;
         for (const E one : all) {
             if (value.get_ref<const std::string&>() == toText(one)) return one;
             choices += (choices.empty() ? "" : ", ") + std::string(toText(one));
         }
-        sink->add(where, "The word " + inQuotes(value.get<std::string>()) + " is not known here.",
-                  "Use one of: " + choices + ".");
+        sink->add(where, say("The word %1 is not known here.", inQuotes(value.get<std::string>())),
+                  say("Use one of: %1.", choices));
         return std::nullopt;
     }
 

@@ -108,12 +108,13 @@ std::vector<Error> unknownKind(const Json& json) {
     const auto version = json.find("version");
     if (format != json.end() && format->is_string() && *format != "ambit-airframe") {
         errors.push_back({ErrorCode::unsupported,
-                          inQuotes(format->get<std::string>()) + " is not an airframe's format.", "/format",
-                          "Give a file with the format \"ambit-airframe\"."});
+                          say("%1 is not an airframe's format.", inQuotes(format->get<std::string>())),
+                          "/format", say("Give a file with the format %1.", "\"ambit-airframe\"")});
     }
     if (version != json.end() && version->is_number() && *version != 1) {
-        errors.push_back({ErrorCode::unsupported, "This version of the airframe format is not known here.",
-                          "/version", "Use version 1, or a newer Ambit."});
+        errors.push_back({ErrorCode::unsupported,
+                          say("This version of the airframe format is not known here."), "/version",
+                          say("Use version 1, or a newer Ambit.")});
     }
     return errors;
 }

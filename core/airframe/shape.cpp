@@ -15,28 +15,28 @@ bool foldsBack(Spot a, Spot b, Spot c) {
 
 } // namespace
 
-std::optional<std::string> faultOf(const Outline& outline) {
+std::optional<Sentence> faultOf(const Outline& outline) {
     std::vector<Spot> spots;
     std::transform(outline.begin(), outline.end(), std::back_inserter(spots), spotAt);
     const std::size_t n = spots.size();
-    if (n < 3) return "The outline has fewer than three corners.";
-    if (spots.front() == spots.back()) return "The outline's last corner is its first again.";
+    if (n < 3) return say("The outline has fewer than three corners.");
+    if (spots.front() == spots.back()) return say("The outline's last corner is its first again.");
     const auto at = [&](std::size_t i) { return spots[i % n]; };
-    const auto number = [](std::size_t i) { return std::to_string(i); };
     for (std::size_t i = 0; i < n; ++i) {
-        if (at(i) == at(i + 1)) return "Corner " + number(i) + " of the outline is given twice in a row.";
+        if (at(i) == at(i + 1)) return say("Corner %1 of the outline is given twice in a row.", figure(i));
     }
     for (std::size_t i = 0; i < n; ++i) {
         if (foldsBack(at(i), at(i + 1), at(i + 2))) {
-            return "The outline folds back on itself at corner " + number((i + 1) % n) + ".";
+            return say("The outline folds back on itself at corner %1.", figure((i + 1) % n));
         }
     }
     for (std::size_t i = 0; i < n; ++i) {
         for (std::size_t k = i + 2; k < n; ++k) {
             const bool neighbours = i == 0 && k == n - 1;
             if (!neighbours && doMeet(at(i), at(i + 1), at(k), at(k + 1))) {
-                return "The outline crosses itself: the edge from corner " + number(i) +
-                       " meets the edge from corner " + number(k) + ".";
+                return say(
+                    "The outline crosses itself: the edge from corner %1 meets the edge from corner %2.",
+                    figure(i), figure(k));
             }
         }
     }

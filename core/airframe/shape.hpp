@@ -9,7 +9,7 @@
 namespace ambit::airframe {
 
 /// What is wrong with `outline` as a simple polygon, as a sentence; nullopt: nothing. Corners within ±100 m.
-[[nodiscard]] std::optional<std::string> faultOf(const Outline& outline);
+[[nodiscard]] std::optional<Sentence> faultOf(const Outline& outline);
 
 /// True if `place` lies within the simple polygon; its edge is outside.
 [[nodiscard]] bool isInside(const Place& place, const Outline& outline);

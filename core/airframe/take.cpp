@@ -43,17 +43,18 @@ void checkAccess(Fields& fields, std::optional<Access> access, std::optional<dou
     const std::string word = toText(*access);
     if (level && !raised && *level != 0) {
         fields.errors().add(fields.at("level"),
-                            "A stand with access \"" + word + "\" has its feet on the ground.",
-                            "Make its level 0, or its access step or ladder.");
+                            say("A stand with access %1 has its feet on the ground.", inQuotes(word)),
+                            say("Make its level 0, or its access step or ladder."));
     }
     if (level && raised && *level == 0) {
         fields.errors().add(fields.at("level"),
-                            "A stand with access \"" + word + "\" has its feet above the ground.",
-                            "Give its level in metres, or make its access ground or kneel.");
+                            say("A stand with access %1 has its feet above the ground.", inQuotes(word)),
+                            say("Give its level in metres, or make its access ground or kneel."));
     }
     if (raised && cautions == 0) {
-        fields.errors().add(fields.at("cautions"), "A stand with access \"" + word + "\" has no caution.",
-                            "Say what to mind up there.");
+        fields.errors().add(fields.at("cautions"),
+                            say("A stand with access %1 has no caution.", inQuotes(word)),
+                            say("Say what to mind up there."));
     }
 }
 
@@ -129,7 +130,8 @@ std::optional<Trend> takeTrend(Fields& limit) {
     Trend trend;
     trend.over = fields.string("over");
     if (const auto ahead = fields.decimal("ahead", Presence::required); ahead && *ahead < Decimal())
-        fields.errors().add(fields.at("ahead"), "This is " + ahead->text() + '.', "Use zero or more.");
+        fields.errors().add(fields.at("ahead"), say("This count is %1.", figure(ahead->text())),
+                            say("Use zero or more."));
     else if (ahead)
         trend.ahead = *ahead;
     trend.against = fields.word("then", {Then::warns, Then::against}) == Then::against;
@@ -147,12 +149,13 @@ Limit takeLimit(Fields& fields) {
     limit.trend = takeTrend(fields);
     const bool none = !fields.get("min", optional) && !fields.get("max", optional);
     if (none)
-        fields.errors().add(fields.at(), "This limit has neither min nor max.", "Give at least one of them.");
+        fields.errors().add(fields.at(), say("This limit has neither min nor max."),
+                            say("Give at least one of them."));
     if (limit.min && limit.max && *limit.min > *limit.max) {
         fields.errors().add(fields.at("min"),
-                            "The least allowed value, " + limit.min->text() + ", is above the greatest, " +
-                                limit.max->text() + ".",
-                            "Correct min or max.");
+                            say("The least allowed value, %1, is above the greatest, %2.", limit.min->text(),
+                                limit.max->text()),
+                            say("Correct min or max."));
     }
     return limit;
 }
@@ -164,12 +167,12 @@ std::optional<Limit> takeLimitOf(Fields& point, const std::string& repeat) {
     const bool measured =
         how && how->is_array() && std::find(how->begin(), how->end(), "measure") != how->end();
     if (how && how->is_array() && measured && !given) {
-        point.errors().add(point.at("limit"), "The point is measured and has no limit.",
-                           "Add the limit, or take \"measure\" out of how.");
+        point.errors().add(point.at("limit"), say("The point is measured and has no limit."),
+                           say("Add the limit, or take %1 out of how.", "\"measure\""));
     }
     if (how && how->is_array() && !measured && given) {
-        point.errors().add(point.at("limit"), "The point has a limit and is not measured.",
-                           "Remove the limit, or add \"measure\" to how.");
+        point.errors().add(point.at("limit"), say("The point has a limit and is not measured."),
+                           say("Remove the limit, or add %1 to how.", "\"measure\""));
     }
     if (!given) return std::nullopt;
     Fields fields(*given, point.at("limit"), point.errors());
@@ -194,8 +197,8 @@ void takeJasc(Fields& fields, Point& point) {
     const bool digits =
         point.jasc.size() == 4 && point.jasc.find_first_not_of("0123456789") == std::string::npos;
     if (given && given->is_string() && !digits) {
-        fields.errors().add(fields.at("jasc"), inQuotes(point.jasc) + " is not a JASC code.",
-                            "Give its four digits.");
+        fields.errors().add(fields.at("jasc"), say("%1 is not a JASC code.", inQuotes(point.jasc)),
+                            say("Give its four digits."));
     }
 }
 
@@ -240,8 +243,8 @@ DraftWalk takeWalk(Fields& fields) {
     draft.all = points && *points == "all";
     if (points && points->is_string() && !draft.all) {
         fields.errors().add(fields.at("points"),
-                            inQuotes(points->get<std::string>()) + " is not a list of points.",
-                            "Write \"all\", or list points.");
+                            say("%1 is not a list of points.", inQuotes(points->get<std::string>())),
+                            say("Write %1, or list points.", "\"all\""));
     } else if (points && !draft.all) {
         walk.points = fields.references("points", required, 1);
     }
@@ -269,8 +272,8 @@ void checkUnique(const auto& list, Errors& errors, auto idOf) {
         const std::string& id = idOf(item.value);
         if (id.empty() || seen.insert(id).second) continue;
         errors.add(pointerTo(item.at, "id"),
-                   "The id " + inQuotes(id) + " is taken by another entry of this list.",
-                   "Give each its own.");
+                   say("The id %1 is taken by another entry of this list.", inQuotes(id)),
+                   say("Give each its own."));
     }
 }
 

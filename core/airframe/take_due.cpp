@@ -19,15 +19,16 @@ Decimal takeCount(Fields& fields, const char* field, bool mayBeZero, Presence pr
     const auto given = fields.decimal(field, presence);
     if (!given) return {};
     if (*given > Decimal() || (mayBeZero && *given == Decimal())) return *given;
-    fields.errors().add(fields.at(field), "This count is " + given->text() + '.',
-                        mayBeZero ? "Use zero or more." : "Use more than zero.");
+    fields.errors().add(fields.at(field), say("This count is %1.", given->text()),
+                        mayBeZero ? say("Use zero or more.") : say("Use more than zero."));
     return {};
 }
 
 void mustBeLess(Fields& fields, const char* field, const Decimal& value, const Decimal& count) {
     if (count == Decimal() || value < count) return;
     fields.errors().add(fields.at(field),
-                        "This is as much as the count itself, " + count.text() + ", or more.", "Use less.");
+                        say("This is as much as the count itself, %1, or more.", count.text()),
+                        say("Use less."));
 }
 
 std::optional<Allowance> takeAllowance(Fields& span, const Decimal& count) {
@@ -60,8 +61,9 @@ Months takeMonths(Fields& fields) {
     const auto count = fields.integer("months", 1, most);
     const auto ahead = fields.integer("aheadDays", 0, mostDays, optional);
     if (count && ahead && *ahead >= *count * shortest) {
-        fields.errors().add(fields.at("aheadDays"), "So many days before the end, it may not have begun yet.",
-                            "Use fewer.");
+        fields.errors().add(fields.at("aheadDays"),
+                            say("So many days before the end, it may not have begun yet."),
+                            say("Use fewer."));
     }
     return {count.value_or(1), ahead.value_or(0)};
 }
@@ -71,12 +73,13 @@ Span takeSpan(Fields& fields, Allowed allowed) {
     const bool units = fields.get("counter", optional) != nullptr;
     const bool months = fields.get("months", optional) != nullptr;
     if (units && months) {
-        fields.errors().add(fields.at("months"), "This counts by a counter and by months at once.",
-                            "Make it two entries of the list.");
+        fields.errors().add(fields.at("months"), say("This counts by a counter and by months at once."),
+                            say("Make it two entries of the list."));
         (void)fields.get("aheadDays", optional);
     }
     if (!units && !months) {
-        fields.errors().add(fields.at(), "This has neither a counter nor months.", "Give one of them.");
+        fields.errors().add(fields.at(), say("This has neither a counter nor months."),
+                            say("Give one of them."));
         for (const char* field : {"count", "unit", "ahead", "allowance", "aheadDays"})
             (void)fields.get(field, optional);
         return Units();

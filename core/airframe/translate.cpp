@@ -43,8 +43,8 @@ public:
         if (said.empty()) return; // wrong, and said so
         if (use.repeat != nullptr && said.find('{' + use.repeat->id + '}') == std::string::npos)
             fields.errors().add(fields.at(written),
-                                "This text has lost the placeholder of what it translates.",
-                                "Put {" + use.repeat->id + "} where its name belongs.");
+                                say("This text has lost the placeholder of what it translates."),
+                                say("Put {%1} where its name belongs.", use.repeat->id));
         taken.emplace(written, std::move(said));
     }
 
@@ -56,10 +56,10 @@ public:
             const auto name = taken.find(member.value.name);
             const auto& with = name == taken.end() ? member.value.name : name->second;
             if (lengthOf(fill(said->second, use.repeat->id, with)) <= use.most) continue;
-            fields.errors().add(fields.at(written),
-                                "With the name of " + inQuotes(member.value.id) +
-                                    " put in, this text is too long.",
-                                "Use at most " + std::to_string(use.most) + " characters.");
+            fields.errors().add(
+                fields.at(written),
+                say("With the name of %1 put in, this text is too long.", inQuotes(member.value.id)),
+                say("Use at most %1 characters.", figure(std::to_string(use.most))));
         }
     }
 
@@ -70,8 +70,8 @@ public:
                 take(written, use->second);
             else if (allKnown)
                 fields.errors().add(fields.at(written),
-                                    "No text of this airframe says " + inQuotes(written) + ".",
-                                    "Write it as it stands in the file, or remove it.");
+                                    say("No text of this airframe says %1.", inQuotes(written)),
+                                    say("Write it as it stands in the file, or remove it."));
         }
         for (const auto& [written, use] : uses)
             checkFilled(written, use);
@@ -95,15 +95,16 @@ Translations takeTranslations(Fields& file, Draft& draft) {
     const Fields languages(*given, at, file.errors()); // notes what is no object
     if (!given->is_object()) return all;
     if (given->size() > mostLanguages) {
-        file.errors().add(at, "These are " + std::to_string(given->size()) + " languages.",
-                          "Give " + std::to_string(mostLanguages) + " at most.");
+        file.errors().add(at, say("These are %1 languages.", figure(std::to_string(given->size()))),
+                          say("Give %1 at most.", figure(std::to_string(mostLanguages))));
         return all;
     }
     const auto uses = usesOf(draft);
     for (const auto& [language, texts] : given->items()) {
         if (!isLanguage(language))
-            file.errors().add(pointerTo(at, language), inQuotes(language) + " is not a language's code.",
-                              "Use the two lower-case letters of ISO 639-1, as in \"de\".");
+            file.errors().add(pointerTo(at, language),
+                              say("%1 is not a language's code.", inQuotes(language)),
+                              say("Use the two lower-case letters of ISO 639-1, as in %1.", "\"de\""));
     }
     for (const auto& [language, texts] : given->items())
         all[language] = Taker(texts, pointerTo(at, language), file.errors()).takeAll(uses, allKnown);

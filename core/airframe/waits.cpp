@@ -169,12 +169,12 @@ void checkWaits(const Airframe& airframe, const std::vector<std::string>& pointe
         if (cycle.empty()) continue;
         covered.merge(waits.knotOf(i));
         if (!told.insert(pointers[i]).second) continue;
-        std::string names;
-        for (const Index at : cycle)
-            names += airframe.points[at].id + " waits for ";
-        errors.add(pointers[i], "No order can settle these points: " + names + airframe.points[i].id + '.',
-                   "Break the circle: look at their after, through, opens, closes and when, and at the "
-                   "changes' needs.");
+        Sentence circle = airframe.points[i].id;
+        for (auto at = cycle.rbegin(); at != cycle.rend(); ++at)
+            circle = say("%1 waits for %2", airframe.points[*at].id, std::move(circle));
+        errors.add(pointers[i], say("No order can settle these points: %1.", std::move(circle)),
+                   say("Break the circle: look at their after, through, opens, closes and when, and at the "
+                       "changes' needs."));
     }
 }
 

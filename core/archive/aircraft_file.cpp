@@ -26,24 +26,24 @@ Result<std::vector<Unsettled>> unsettled(Connection& connection) {
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.integerAt(0), select.textAt(1)});
-    if (code != SQLITE_DONE) return connection.failed("list its files");
+    if (code != SQLITE_DONE) return connection.failed(say("list its files"));
     return list;
 }
 
 Result<void> note(Connection& connection, std::int64_t id, const file::AircraftFile& file) {
     {
         Statement clear = connection.prepare("DELETE FROM discrepancy WHERE file = ?");
-        if (clear.integer(id).step() != SQLITE_DONE) return connection.failed("note its discrepancies");
+        if (clear.integer(id).step() != SQLITE_DONE) return connection.failed(say("note its discrepancies"));
     }
     for (const file::Discrepancy& one : file.discrepancies) {
         const auto key = connection.recordKey(one.id.record);
         if (!key) return tl::unexpected(key.error());
         Statement insert = connection.prepare("INSERT INTO discrepancy VALUES(?, ?, ?, ?)");
         insert.integer(id).integer(*key).text(one.id.point).text(file::toText(one.state));
-        if (insert.step() != SQLITE_DONE) return connection.failed("note its discrepancies");
+        if (insert.step() != SQLITE_DONE) return connection.failed(say("note its discrepancies"));
     }
     Statement done = connection.prepare("UPDATE file SET settled = 1 WHERE id = ?");
-    if (done.integer(id).step() != SQLITE_DONE) return connection.failed("note its discrepancies");
+    if (done.integer(id).step() != SQLITE_DONE) return connection.failed(say("note its discrepancies"));
     return {};
 }
 

@@ -17,12 +17,12 @@ Statement Connection::prepare(const char* sql) {
     return Statement(statement);
 }
 
-Result<void> Connection::run(const char* sql, const std::string& doing) {
-    if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(doing);
+Result<void> Connection::run(const char* sql, const char* doing) {
+    if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(say(doing));
     return {};
 }
 
-tl::unexpected<Error> Connection::failed(const std::string& doing) const {
+tl::unexpected<Error> Connection::failed(const Sentence& doing) const {
     return archive::failed(db, doing, file);
 }
 
@@ -31,9 +31,9 @@ Result<std::unique_ptr<Connection>> Connection::beside() const {
     other->file = file;
     const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
     if (sqlite3_open_v2(file.c_str(), &other->db, flags, nullptr) != SQLITE_OK)
-        return other->failed("be opened");
+        return other->failed(say("be opened"));
     sqlite3_busy_timeout(other->db, 2000);
-    if (auto set = other->run("PRAGMA trusted_schema = OFF", "be opened"); !set)
+    if (auto set = other->run("PRAGMA trusted_schema = OFF", pattern("be opened")); !set)
         return tl::unexpected(set.error());
     return other;
 }
@@ -49,7 +49,7 @@ Result<Archive> Archive::open(const std::filesystem::path& path) {
     const int flags =
         SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
     if (sqlite3_open_v2(connection->file.c_str(), &connection->db, flags, nullptr) != SQLITE_OK)
-        return connection->failed("be opened");
+        return connection->failed(say("be opened"));
     sqlite3_busy_timeout(connection->db, 2000);
     if (auto fit = prepareSchema(connection->db, connection->file); !fit) return tl::unexpected(fit.error());
     if (auto moved = connection->moveFirstRecords(); !moved) return tl::unexpected(moved.error());
@@ -76,7 +76,7 @@ Result<void> Archive::addAircraft(const Aircraft& aircraft, std::string_view air
         }
         Statement airframe = connection->prepare("INSERT OR IGNORE INTO airframe VALUES(?, ?)");
         if (airframe.text(aircraft.airframeSha256).blob(airframeText).step() != SQLITE_DONE)
-            return connection->failed("keep the airframe");
+            return connection->failed(say("keep the airframe"));
         Statement machine = connection->prepare(
             "INSERT INTO aircraft VALUES(?1, ?2, ?3, ?4) ON CONFLICT(registration) DO UPDATE"
             " SET airframe = ?3, airframe_name = ?4");
@@ -84,7 +84,7 @@ Result<void> Archive::addAircraft(const Aircraft& aircraft, std::string_view air
             .text(aircraft.serial)
             .text(aircraft.airframeSha256)
             .text(aircraft.airframeName);
-        if (machine.step() != SQLITE_DONE) return connection->failed("keep the aircraft");
+        if (machine.step() != SQLITE_DONE) return connection->failed(say("keep the aircraft"));
         return {};
     });
 }
@@ -96,7 +96,7 @@ Result<std::vector<Aircraft>> Archive::aircraft() const {
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.textAt(0), select.textAt(1), select.textAt(2), select.textAt(3)});
-    if (code != SQLITE_DONE) return connection->failed("list its aircraft");
+    if (code != SQLITE_DONE) return connection->failed(say("list its aircraft"));
     return list;
 }
 
@@ -115,8 +115,8 @@ Result<std::string> fetch(Connection& connection, const char* sql, const std::st
     Statement select = connection.prepare(sql);
     const int code = select.text(key).step();
     if (code == SQLITE_DONE)
-        return fail(ErrorCode::notFound, std::string("The archive has no such ") + what + ".", key);
-    if (code != SQLITE_ROW) return connection.failed(std::string("read the ") + what);
+        return fail(ErrorCode::notFound, say("The archive has no such %1.", say(what)), key);
+    if (code != SQLITE_ROW) return connection.failed(say("read the %1", say(what)));
     std::string bytes = select.textAt(0);
     if (!isWhole(select, bytes)) return rotten(key);
     return bytes;
@@ -132,11 +132,12 @@ Result<std::string> fetchHashed(Connection& connection, const char* sql, const s
 } // namespace
 
 Result<std::string> Archive::airframeText(const std::string& sha256) const {
-    return fetchHashed(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256, "airframe");
+    return fetchHashed(*connection, "SELECT bytes FROM airframe WHERE sha256 = ?", sha256,
+                       pattern("airframe"));
 }
 
 Result<std::string> Archive::photo(const std::string& sha256) const {
-    return fetchHashed(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, "photo");
+    return fetchHashed(*connection, "SELECT bytes FROM photo WHERE sha256 = ?", sha256, pattern("photo"));
 }
 
 } // namespace ambit::archive

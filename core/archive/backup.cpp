@@ -57,20 +57,21 @@ public:
     Result<void> open() {
         const int flags =
             SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
-        if (sqlite3_open_v2(path.c_str(), &db, flags, nullptr) != SQLITE_OK) return failed("make its copy");
+        if (sqlite3_open_v2(path.c_str(), &db, flags, nullptr) != SQLITE_OK)
+            return failed(say("make its copy"));
         return {};
     }
-    [[nodiscard]] tl::unexpected<Error> failed(const std::string& doing) const {
+    [[nodiscard]] tl::unexpected<Error> failed(const Sentence& doing) const {
         return archive::failed(db, doing, path.string());
     }
     /// Reads the copy through, and folds its log into it.
     Result<void> check() {
         sqlite3_stmt* prepared = nullptr;
         if (sqlite3_prepare_v2(db, "PRAGMA quick_check(1)", -1, &prepared, nullptr) != SQLITE_OK)
-            return failed("read its copy");
+            return failed(say("read its copy"));
         const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> owner(prepared, sqlite3_finalize);
         Statement statement(prepared);
-        if (statement.step() != SQLITE_ROW) return failed("read its copy");
+        if (statement.step() != SQLITE_ROW) return failed(say("read its copy"));
         if (const std::string said = statement.textAt(0); said != "ok")
             return fail(ErrorCode::storage,
                         say("The archive is damaged, and so would be its copy: %1.", said), path.string(),
@@ -78,7 +79,7 @@ public:
         return {};
     }
     Result<void> keep(const std::filesystem::path& to) {
-        if (sqlite3_close(db) != SQLITE_OK) return failed("finish its copy");
+        if (sqlite3_close(db) != SQLITE_OK) return failed(say("finish its copy"));
         db = nullptr;
         return finishFile(path, to);
     }
@@ -105,7 +106,8 @@ Result<void> backUp(const Archive& archive, const std::filesystem::path& to, con
     Part part(to);
     if (auto opened = part.open(); !opened) return opened;
     // A reader's moment: what others write from here on isn't in the copy, and doesn't make it start again.
-    if (auto begun = connection.run("BEGIN; SELECT count(*) FROM file", "be read"); !begun) return begun;
+    if (auto begun = connection.run("BEGIN; SELECT count(*) FROM file", pattern("be read")); !begun)
+        return begun;
     sqlite3_backup* copy = sqlite3_backup_init(part.db, "main", connection.db, "main");
     int code = copy == nullptr ? SQLITE_ERROR : SQLITE_OK;
     bool stopped = false;
@@ -115,10 +117,10 @@ Result<void> backUp(const Archive& archive, const std::filesystem::path& to, con
         stopped = code == SQLITE_OK && progress && !progress(all - sqlite3_backup_remaining(copy), all);
     }
     if (copy != nullptr) sqlite3_backup_finish(copy);
-    (void)connection.run("COMMIT", "be read");
+    (void)connection.run("COMMIT", pattern("be read"));
     if (stopped)
         return fail(ErrorCode::refused, say("The backup was stopped; nothing is left of it."), to.string());
-    if (code != SQLITE_DONE) return part.failed("be copied");
+    if (code != SQLITE_DONE) return part.failed(say("be copied"));
     if (auto good = part.check(); !good) return good;
     return part.keep(to);
 }

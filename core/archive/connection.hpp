@@ -5,6 +5,7 @@
 #include "archive/database.hpp"
 #include "archive/packing.hpp"
 #include "base/hash.hpp"
+#include "base/phrase.hpp"
 #include "record/parts.hpp"
 
 namespace ambit::archive {
@@ -28,16 +29,16 @@ struct Connection {
     /// The statement of this text; the text must be a literal, its address is its name.
     [[nodiscard]] Statement prepare(const char* sql);
     /// Runs SQL that gives no rows.
-    [[nodiscard]] Result<void> run(const char* sql, const std::string& doing);
-    [[nodiscard]] tl::unexpected<Error> failed(const std::string& doing) const;
+    [[nodiscard]] Result<void> run(const char* sql, const char* doing);
+    [[nodiscard]] tl::unexpected<Error> failed(const Sentence& doing) const;
 
     /// Everything `work` does is one transaction; undone if it gives an error.
     template<class Work> [[nodiscard]] Result<void> transaction(Work work) {
-        if (auto begun = run("BEGIN IMMEDIATE", "begin"); !begun) return begun;
+        if (auto begun = run("BEGIN IMMEDIATE", pattern("begin")); !begun) return begun;
         Result<void> result = work();
-        if (result) result = run("COMMIT", "commit");
+        if (result) result = run("COMMIT", pattern("commit"));
         if (!result) {
-            if (sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", "undo");
+            if (sqlite3_get_autocommit(db) == 0) (void)run("ROLLBACK", pattern("undo"));
             ids.clear();
             walkIds.clear();
             packing.forget();

@@ -14,7 +14,7 @@
 namespace ambit::archive {
 
 /// What SQLite just said, for a person.
-[[nodiscard]] inline tl::unexpected<Error> failed(sqlite3* db, const std::string& doing,
+[[nodiscard]] inline tl::unexpected<Error> failed(sqlite3* db, const Sentence& doing,
                                                   const std::string& where) {
     const int code = sqlite3_errcode(db) & 0xFF;
     Sentence remedy = say("Nothing was changed. Try again; if it stays so, look at the disk.");

@@ -61,8 +61,8 @@ private:
     [[nodiscard]] tl::unexpected<Error> failed() const {
         const char* said = archive_error_string(writer.get());
         return fail(ErrorCode::storage,
-                    std::string("The export could not be written: ") + (said == nullptr ? "" : said) + '.',
-                    path.string(), "Nothing is left of it. Make room, or choose another folder.");
+                    say("The export could not be written: %1.", (said == nullptr ? "" : said)), path.string(),
+                    say("Nothing is left of it. Make room, or choose another folder."));
     }
 
     std::filesystem::path path, part;
@@ -147,13 +147,13 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
                             const std::filesystem::path& to, Instant at) {
     std::error_code none;
     if (std::filesystem::exists(to, none))
-        return fail(ErrorCode::storage, "There is a file already; an export never overwrites one.",
-                    to.string(), "Choose another name.");
+        return fail(ErrorCode::storage, say("There is a file already; an export never overwrites one."),
+                    to.string(), say("Choose another name."));
     const auto records = archive.told(registration);
     if (!records) return tl::unexpected(records.error());
     if (records->empty())
-        return fail(ErrorCode::notFound, "The archive has no record of this aircraft.", registration,
-                    "Look at its registration.");
+        return fail(ErrorCode::notFound, say("The archive has no record of this aircraft."), registration,
+                    say("Look at its registration."));
     const file::AircraftFile file = file::fold(*records);
     if (to.has_parent_path()) std::filesystem::create_directories(to.parent_path(), none);
     Zip zip(to);

@@ -144,7 +144,7 @@ Result<std::vector<std::int64_t>> keysOf(Connection& connection, const Wanted& w
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         keys.push_back(select.integerAt(0));
-    if (code != SQLITE_DONE) return connection.failed("search");
+    if (code != SQLITE_DONE) return connection.failed(say("search"));
     return keys;
 }
 
@@ -203,7 +203,7 @@ Result<std::vector<Hit>> find(const Archive& archive, const Wanted& wanted) {
     for (const std::int64_t key : *keys) {
         Statement select = connection.prepare(sql.c_str());
         const int code = select.integer(key).step();
-        if (code != SQLITE_ROW && code != SQLITE_DONE) return connection.failed("search");
+        if (code != SQLITE_ROW && code != SQLITE_DONE) return connection.failed(say("search"));
         if (code == SQLITE_DONE) continue; // `verify` says so
         const auto told = connection.toldIn(select);
         if (!told) return tl::unexpected(told.error());
@@ -239,7 +239,7 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
         if (!told) return tl::unexpected(told.error());
         if (auto one = sightingIn(*told, point)) sightings.push_back(std::move(*one));
     }
-    if (code != SQLITE_DONE && code != SQLITE_ROW) return connection.failed("read the point's history");
+    if (code != SQLITE_DONE && code != SQLITE_ROW) return connection.failed(say("read the point's history"));
     return sightings;
 }
 

@@ -180,7 +180,7 @@ struct Keeping {
     Result<Imported> operator()(const Airframe& airframe) {
         Statement insert = connection.prepare("INSERT OR IGNORE INTO airframe VALUES(?, ?)");
         if (insert.text(airframe.sha256).blob(airframe.text).step() != SQLITE_DONE)
-            return connection.failed("keep the airframe");
+            return connection.failed(say("keep the airframe"));
         return Imported{airframe.sha256, airframe.name, "airframe", sqlite3_changes(connection.db) > 0, 0};
     }
 };

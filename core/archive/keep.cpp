@@ -38,12 +38,12 @@ Result<std::int64_t> idOf(Connection& connection, const Once& once, Find find, M
         find(select);
         const int code = select.step();
         if (code == SQLITE_ROW) id = select.integerAt(0);
-        if (code != SQLITE_ROW && code != SQLITE_DONE) return connection.failed("keep the record");
+        if (code != SQLITE_ROW && code != SQLITE_DONE) return connection.failed(say("keep the record"));
     }
     if (id == 0) {
         Statement insert = connection.prepare(once.insert);
         make(insert);
-        if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
+        if (insert.step() != SQLITE_DONE) return connection.failed(say("keep the record"));
         id = sqlite3_last_insert_rowid(connection.db);
     }
     if (connection.ids.size() >= mostIds) connection.ids.clear();
@@ -129,7 +129,7 @@ Result<std::int64_t> freeKey(Connection& connection, Instant at, const std::stri
         Statement taken = connection.prepare("SELECT 1 FROM record WHERE key = ?");
         const int code = taken.integer(key).step();
         if (code == SQLITE_DONE) return key;
-        if (code != SQLITE_ROW) return connection.failed("keep the record");
+        if (code != SQLITE_ROW) return connection.failed(say("keep the record"));
     }
     return fail(ErrorCode::unsupported, say("More than 32768 records bear the very same time."), toText(at),
                 say("Look at where they come from."));
@@ -147,7 +147,7 @@ Result<void> insertPage(Connection& connection, const file::Told& told, std::int
     Statement insert = connection.prepare("INSERT INTO page VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     insert.integer(file).integer(key).blob(digest).text(told.kind()).integer(*signer).text(conclusion);
     insert.integer(told.findings()).integer(*walked).blob(previous).blob(rest);
-    if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
+    if (insert.step() != SQLITE_DONE) return connection.failed(say("keep the record"));
     return {};
 }
 
@@ -157,7 +157,7 @@ Result<void> insertWords(Connection& connection, const file::Told& told, std::in
                                           " VALUES(?, ?, ?, ?, ?, ?, ?)");
     insert.integer(key).text(words.aircraft).text(words.person).text(words.part).text(words.jasc);
     insert.text(words.kind).text(words.text);
-    if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
+    if (insert.step() != SQLITE_DONE) return connection.failed(say("keep the record"));
     return {};
 }
 
@@ -165,7 +165,7 @@ Result<void> insertWords(Connection& connection, const file::Told& told, std::in
 Result<int> change(Connection& connection, const char* sql, std::int64_t file, std::string_view digest) {
     Statement statement = connection.prepare(sql);
     if (statement.integer(file).blob(digest).step() != SQLITE_DONE)
-        return connection.failed("link the record");
+        return connection.failed(say("link the record"));
     return sqlite3_changes(connection.db);
 }
 
@@ -230,7 +230,7 @@ Result<std::vector<KeptSignature>> signaturesOf(Connection& connection, std::int
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.integerAt(0), select.integerAt(1), select.integerAt(2), select.textAt(3)});
-    if (code != SQLITE_DONE) return connection.failed("read the record's signatures");
+    if (code != SQLITE_DONE) return connection.failed(say("read the record's signatures"));
     return list;
 }
 
@@ -259,7 +259,7 @@ Result<int> keepSignatures(Connection& connection, std::int64_t record,
         const auto n = static_cast<std::int64_t>(known.size());
         Statement insert = connection.prepare("INSERT INTO signature VALUES(?, ?, ?, ?, ?)");
         insert.integer(record).integer(n).integer(after).integer(*header).blob(one.value);
-        if (insert.step() != SQLITE_DONE) return connection.failed("keep the signature");
+        if (insert.step() != SQLITE_DONE) return connection.failed(say("keep the signature"));
         known.push_back({n, after, *header, one.value});
         after = n;
         ++added;
@@ -281,7 +281,7 @@ Result<std::int64_t> insertRecord(Connection& connection, const file::Told& told
     {
         Statement insert = connection.prepare("INSERT INTO record VALUES(?, ?, ?, ?, ?)");
         insert.integer(*key).blob(digest).integer(*file).integer(*dictionary).blob(*packed);
-        if (insert.step() != SQLITE_DONE) return connection.failed("keep the record");
+        if (insert.step() != SQLITE_DONE) return connection.failed(say("keep the record"));
     }
     if (auto done = insertPage(connection, told, *file, *key, digest); !done)
         return tl::unexpected(done.error());
@@ -289,7 +289,7 @@ Result<std::int64_t> insertRecord(Connection& connection, const file::Told& told
     if (auto done = link(connection, told, *file, digest); !done) return tl::unexpected(done.error());
     if (auto done = awaitPhotos(connection, told); !done) return tl::unexpected(done.error());
     Statement changed = connection.prepare("UPDATE file SET settled = 0 WHERE id = ? AND settled <> 0");
-    if (changed.integer(*file).step() != SQLITE_DONE) return connection.failed("keep the record");
+    if (changed.integer(*file).step() != SQLITE_DONE) return connection.failed(say("keep the record"));
     return key;
 }
 
@@ -301,7 +301,7 @@ Result<std::int64_t> Connection::recordKey(const std::string& sha256) {
     Statement select = prepare("SELECT key FROM record WHERE sha256 = ?");
     const int code = select.blob(*digest).step();
     if (code == SQLITE_DONE) return 0;
-    if (code != SQLITE_ROW) return failed("look for the record");
+    if (code != SQLITE_ROW) return failed(say("look for the record"));
     return select.integerAt(0);
 }
 
@@ -325,7 +325,7 @@ Result<Kept> Connection::keepRecord(const file::Told& told, std::string_view rec
 Result<void> Connection::awaitPhoto(const std::string& sha256) {
     Statement insert = prepare("INSERT OR IGNORE INTO photo_hole SELECT ?1"
                                " WHERE NOT EXISTS(SELECT 1 FROM photo WHERE sha256 = ?1)");
-    if (insert.text(sha256).step() != SQLITE_DONE) return failed("await a photo");
+    if (insert.text(sha256).step() != SQLITE_DONE) return failed(say("await a photo"));
     return {};
 }
 
@@ -335,9 +335,9 @@ Result<void> Connection::keepPhoto(const PhotoBytes& photo) {
                     photo.photo.sha256, say("Take the photo again."));
     Statement insert = prepare("INSERT OR IGNORE INTO photo VALUES(?, ?)");
     if (insert.text(photo.photo.sha256).blob(photo.bytes).step() != SQLITE_DONE)
-        return failed("keep the photo");
+        return failed(say("keep the photo"));
     Statement here = prepare("DELETE FROM photo_hole WHERE sha256 = ?");
-    if (here.text(photo.photo.sha256).step() != SQLITE_DONE) return failed("keep the photo");
+    if (here.text(photo.photo.sha256).step() != SQLITE_DONE) return failed(say("keep the photo"));
     return {};
 }
 
@@ -362,7 +362,7 @@ Result<void> Connection::keepPdf(const file::Told& told, std::string_view pdf) {
     const std::string digest = digestOf(pdf);
     Statement insert = prepare("INSERT OR IGNORE INTO pdf VALUES(?, ?, ?, ?)");
     insert.integer(*key).blob(digest).text(where).blob(cut);
-    if (insert.step() != SQLITE_DONE) return failed("keep the record's PDF");
+    if (insert.step() != SQLITE_DONE) return failed(say("keep the record's PDF"));
     return {};
 }
 

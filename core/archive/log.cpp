@@ -17,7 +17,7 @@ Result<std::vector<RoundInfo>> Archive::rounds(const std::string& registration) 
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.textAt(0), select.textAt(1), select.textAt(2), Instant{select.integerAt(3)},
                         select.integerAt(4), select.integerAt(5) != 0});
-    if (code != SQLITE_DONE) return connection->failed("list its rounds");
+    if (code != SQLITE_DONE) return connection->failed(say("list its rounds"));
     return list;
 }
 
@@ -41,7 +41,7 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
                         say("Keep the file, copy it away, and go on with a backup."));
         list.push_back(std::move(*event));
     }
-    if (code != SQLITE_DONE) return connection->failed("read the round");
+    if (code != SQLITE_DONE) return connection->failed(say("read the round"));
     return list;
 }
 
@@ -51,7 +51,7 @@ Result<std::string> Archive::eventText(const std::string& roundId, std::int64_t 
     Statement select = connection->prepare("SELECT json, digest FROM event WHERE round = ? AND seq = ?");
     const int code = select.integer(*key).integer(seq).step();
     if (code == SQLITE_DONE) return std::string();
-    if (code != SQLITE_ROW) return connection->failed("read the round");
+    if (code != SQLITE_ROW) return connection->failed(say("read the round"));
     std::string text = select.textAt(0);
     if (shortDigest(text) != select.integerAt(1))
         return fail(ErrorCode::storage, say("An event of this round is damaged in the archive."),
@@ -65,7 +65,7 @@ Result<std::int64_t> Connection::roundKey(const std::string& roundId) {
     Statement select = prepare("SELECT key FROM round WHERE id = ?");
     const int code = select.text(roundId).step();
     if (code == SQLITE_DONE) return fail(ErrorCode::notFound, say("The archive has no such round."), roundId);
-    if (code != SQLITE_ROW) return failed("find the round");
+    if (code != SQLITE_ROW) return failed(say("find the round"));
     lastRound = roundId;
     lastKey = select.integerAt(0);
     return lastKey;
@@ -76,7 +76,7 @@ Result<void> Connection::insertEvent(std::int64_t round, const round::Event& eve
     Statement insert = prepare("INSERT INTO event SELECT ?1, ?2, ?3, ?4"
                                " WHERE ?2 = 1 + coalesce((SELECT max(seq) FROM event WHERE round = ?1), 0)");
     insert.integer(round).integer(event.seq).text(json).integer(shortDigest(json));
-    if (insert.step() != SQLITE_DONE) return failed("keep the event");
+    if (insert.step() != SQLITE_DONE) return failed(say("keep the event"));
     if (sqlite3_changes(db) != 1)
         return fail(ErrorCode::conflict, say("This is not the next event of the round."),
                     "event " + std::to_string(event.seq),
@@ -99,7 +99,7 @@ Result<void> insertRound(Connection& connection, const std::string& roundId, con
         return fail(ErrorCode::notFound,
                     say("The archive does not know the aircraft %1.", opened->registration),
                     opened->registration, say("Add the aircraft first."));
-    return connection.failed("keep the round");
+    return connection.failed(say("keep the round"));
 }
 
 /// A log that is written here never names a photo that isn't there.
@@ -116,7 +116,7 @@ Result<void> checkPhotos(Connection& connection, const round::Event& event, Phot
         if (code == SQLITE_DONE)
             return fail(ErrorCode::notFound, say("The event names a photo that is not there."), photo.sha256,
                         say("Give the photo's bytes with it."));
-        if (code != SQLITE_ROW) return connection.failed("look for the photo");
+        if (code != SQLITE_ROW) return connection.failed(say("look for the photo"));
     }
     return {};
 }
@@ -174,7 +174,7 @@ Result<void> Archive::appendLog(const std::string& roundId, std::span<const roun
 
 Result<void> Connection::markSealed(std::int64_t round) {
     Statement sealed = prepare("UPDATE round SET sealed = 1 WHERE key = ?");
-    if (sealed.integer(round).step() != SQLITE_DONE) return failed("seal the round");
+    if (sealed.integer(round).step() != SQLITE_DONE) return failed(say("seal the round"));
     return {};
 }
 

@@ -21,7 +21,7 @@ Result<std::vector<std::string>> column(Connection& connection, const char* sql)
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back(select.textAt(0));
-    if (code != SQLITE_DONE) return connection.failed("be read");
+    if (code != SQLITE_DONE) return connection.failed(say("be read"));
     return list;
 }
 

@@ -17,7 +17,7 @@ Result<std::vector<First>> firstRecords(Connection& connection) {
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back({select.textAt(0), select.textAt(1), select.textAt(2)});
-    if (code != SQLITE_DONE) return connection.failed("read its older records");
+    if (code != SQLITE_DONE) return connection.failed(say("read its older records"));
     return list;
 }
 
@@ -28,7 +28,7 @@ Result<void> Connection::moveFirstRecords() {
         Statement any = prepare("SELECT 1 FROM record_1 LIMIT 1");
         const int code = any.step();
         if (code == SQLITE_DONE) return {};
-        if (code != SQLITE_ROW) return failed("read its older records");
+        if (code != SQLITE_ROW) return failed(say("read its older records"));
     }
     return transaction([&]() -> Result<void> {
         const auto list = firstRecords(*this);
@@ -41,7 +41,7 @@ Result<void> Connection::moveFirstRecords() {
             if (!one.pdf.empty())
                 if (auto kept = keepPdf(told, one.pdf); !kept) return kept;
             Statement moved = prepare("DELETE FROM record_1 WHERE sha256 = ?");
-            if (moved.text(one.sha256).step() != SQLITE_DONE) return failed("move its older records");
+            if (moved.text(one.sha256).step() != SQLITE_DONE) return failed(say("move its older records"));
         }
         return {};
     });

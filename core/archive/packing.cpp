@@ -68,8 +68,7 @@ Result<std::string> Packing::packed(std::string_view bytes, std::int64_t diction
             size = ZSTD_compress2(zstd->in.get(), out.data(), out.size(), bytes.data(), bytes.size());
     }
     if (ZSTD_isError(size) != 0)
-        return fail(ErrorCode::storage,
-                    std::string("A record could not be packed: ") + ZSTD_getErrorName(size) + '.');
+        return fail(ErrorCode::storage, say("A record could not be packed: %1.", ZSTD_getErrorName(size)));
     out.resize(size);
     return out;
 }

@@ -55,7 +55,7 @@ Result<std::string> Connection::dictionary(std::int64_t id) {
     Statement select = prepare("SELECT bytes FROM dictionary WHERE id = ?");
     const int code = select.integer(id).step();
     if (code == SQLITE_DONE) return rotten("dictionary " + std::to_string(id));
-    if (code != SQLITE_ROW) return failed("read the record");
+    if (code != SQLITE_ROW) return failed(say("read the record"));
     return select.textAt(0);
 }
 
@@ -111,7 +111,7 @@ Result<std::vector<std::vector<record::SignatureText>>> Connection::chains(std::
             return rotten("signatures of record " + std::to_string(record));
         all.push_back({after, {select.textAt(2), select.textAt(3)}});
     }
-    if (code != SQLITE_DONE) return failed("read the record's signatures");
+    if (code != SQLITE_DONE) return failed(say("read the record's signatures"));
     std::vector<std::vector<record::SignatureText>> rows;
     collect(all, -1, {}, rows);
     std::sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) {
@@ -127,7 +127,7 @@ Result<std::vector<std::string>> Archive::signedCopies(const std::string& sha256
     std::string content;
     {
         Statement select = connection->prepare("SELECT dictionary, content FROM record WHERE key = ?");
-        if (select.integer(*key).step() != SQLITE_ROW) return connection->failed("read the record");
+        if (select.integer(*key).step() != SQLITE_ROW) return connection->failed(say("read the record"));
         if (auto done = connection->content(select.integerAt(0), select.textAt(1), content); !done)
             return tl::unexpected(done.error());
     }
@@ -172,7 +172,7 @@ Result<std::vector<std::string>> Archive::recordPdfs(const std::string& sha256) 
         if (sha256Hex(bytes) != hexOf(select.textAt(0))) return rotten(sha256);
         pdfs.push_back(std::move(bytes));
     }
-    if (code != SQLITE_DONE) return connection->failed("read the record's PDF");
+    if (code != SQLITE_DONE) return connection->failed(say("read the record's PDF"));
     return pdfs;
 }
 
@@ -194,7 +194,7 @@ Result<std::vector<RecordInfo>> Archive::records(const std::string& registration
         list.push_back({hexOf(select.textAt(0)), select.textAt(1), select.textAt(2), select.textAt(3),
                         timeOfKey(select.integerAt(4)), select.textAt(5),
                         static_cast<int>(select.integerAt(6))});
-    if (code != SQLITE_DONE) return connection->failed("list its records");
+    if (code != SQLITE_DONE) return connection->failed(say("list its records"));
     return list;
 }
 
@@ -209,7 +209,7 @@ Result<std::vector<file::Told>> Archive::told(const std::string& registration) c
         if (!one) return tl::unexpected(one.error());
         list.push_back(std::move(*one));
     }
-    if (code != SQLITE_DONE) return connection->failed("read the aircraft's records");
+    if (code != SQLITE_DONE) return connection->failed(say("read the aircraft's records"));
     return list;
 }
 
@@ -232,7 +232,7 @@ Result<std::vector<std::string>> Archive::heads(const std::string& registration)
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back(hexOf(select.textAt(0)));
-    if (code != SQLITE_DONE) return connection->failed("find the latest records");
+    if (code != SQLITE_DONE) return connection->failed(say("find the latest records"));
     return list;
 }
 
@@ -242,7 +242,7 @@ Result<std::vector<std::string>> Archive::files() const {
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back(select.textAt(0));
-    if (code != SQLITE_DONE) return connection->failed("list its files");
+    if (code != SQLITE_DONE) return connection->failed(say("list its files"));
     return list;
 }
 

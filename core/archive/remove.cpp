@@ -12,7 +12,7 @@ namespace {
 
 Result<void> change(Connection& connection, const char* sql, std::int64_t key) {
     Statement statement = connection.prepare(sql);
-    if (statement.integer(key).step() != SQLITE_DONE) return connection.failed("let the record go");
+    if (statement.integer(key).step() != SQLITE_DONE) return connection.failed(say("let the record go"));
     return {};
 }
 
@@ -24,7 +24,7 @@ Result<void> forgetWords(Connection& connection, const file::Told& told, std::in
                            " VALUES('delete', ?, ?, ?, ?, ?, ?, ?)");
     forget.integer(key).text(words.aircraft).text(words.person).text(words.part).text(words.jasc);
     forget.text(words.kind).text(words.text);
-    if (forget.step() != SQLITE_DONE) return connection.failed("let the record go");
+    if (forget.step() != SQLITE_DONE) return connection.failed(say("let the record go"));
     return {};
 }
 
@@ -37,12 +37,12 @@ Result<void> takePhotosOut(Connection& connection, const file::Told& told) {
                 connection.prepare("SELECT 1 FROM page WHERE instr(told, CAST(? AS BLOB)) > 0 LIMIT 1");
             const int code = others.text(hash).step();
             if (code == SQLITE_ROW) continue;
-            if (code != SQLITE_DONE) return connection.failed("let the photo go");
+            if (code != SQLITE_DONE) return connection.failed(say("let the photo go"));
         }
         for (const char* sql :
              {"DELETE FROM photo WHERE sha256 = ?", "DELETE FROM photo_hole WHERE sha256 = ?"}) {
             Statement gone = connection.prepare(sql);
-            if (gone.text(hash).step() != SQLITE_DONE) return connection.failed("let the photo go");
+            if (gone.text(hash).step() != SQLITE_DONE) return connection.failed(say("let the photo go"));
         }
     }
     return {};

@@ -167,17 +167,19 @@ Sentence leftAsItIs() {
 }
 
 Result<void> run(sqlite3* db, const std::string& file, const char* sql) {
-    if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK) return failed(db, "be opened", file);
+    if (sqlite3_exec(db, sql, nullptr, nullptr, nullptr) != SQLITE_OK)
+        return failed(db, say("be opened"), file);
     return {};
 }
 
 /// The first column of the first row.
 Result<std::string> ask(sqlite3* db, const std::string& file, const char* sql) {
     sqlite3_stmt* prepared = nullptr;
-    if (sqlite3_prepare_v2(db, sql, -1, &prepared, nullptr) != SQLITE_OK) return failed(db, "be read", file);
+    if (sqlite3_prepare_v2(db, sql, -1, &prepared, nullptr) != SQLITE_OK)
+        return failed(db, say("be read"), file);
     const std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)> owner(prepared, sqlite3_finalize);
     Statement statement(prepared);
-    if (statement.step() != SQLITE_ROW) return failed(db, "be read", file);
+    if (statement.step() != SQLITE_ROW) return failed(db, say("be read"), file);
     return statement.textAt(0);
 }
 

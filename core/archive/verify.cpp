@@ -27,7 +27,7 @@ Result<std::vector<std::int64_t>> keysOf(Connection& connection, const std::stri
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         keys.push_back(select.integerAt(0));
-    if (code != SQLITE_DONE) return connection.failed("be read");
+    if (code != SQLITE_DONE) return connection.failed(say("be read"));
     return keys;
 }
 
@@ -89,7 +89,7 @@ Result<std::vector<Bytes>> digests(Connection& connection, const char* sql, cons
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         list.push_back(bytesOf(select.textAt(0)));
-    if (code != SQLITE_DONE) return connection.failed("be read");
+    if (code != SQLITE_DONE) return connection.failed(say("be read"));
     std::sort(list.begin(), list.end());
     return list;
 }
@@ -176,13 +176,13 @@ Result<void> lookAtBlobs(const Archive& archive, const Verifying& what, Verifica
             if (sha256Hex(select.textAt(1)) != hash)
                 verification.broken.push_back({hash, changed(say("This photo is not what was stored."))});
         }
-        if (code != SQLITE_DONE) return connection.failed("be read");
+        if (code != SQLITE_DONE) return connection.failed(say("be read"));
     }
     Statement select = connection.prepare("SELECT sha256 FROM photo_hole ORDER BY sha256");
     int code = 0;
     while ((code = select.step()) == SQLITE_ROW)
         if (isWanted(select.textAt(0))) verification.missingPhotos.push_back(select.textAt(0));
-    return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
+    return code == SQLITE_DONE ? Result<void>() : connection.failed(say("be read"));
 }
 
 Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verification& verification) {
@@ -196,7 +196,7 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
         int code = 0;
         while ((code = select.step()) == SQLITE_ROW)
             records.push_back(hexOf(bytesOf(select.textAt(0))));
-        if (code != SQLITE_DONE) return connection.failed("be read");
+        if (code != SQLITE_DONE) return connection.failed(say("be read"));
     }
     for (const std::string& sha256 : records) {
         const auto pdfs = archive.recordPdfs(sha256);
@@ -259,13 +259,13 @@ Result<void> lookAtWords(Connection& connection, const Verifying& what, Verifica
     while ((code = select.step()) == SQLITE_ROW)
         verification.broken.push_back(
             {hexOf(bytesOf(select.textAt(0))), changed(say("A search can't find it: its words are gone."))});
-    return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
+    return code == SQLITE_DONE ? Result<void>() : connection.failed(say("be read"));
 }
 
 /// Where no record stands, a search or a list may still stumble.
 Result<void> lookAtPages(Connection& connection) {
     Statement select = connection.prepare("PRAGMA quick_check(1)");
-    if (select.step() != SQLITE_ROW) return connection.failed("be read");
+    if (select.step() != SQLITE_ROW) return connection.failed(say("be read"));
     const std::string said = select.textAt(0);
     if (said == "ok") return {};
     return fail(ErrorCode::storage,
@@ -280,7 +280,7 @@ Result<void> lookAtFirst(Connection& connection, Verification& verification) {
     while ((code = select.step()) == SQLITE_ROW)
         verification.broken.push_back(
             {select.textAt(0), changed(say("It doesn't hold as it was kept by an older Ambit."))});
-    return code == SQLITE_DONE ? Result<void>() : connection.failed("be read");
+    return code == SQLITE_DONE ? Result<void>() : connection.failed(say("be read"));
 }
 
 } // namespace

@@ -87,7 +87,7 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
             found.named.push_back(
                 {bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});
     }
-    return code == SQLITE_DONE ? Result<void>() : connection->failed("be read");
+    return code == SQLITE_DONE ? Result<void>() : connection->failed(say("be read"));
 }
 
 Result<void> Worker::readSignatures(std::int64_t from, std::int64_t to) {
@@ -102,14 +102,14 @@ Result<void> Worker::readSignatures(std::int64_t from, std::int64_t to) {
         if (!header) return tl::unexpected(header.error());
         signatures.push_back({select.integerAt(0), {std::move(*header), select.textAt(2)}});
     }
-    return code == SQLITE_DONE ? Result<void>() : connection->failed("be read");
+    return code == SQLITE_DONE ? Result<void>() : connection->failed(say("be read"));
 }
 
 Result<std::string> Worker::headerText(std::int64_t id) {
     if (const auto known = headers.find(id); known != headers.end()) return known->second;
     Statement select = connection->prepare("SELECT text FROM header WHERE id = ?");
     const int code = select.integer(id).step();
-    if (code != SQLITE_ROW && code != SQLITE_DONE) return connection->failed("be read");
+    if (code != SQLITE_ROW && code != SQLITE_DONE) return connection->failed(say("be read"));
     if (headers.size() > 4096) headers.clear();
     return headers[id] = code == SQLITE_ROW ? select.textAt(0) : std::string();
 }
@@ -170,7 +170,7 @@ Result<void> Worker::judge(const Row& row, const std::vector<record::SignatureTe
     static const std::string sql =
         pagesWhere("page.file = (SELECT file FROM record WHERE key = ?1) AND page.record = ?1");
     Statement select = connection->prepare(sql.c_str());
-    if (select.integer(row.key).step() != SQLITE_ROW) return connection->failed("be read");
+    if (select.integer(row.key).step() != SQLITE_ROW) return connection->failed(say("be read"));
     const auto kept = connection->toldIn(select);
     if (!kept) return tl::unexpected(kept.error());
     if (archive::beside(file::toldBy(*report)) != beside(*kept, row))

@@ -75,7 +75,8 @@ Result<std::string> decode(std::string_view text, std::string_view letters) {
     unsigned bits = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const std::int8_t value = values[static_cast<unsigned char>(text[i])];
-        if (value < 0) return fail(ErrorCode::syntax, "This is not base64.", "byte " + std::to_string(i));
+        if (value < 0)
+            return fail(ErrorCode::syntax, say("This is not base64."), "byte " + std::to_string(i));
         held = (held << 6U) | static_cast<std::uint32_t>(value);
         bits += 6;
         if (bits >= 8) {
@@ -86,7 +87,7 @@ Result<std::string> decode(std::string_view text, std::string_view letters) {
     // A lone last letter carries no byte, and bits that carry none must be zero: else two texts would mean
     // one value.
     if (bits >= 6 || (held & ((1U << bits) - 1)) != 0) {
-        return fail(ErrorCode::syntax, "This base64 doesn't end as it must.",
+        return fail(ErrorCode::syntax, say("This base64 doesn't end as it must."),
                     "byte " + std::to_string(text.size()));
     }
     return bytes;
@@ -113,7 +114,7 @@ Result<std::string> fromHex(std::string_view text) {
     std::string bytes(text.size() / 2, '\0');
     for (std::size_t i = 0; i < text.size(); ++i)
         if (text.size() % 2 != 0 || digit(text[i]) < 0)
-            return fail(ErrorCode::syntax, "This is not hex.", "byte " + std::to_string(i));
+            return fail(ErrorCode::syntax, say("This is not hex."), "byte " + std::to_string(i));
     for (std::size_t i = 0; i < bytes.size(); ++i)
         bytes[i] = static_cast<char>(digit(text[2 * i]) * 16 + digit(text[2 * i + 1]));
     return bytes;
@@ -134,7 +135,7 @@ std::string toBase64Url(std::string_view bytes) {
 
 Result<std::string> fromBase64(std::string_view text) {
     if (text.size() % 4 != 0) {
-        return fail(ErrorCode::syntax, "This base64 lacks its padding.",
+        return fail(ErrorCode::syntax, say("This base64 lacks its padding."),
                     "byte " + std::to_string(text.size()));
     }
     const std::size_t padding = text.ends_with("==") ? 2 : text.ends_with('=') ? 1 : 0;

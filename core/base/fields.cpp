@@ -16,10 +16,10 @@ constexpr std::size_t mostFields = 64;    ///< told apart; no object that is rea
 Fields::Fields(JsonView json, const Where& its, std::optional<Error>& first)
     : object(json.isObject() ? json : JsonView()), where(its), error(&first) {
     if (!object && !*error)
-        *error = Error{ErrorCode::invalid, "An object is expected here.", where.text(), {}};
+        *error = Error{ErrorCode::invalid, say("An object is expected here."), where.text(), {}};
 }
 
-void Fields::fail(const std::string& what, std::string_view name) {
+void Fields::fail(const Sentence& what, std::string_view name) {
     if (!*error) *error = Error{ErrorCode::invalid, what, Where(where, name).text(), {}};
 }
 
@@ -33,7 +33,7 @@ JsonView Fields::find(std::string_view name) {
         }
         ++place;
     }
-    fail("This field is missing.", name);
+    fail(say("This field is missing."), name);
     return {};
 }
 
@@ -45,14 +45,14 @@ std::string_view Fields::view(const char* name, bool mayBeEmpty) {
     const JsonView found = find(name);
     if (!found) return {};
     if (!found.isText()) {
-        fail("A text is expected here.", name);
+        fail(say("A text is expected here."), name);
         return {};
     }
     const std::string_view text = found.text();
-    if (text.empty() && !mayBeEmpty) fail("This text is empty.", name);
+    if (text.empty() && !mayBeEmpty) fail(say("This text is empty."), name);
     if (text.size() > longestText)
-        fail("This text is longer than " + std::to_string(longestText) + " bytes.", name);
-    if (!found.isPlain()) fail("This text holds control characters or is not UTF-8.", name);
+        fail(say("This text is longer than %1 bytes.", figure(std::to_string(longestText))), name);
+    if (!found.isPlain()) fail(say("This text holds control characters or is not UTF-8."), name);
     return text;
 }
 
@@ -62,14 +62,14 @@ std::string Fields::textIfThere(const char* name) {
 
 std::string Fields::decimal(const char* name) {
     const std::string_view written = view(name);
-    if (!*error && !Decimal::parse(written)) fail("A decimal number in quotes is expected here.", name);
+    if (!*error && !Decimal::parse(written)) fail(say("A decimal number in quotes is expected here."), name);
     return std::string(written);
 }
 
 std::string Fields::hash(const char* name) {
     const std::string_view digits = view(name);
     if (digits.size() != 64 || digits.find_first_not_of("0123456789abcdef") != std::string_view::npos)
-        fail("A SHA-256 of 64 lower-case hex digits is expected here.", name);
+        fail(say("A SHA-256 of 64 lower-case hex digits is expected here."), name);
     return std::string(digits);
 }
 
@@ -78,7 +78,8 @@ std::int64_t Fields::integer(const char* name, std::int64_t least, std::int64_t 
     if (!found) return 0;
     const auto value = found.integer();
     if (value && *value >= least && *value <= most) return *value;
-    fail("An integer from " + std::to_string(least) + " to " + std::to_string(most) + " is expected here.",
+    fail(say("An integer from %1 to %2 is expected here.", figure(std::to_string(least)),
+             figure(std::to_string(most))),
          name);
     return 0;
 }
@@ -90,7 +91,7 @@ std::size_t Fields::word(const char* name, std::initializer_list<std::string_vie
     std::string choice;
     for (const std::string_view one : words)
         choice += (choice.empty() ? "" : ", ") + std::string(one);
-    fail("One of these words is expected here: " + choice + ".", name);
+    fail(say("One of these words is expected here: %1.", choice), name);
     return 0;
 }
 
@@ -101,7 +102,7 @@ Fields Fields::inner(const char* name) {
 FieldList Fields::list(const char* name, std::size_t most) {
     JsonView found = find(name);
     if (found && (!found.isList() || found.size() > most)) {
-        fail("A list of at most " + std::to_string(most) + " is expected here.", name);
+        fail(say("A list of at most %1 is expected here.", figure(std::to_string(most))), name);
         found = {};
     }
     return {found, Where(where, std::string_view(name)), *error};
@@ -116,7 +117,7 @@ void Fields::end() {
     std::size_t place = 0;
     for (const JsonView::Member member : object.members()) {
         const bool known = place < mostFields && (read >> place & 1U) != 0;
-        if (!known) fail("This field is not known.", member.name);
+        if (!known) fail(say("This field is not known."), member.name);
         ++place;
     }
 }

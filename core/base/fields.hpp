@@ -40,7 +40,7 @@ public:
     [[nodiscard]] JsonView any(const char* name);
     /// Every field must have been read by now.
     void end();
-    void fail(const std::string& what, std::string_view name);
+    void fail(const Sentence& what, std::string_view name);
 
     /// As `text`, in the tape.
     std::string_view view(const char* name, bool mayBeEmpty = false);

@@ -56,8 +56,8 @@ public:
 
     bool key(string_t& name) override {
         if (parents.back()->contains(name)) {
-            return stop("The name \"" + name + "\" stands twice in one object.", pointerTo(pointer(), name),
-                        "Keep one of the two.");
+            return stop(say("The name %1 stands twice in one object.", '"' + name + '"'),
+                        pointerTo(pointer(), name), say("Keep one of the two."));
         }
         names.back() = std::move(name);
         return true;
@@ -66,11 +66,11 @@ public:
     bool parse_error(std::size_t position, const std::string& /*token*/,
                      const Json::exception& problem) override {
         if (problem.id == 406) { // the parser's number for "overflows a double"
-            return stop("A number is too large for any reader.", here(), "Write a smaller number.");
+            return stop(say("A number is too large for any reader."), here(), say("Write a smaller number."));
         }
         const std::string at = std::to_string(position == 0 ? 0 : position - 1);
-        return stop("The text is not JSON: it breaks off or goes wrong at byte " + at + ".", "byte " + at,
-                    "Mend the text there.");
+        return stop(say("The text is not JSON: it breaks off or goes wrong at byte %1.", at), "byte " + at,
+                    say("Mend the text there."));
     }
 
     Json root;
@@ -116,8 +116,8 @@ private:
 
     bool open(Json container) {
         if (parents.size() >= static_cast<std::size_t>(most)) {
-            return stop("Arrays and objects are nested more than " + std::to_string(most) + " deep.", here(),
-                        "Nest less deep.");
+            return stop(say("Arrays and objects are nested more than %1 deep.", figure(std::to_string(most))),
+                        here(), say("Nest less deep."));
         }
         // Stays valid: a container grows only once what is open inside it is closed.
         parents.push_back(put(std::move(container)));
@@ -131,7 +131,7 @@ private:
         return true;
     }
 
-    bool stop(std::string what, std::string where, std::string remedy) {
+    bool stop(Sentence what, std::string where, Sentence remedy) {
         error = Error{ErrorCode::syntax, std::move(what), std::move(where), std::move(remedy)};
         return false;
     }
@@ -143,22 +143,24 @@ private:
 
 std::optional<Error> badText(std::string_view text, const ParseLimits& limits) {
     if (text.size() > limits.bytes) {
-        return Error{ErrorCode::syntax, "The text is larger than " + std::to_string(limits.bytes) + " bytes.",
-                     "", "Make it smaller."};
+        return Error{ErrorCode::syntax,
+                     say("The text is larger than %1 bytes.", figure(std::to_string(limits.bytes))), "",
+                     say("Make it smaller.")};
     }
     if (text.starts_with("\xEF\xBB\xBF")) {
-        return Error{ErrorCode::syntax, "The text begins with a byte-order mark.", "byte 0",
-                     "Save it without one."};
+        return Error{ErrorCode::syntax, say("The text begins with a byte-order mark."), "byte 0",
+                     say("Save it without one.")};
     }
     if (const auto bad = firstBadByte(text)) {
         const std::string at = std::to_string(*bad);
-        return Error{ErrorCode::syntax, "The text is not UTF-8 at byte " + at + ".", "byte " + at,
-                     "Save it as UTF-8."};
+        return Error{ErrorCode::syntax, say("The text is not UTF-8 at byte %1.", at), "byte " + at,
+                     say("Save it as UTF-8.")};
     }
     // The parser would take a NUL for the end and never see what follows.
     if (const auto nul = text.find('\0'); nul != std::string_view::npos) {
         const std::string at = std::to_string(nul);
-        return Error{ErrorCode::syntax, "The text has a NUL at byte " + at + ".", "byte " + at, "Remove it."};
+        return Error{ErrorCode::syntax, say("The text has a NUL at byte %1.", at), "byte " + at,
+                     say("Remove it.")};
     }
     return std::nullopt;
 }
@@ -170,7 +172,7 @@ Result<Json> parseJson(std::string_view text, const ParseLimits& limits) {
     Builder builder(limits.depth);
     const bool whole = Json::sax_parse(text.begin(), text.end(), &builder);
     if (builder.error) return tl::unexpected(std::move(*builder.error));
-    if (!whole) return fail(ErrorCode::syntax, "The text is not JSON.");
+    if (!whole) return fail(ErrorCode::syntax, say("The text is not JSON."));
     return std::move(builder.root);
 }
 

@@ -258,11 +258,12 @@ std::optional<std::string> fractionIn(const Json& value, const Where& where) {
 
 Result<JsonView> JsonTape::write(const Json& value) {
     if (auto at = fractionIn(value, Where("")))
-        return fail(ErrorCode::invalid, "A number here can only be an integer.", *at);
+        return fail(ErrorCode::invalid, say("A number here can only be an integer."), *at);
     written = canonicalJson(value);
     const JsonView its = read(written);
     if (!its)
-        return fail(ErrorCode::syntax, "This is too large, nested too deep, or holds what is not UTF-8.");
+        return fail(ErrorCode::syntax,
+                    say("This is too large, nested too deep, or holds what is not UTF-8."));
     return its;
 }
 

@@ -10,7 +10,7 @@ namespace ambit::record {
 
 namespace {
 
-tl::unexpected<Error> refuse(std::string what, std::string where, std::string remedy = {}) {
+tl::unexpected<Error> refuse(Sentence what, std::string where, Sentence remedy = {}) {
     return fail(ErrorCode::signature, std::move(what), std::move(where), std::move(remedy));
 }
 
@@ -28,9 +28,9 @@ template<class T> Result<T> at(const char* where, Result<T> read) {
 Result<round::Jws> signStatement(const round::Statement& statement, const Signer& signer) {
     const Certificate& certificate = signer.certificate();
     if (statement.who.name != certificate.name)
-        return refuse("This is said by " + statement.who.name + ", the key's holder is " + certificate.name +
-                          '.',
-                      certificate.sha256, "Sign with the key of the person who says it.");
+        return refuse(
+            say("This is said by %1, the key's holder is %2.", statement.who.name, certificate.name),
+            certificate.sha256, say("Sign with the key of the person who says it."));
     const auto entry = signJws(payloadOf(statement), signer, Json::object());
     if (!entry) return tl::unexpected(entry.error());
     return round::Jws{(*entry)["protected"].get<std::string>(), (*entry)["signature"].get<std::string>()};
@@ -49,12 +49,13 @@ Result<Certificate> checkAsked(const round::Asked& asked) {
     if (!entry) return tl::unexpected(entry.error());
     auto report = verifyJws(*entry, payloadOf(asked.statement), {}, "/jws");
     if (!report) return tl::unexpected(report.error());
-    if (!report->lowS) return refuse("The signature of what was asked must declare low S.", "/jws/protected");
+    if (!report->lowS)
+        return refuse(say("The signature of what was asked must declare low S."), "/jws/protected");
     const std::string& name = asked.statement.who.name;
     if (name == report->certificate.name) return std::move(report->certificate);
-    return refuse("What was asked is said to be by " + name + ", but the key is " + report->certificate.name +
-                      "'s.",
-                  "/statement/who/name");
+    return refuse(
+        say("What was asked is said to be by %1, but the key is %2's.", name, report->certificate.name),
+        "/statement/who/name");
 }
 
 Result<round::Asked> askedBy(const Certificate& peer, JsonView statement, JsonView jws,
@@ -67,9 +68,9 @@ Result<round::Asked> askedBy(const Certificate& peer, JsonView statement, JsonVi
     const auto certificate = checkAsked(asked);
     if (!certificate) return tl::unexpected(certificate.error());
     if (certificate->der != peer.der)
-        return refuse("This was signed by another key than that of " + peer.name +
-                          ", from whose device it came.",
-                      "/jws/protected", "Each says it on their own device.");
+        return refuse(
+            say("This was signed by another key than that of %1, from whose device it came.", peer.name),
+            "/jws/protected", say("Each says it on their own device."));
     if (auto may = round::allowed(state, airframe, asked); !may) return tl::unexpected(may.error());
     return asked;
 }

@@ -14,7 +14,7 @@ using Is = Shape::Is;
 
 constexpr std::int64_t largestPhoto = std::int64_t{64} << 20;
 
-tl::unexpected<Error> wrong(std::string what, const std::string& pointer) {
+tl::unexpected<Error> wrong(Sentence what, const std::string& pointer) {
     return fail(ErrorCode::invalid, std::move(what), pointer);
 }
 
@@ -178,11 +178,12 @@ Shape contentShape() {
 /// Another version or kind is not wrong, only unknown here.
 Result<void> checkKind(JsonView content) {
     if (content["format"].text() != "ambit-record")
-        return wrong("This is not the content of a record: its format is not “ambit-record”.", "/format");
+        return wrong(say("This is not the content of a record: its format is not “ambit-record”."),
+                     "/format");
     const auto version = content["version"].integer();
     if (!version || *version < 1 || *version > 5 || content["kind"].text() != "round")
-        return fail(ErrorCode::unsupported, "This Ambit doesn't know records of this version and kind.",
-                    "/version", "Use a newer Ambit.");
+        return fail(ErrorCode::unsupported, say("This Ambit doesn't know records of this version and kind."),
+                    "/version", say("Use a newer Ambit."));
     return {};
 }
 
@@ -209,7 +210,8 @@ Result<void> checkAsks(const std::vector<round::Event>& events, const std::strin
         const auto* asked = std::get_if<round::Asked>(&event.what);
         if (asked == nullptr) continue;
         if (asked->statement.round != roundId)
-            return wrong("This was said of another round.", pointerTo("/events", at) + "/statement/round");
+            return wrong(say("This was said of another round."),
+                         pointerTo("/events", at) + "/statement/round");
         if (const auto good = checkAsked(*asked); !good) {
             Error error = good.error();
             error.where = pointerTo("/events", at) + error.where;
@@ -228,13 +230,13 @@ Result<void> checkConclusion(JsonView content) {
         const bool grounding = point["finding"]["class"].text() == "grounds";
         const JsonView notInspected = point["notInspected"];
         if (fit && (grounding || (notInspected && !notInspected["basis"])))
-            return wrong("“fit” can't stand beside this point's outcome.", pointerTo("/points", at));
+            return wrong(say("“fit” can't stand beside this point's outcome."), pointerTo("/points", at));
         if (fit && point["trend"]["then"].text() == "against")
-            return wrong("“fit” can't stand beside where this point's value is going.",
+            return wrong(say("“fit” can't stand beside where this point's value is going."),
                          pointerTo("/points", at));
         const JsonView measured = point["measured"];
         if (measured && point["outcome"].text() == "sound" && measured["verdict"].text() != "within")
-            return wrong("A value out of its limit isn't sound.", pointerTo("/points", at));
+            return wrong(say("A value out of its limit isn't sound."), pointerTo("/points", at));
     }
     return {};
 }
@@ -247,12 +249,13 @@ Result<void> checkContent(JsonView content) {
     if (auto good = checkKind(content); !good) return good;
     if (auto good = checkShape(content, shape); !good) return good;
     if (!sortedOnce(content["previous"]))
-        return wrong("The earlier records must be sorted, each once.", "/previous");
+        return wrong(say("The earlier records must be sorted, each once."), "/previous");
     const JsonView list = content["events"];
     const auto events = eventsOf(list);
     if (!events) return tl::unexpected(events.error());
     if (content["version"].integer() != versionOf(*events))
-        return wrong("The version isn't the one that brought the latest kind among the events.", "/version");
+        return wrong(say("The version isn't the one that brought the latest kind among the events."),
+                     "/version");
     const auto told = Summary::of(*events);
     if (!told) {
         return wrong(told.error().what,
@@ -260,7 +263,7 @@ Result<void> checkContent(JsonView content) {
     }
     const std::string roundId = round::roundIdOf(list.at(0));
     if (auto at = told->differsIn(content, roundId))
-        return wrong("This isn't what the record's own events say.", *at);
+        return wrong(say("This isn't what the record's own events say."), *at);
     if (auto good = checkAsks(*events, roundId); !good) return good;
     return checkConclusion(content);
 }

@@ -112,7 +112,7 @@ Parts partsOf(std::string_view cms) {
     return {certificates.skip(), walker.content()};
 }
 
-tl::unexpected<Error> refuse(std::string what) {
+tl::unexpected<Error> refuse(Sentence what) {
     return fail(ErrorCode::signature, std::move(what), "CMS");
 }
 
@@ -137,7 +137,7 @@ Result<std::string> signCms(std::string_view digest, const Signer& signer) {
     const std::string& certificate = signer.certificate().der;
     auto signature = signer.signDigest(signedDigest(digest, certificate));
     if (!signature) return signature;
-    if (signature->size() != 64) return refuse("The signer gave no ES256 signature.");
+    if (signature->size() != 64) return refuse(say("The signer gave no ES256 signature."));
     return cmsOf(digest, certificate, withLowS(*signature));
 }
 
@@ -145,15 +145,15 @@ Result<Certificate> verifyCms(std::string_view der, std::string_view digest) {
     const Parts parts = partsOf(der);
     const auto signature = fromDerSignature(parts.signature);
     if (parts.certificate.empty() || !signature)
-        return refuse("The PDF's signature is not one that Ambit makes.");
+        return refuse(say("The PDF's signature is not one that Ambit makes."));
     if (cmsOf(digest, parts.certificate, *signature) != der)
         return refuse(
-            "The PDF was changed after signing, or its signature is not in the one form Ambit makes.");
-    if (!isLowS(*signature)) return refuse("The PDF's signature has high S.");
+            say("The PDF was changed after signing, or its signature is not in the one form Ambit makes."));
+    if (!isLowS(*signature)) return refuse(say("The PDF's signature has high S."));
     auto certificate = Certificate::fromDer(parts.certificate);
     if (!certificate) return certificate;
     if (!verifyEs256(certificate->point, signedDigest(digest, parts.certificate), *signature))
-        return refuse("The PDF's signature by " + certificate->name + " doesn't hold.");
+        return refuse(say("The PDF's signature by %1 doesn't hold.", certificate->name));
     return certificate;
 }
 

@@ -113,8 +113,8 @@ Result<Json> roundContent(const Airframe& airframe, const std::vector<round::Eve
     const auto state = round::fold(airframe, events);
     if (!state) return tl::unexpected(state.error());
     if (state->phase != round::Phase::concluded)
-        return fail(ErrorCode::refused, "Only a concluded round becomes a record.", state->id,
-                    "Conclude it first.");
+        return fail(ErrorCode::refused, say("Only a concluded round becomes a record."), state->id,
+                    say("Conclude it first."));
     const auto summary = Summary::of(events);
     if (!summary) return tl::unexpected(summary.error());
     Json json = summary->json(round::roundId(events.front()));

@@ -60,7 +60,7 @@ Result<std::string> pointOf(std::string_view info) {
     const CleanErrors clean;
     if (!p256)
         return fail(ErrorCode::signature,
-                    "This is not a P-256 key with its curve named and its point written out.");
+                    say("This is not a P-256 key with its curve named and its point written out."));
     return std::string(info.substr(keyPrefix.size()));
 }
 
@@ -118,7 +118,7 @@ Result<std::string> fromDerSignature(std::string_view der) {
         signature.append(half - s.size(), '\0').append(s);
         if (toDerSignature(signature) == der) return signature;
     }
-    return fail(ErrorCode::signature, "This is not a P-256 signature in DER.");
+    return fail(ErrorCode::signature, say("This is not a P-256 signature in DER."));
 }
 
 std::string toDerSignature(std::string_view signature) {

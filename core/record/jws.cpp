@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::size_t mostCertificates = 8;
 
-tl::unexpected<Error> refuse(std::string what, const std::string& where) {
+tl::unexpected<Error> refuse(Sentence what, const std::string& where) {
     return fail(ErrorCode::signature, std::move(what), where);
 }
 
@@ -25,9 +25,9 @@ std::string_view asText(const Digest& digest) {
 }
 
 Result<std::string> certificateDer(const Json& text, const std::string& where) {
-    if (!text.is_string()) return refuse("A certificate is base64 text.", where);
+    if (!text.is_string()) return refuse(say("A certificate is base64 text."), where);
     auto der = fromBase64(text.get_ref<const std::string&>());
-    if (!der) return refuse("This certificate is not strict base64.", where);
+    if (!der) return refuse(say("This certificate is not strict base64."), where);
     return der;
 }
 
@@ -46,7 +46,7 @@ Result<Certificate> certificateOf(const std::string& text, const std::string& de
 Result<Certificate> signerOf(const Json& header, const std::string& where) {
     const auto chain = header.find("x5c");
     if (chain == header.end() || !chain->is_array() || chain->empty() || chain->size() > mostCertificates)
-        return refuse("The protected header doesn't name one to eight certificates in x5c.", where);
+        return refuse(say("The protected header doesn't name one to eight certificates in x5c."), where);
     std::optional<Certificate> first;
     for (const Json& text : *chain) {
         auto der = certificateDer(text, where);
@@ -64,13 +64,14 @@ Result<Certificate> signerOf(const Json& header, const std::string& where) {
 Result<bool> checkFirst(const Json& header, std::string_view bytes, const std::string& where) {
     for (const char* member : {"after", "at", "signer"})
         if (header.contains(member))
-            return refuse("This is a countersignature, and the signature before it is missing.", where);
+            return refuse(say("This is a countersignature, and the signature before it is missing."), where);
     const auto declared = header.find("s");
     if (declared == header.end()) return false;
-    if (*declared != "low") return refuse("The protected header's “s” can only be “low”.", where);
+    if (*declared != "low") return refuse(say("The protected header's “s” can only be “low”."), where);
     // Whoever declares low S writes as Ambit does: the header too has one form only.
     if (canonicalJson(header) != bytes || header.size() != 3)
-        return refuse("The protected header is not in canonical form, or says more than Ambit's.", where);
+        return refuse(say("The protected header is not in canonical form, or says more than Ambit's."),
+                      where);
     return true;
 }
 
@@ -87,10 +88,10 @@ Result<void> checkLater(const Json& header, std::string_view bytes, const std::s
     if (auto good = checkShape(header, shape); !good)
         return refuse(good.error().what, where + good.error().where);
     if (canonicalJson(header) != bytes)
-        return refuse("The protected header is not in canonical form.", where);
+        return refuse(say("The protected header is not in canonical form."), where);
     if (header["after"] == after) return {};
-    return refuse("This countersignature was given after another signature than the one before it: one was "
-                  "exchanged, taken away or moved.",
+    return refuse(say("This countersignature was given after another signature than the one before it: one "
+                      "was exchanged, taken away or moved."),
                   where + "/after");
 }
 
@@ -116,8 +117,8 @@ Result<SignatureReport> reportOf(const Json& header, std::string_view bytes, con
     if (!certificate) return tl::unexpected(certificate.error());
     report.certificate = std::move(*certificate);
     if (report.at && report.who.name != report.certificate.name)
-        return refuse("The countersigner is named " + report.who.name + ", the certificate's holder " +
-                          report.certificate.name + '.',
+        return refuse(say("The countersigner is named %1, the certificate's holder %2.", report.who.name,
+                          report.certificate.name),
                       where + "/signer/name");
     return report;
 }
@@ -125,14 +126,15 @@ Result<SignatureReport> reportOf(const Json& header, std::string_view bytes, con
 Result<SignatureReport> readHeader(std::string_view text, const std::string& after,
                                    const std::string& where) {
     const auto bytes = fromBase64Url(text);
-    if (!bytes) return refuse("The protected header is not strict base64url.", where);
+    if (!bytes) return refuse(say("The protected header is not strict base64url."), where);
     const auto header = parseJson(*bytes, {.bytes = 65536, .depth = 4});
-    if (!header || !header->is_object()) return refuse("The protected header is not a JSON object.", where);
+    if (!header || !header->is_object())
+        return refuse(say("The protected header is not a JSON object."), where);
     if (header->contains("crit"))
-        return refuse("The signature demands an extension (crit) that Ambit doesn't know.", where);
+        return refuse(say("The signature demands an extension (crit) that Ambit doesn't know."), where);
     const auto algorithm = header->find("alg");
     if (algorithm == header->end() || *algorithm != "ES256")
-        return refuse("The signature's algorithm is not ES256.", where);
+        return refuse(say("The signature's algorithm is not ES256."), where);
     return reportOf(*header, *bytes, after, where);
 }
 
@@ -163,7 +165,7 @@ Result<Json> signJws(std::string_view payload, const Signer& signer, const Json&
     auto signature = signer.signDigest(asText(signedDigest(text, payload)));
     if (!signature) return tl::unexpected(signature.error());
     if (signature->size() != 64)
-        return refuse("The signer gave no ES256 signature.", signer.certificate().name);
+        return refuse(say("The signer gave no ES256 signature."), signer.certificate().name);
     return Json{{"protected", text}, {"signature", toBase64Url(withLowS(*signature))}};
 }
 
@@ -196,20 +198,20 @@ Json countersigning(const std::string& after, const round::Person& who, Instant 
 Result<SignatureReport> verifyJws(JsonView entry, std::string_view payload, const std::string& after,
                                   const std::string& where) {
     if (!hasForm(entry))
-        return fail(ErrorCode::invalid, "A signature has exactly “protected” and “signature”, both texts.",
-                    where);
+        return fail(ErrorCode::invalid,
+                    say("A signature has exactly “protected” and “signature”, both texts."), where);
     const std::string_view header = entry["protected"].text();
     auto report = headerOf(header, after, where + "/protected");
     if (!report) return report;
     const std::string at = where + "/signature";
     const auto signature = fromBase64Url(entry["signature"].text());
     if (!signature || signature->size() != 64)
-        return refuse("The signature is not 64 bytes in strict base64url.", at);
+        return refuse(say("The signature is not 64 bytes in strict base64url."), at);
     if (report->lowS && !isLowS(*signature))
-        return refuse("The signature declares low S but has high S.", at);
+        return refuse(say("The signature declares low S but has high S."), at);
     if (!verifyEs256(report->certificate.point, asText(signedDigest(header, payload)), *signature)) {
-        return refuse("The signature of " + report->certificate.name +
-                          " doesn't hold: something was changed after signing.",
+        return refuse(say("The signature of %1 doesn't hold: something was changed after signing.",
+                          report->certificate.name),
                       at);
     }
     return report;

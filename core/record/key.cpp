@@ -1,6 +1,7 @@
 #include "record/key.hpp"
 
 #include "base/parse.hpp"
+#include "base/phrase.hpp"
 #include "record/es256.hpp"
 #include "record/issuing.hpp"
 #include "record/openssl.hpp"
@@ -27,7 +28,7 @@ using OwnedEncrypted = Owned<X509_SIG, X509_SIG_free>;
 using OwnedAlgorithm = Owned<X509_ALGOR, X509_ALGOR_free>;
 
 tl::unexpected<Error> broken(const char* step) {
-    return fail(ErrorCode::signature, std::string("The cryptographic library failed: ") + step + '.');
+    return fail(ErrorCode::signature, say("The cryptographic library failed: %1.", say(step)));
 }
 
 tl::unexpected<Error> notAKeyFile() {
@@ -121,7 +122,7 @@ Result<std::string> signWith(EVP_PKEY* key, std::string_view digest) {
     if (digest.size() != 32 || !context || EVP_PKEY_sign_init(context.get()) != 1 ||
         EVP_PKEY_sign(context.get(), reinterpret_cast<unsigned char*>(der.data()), &size, bytesOf(digest),
                       digest.size()) != 1)
-        return broken("signing");
+        return broken(pattern("signing"));
     der.resize(size);
     return fromDerSignature(der).map(withLowS);
 }
@@ -133,12 +134,13 @@ Result<std::string> newKeyFile(const std::string& name, std::string_view passphr
     if (auto good = checkName(name); !good) return tl::unexpected(good.error());
     if (auto good = checkPassphrase(passphrase); !good) return tl::unexpected(good.error());
     const OwnedKey key(EVP_EC_gen("P-256"));
-    if (!key) return broken("making a key");
+    if (!key) return broken(pattern("making a key"));
     const OwnedCertificate certificate = selfSigned(key.get(), name, at);
-    if (!certificate) return broken("making a certificate");
+    if (!certificate) return broken(pattern("making a certificate"));
     const OwnedBio out(BIO_new(BIO_s_mem()));
-    if (!out || !writeLocked(out.get(), key.get(), passphrase)) return broken("locking the key");
-    if (PEM_write_bio_X509(out.get(), certificate.get()) != 1) return broken("writing the certificate");
+    if (!out || !writeLocked(out.get(), key.get(), passphrase)) return broken(pattern("locking the key"));
+    if (PEM_write_bio_X509(out.get(), certificate.get()) != 1)
+        return broken(pattern("writing the certificate"));
     return textOf(out.get());
 }
 

@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::int64_t dayMs = 86'400'000;
 
-tl::unexpected<Error> refuse(std::string what) {
+tl::unexpected<Error> refuse(Sentence what) {
     return fail(ErrorCode::signature, std::move(what), "certificate");
 }
 
@@ -69,7 +69,8 @@ Result<LinkKey> newLinkKey(const Signer& person, Instant at) {
     const OwnedCertificate issuer = readDer(person.certificate().der);
     const OwnedCertificate draft = key && issuer ? drafted(key.get(), issuer.get(), at) : nullptr;
     const std::string signedPart = draft ? derOf(draft.get(), i2d_re_X509_tbs) : std::string();
-    if (signedPart.empty()) return refuse("The cryptographic library failed: making a certificate.");
+    if (signedPart.empty())
+        return refuse(say("The cryptographic library failed: %1.", say("making a certificate")));
     const auto signature = person.signDigest(asText(sha256(signedPart)));
     if (!signature) return tl::unexpected(signature.error());
     // RFC 5280, 4.1: what is signed, by which algorithm, the signature as a bit string without unused bits.
@@ -88,11 +89,12 @@ Result<Certificate> vouchedFor(std::string_view linkDer, std::string_view person
     if (!person) return person;
     const OwnedCertificate link = readDer(linkDer);
     const OwnedCertificate issuer = readDer(personDer);
-    if (!link || !issuer) return refuse("The connection's certificate is not an X.509 certificate in DER.");
+    if (!link || !issuer)
+        return refuse(say("The connection's certificate is not an X.509 certificate in DER."));
     if (X509_NAME_cmp(X509_get_issuer_name(link.get()), X509_get_subject_name(issuer.get())) != 0 ||
         X509_get_signature_nid(link.get()) != NID_ecdsa_with_SHA256 ||
         X509_verify(link.get(), X509_get0_pubkey(issuer.get())) != 1)
-        return refuse("The connection's certificate is not vouched for by " + person->name + ".");
+        return refuse(say("The connection's certificate is not vouched for by %1.", person->name));
     return person;
 }
 

@@ -15,8 +15,8 @@ constexpr std::string_view close = R"("})";
 constexpr std::string_view end = "]}";
 
 tl::unexpected<Error> notCanonical() {
-    return fail(ErrorCode::invalid, "This is not a record in canonical form.", "",
-                "Use the file as it was signed.");
+    return fail(ErrorCode::invalid, say("This is not a record in canonical form."), "",
+                say("Use the file as it was signed."));
 }
 
 } // namespace

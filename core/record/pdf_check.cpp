@@ -19,7 +19,7 @@ using Object = QPDFObjectHandle;
 constexpr std::size_t largestFile = std::size_t{512} << 20;
 constexpr std::size_t largestRecord = ParseLimits{}.bytes;
 
-tl::unexpected<Error> refuse(std::string what, std::string where = {}) {
+tl::unexpected<Error> refuse(Sentence what, std::string where = {}) {
     return fail(ErrorCode::signature, std::move(what), std::move(where));
 }
 
@@ -28,8 +28,8 @@ std::string rangeText(std::size_t from, std::size_t to) {
 }
 
 tl::unexpected<Error> notCovered(std::size_t from, std::size_t to) {
-    return refuse("The signature doesn't cover the file from its first byte to its last: something was added "
-                  "or cut off.",
+    return refuse(say("The signature doesn't cover the file from its first byte to its last: something was "
+                      "added or cut off."),
                   rangeText(from, to));
 }
 
@@ -71,7 +71,7 @@ std::string_view firstRevision(std::string_view file) {
 Result<pdf::Gap> gapOf(std::string_view file) {
     const std::size_t key = pdf::onlyPlaceOf(pdf::byteRangeKey, file);
     if (key == std::string_view::npos)
-        return refuse("The file doesn't bear exactly one signature of Ambit's form.",
+        return refuse(say("The file doesn't bear exactly one signature of Ambit's form."),
                       rangeText(0, file.size()));
     const std::string_view range = file.substr(key + pdf::byteRangeKey.size());
     const pdf::Gap gap = rangeAt(range).gap;
@@ -80,7 +80,7 @@ Result<pdf::Gap> gapOf(std::string_view file) {
         return notCovered(gap.end, file.size());
     const std::string_view upTo = file.substr(0, gap.begin + 1);
     if (!upTo.ends_with(pdf::contentsKey) || file[gap.end - 1] != '>')
-        return refuse("The signature leaves out more than itself.", rangeText(gap.begin, gap.end));
+        return refuse(say("The signature leaves out more than itself."), rangeText(gap.begin, gap.end));
     return gap;
 }
 
@@ -98,7 +98,7 @@ Result<std::string> contentsOf(std::string_view file, pdf::Gap gap) {
         bytes += static_cast<char>(high * 16 + low);
     }
     if (bytes.size() * 2 != hex.size())
-        return refuse("The signature is not written in lower-case hex.", rangeText(gap.begin, gap.end));
+        return refuse(say("The signature is not written in lower-case hex."), rangeText(gap.begin, gap.end));
     return bytes;
 }
 
@@ -112,7 +112,7 @@ Result<std::string> digestOf(std::string_view file, pdf::Gap gap) {
         EVP_DigestUpdate(context.get(), first.data(), first.size()) == 1 &&
         EVP_DigestUpdate(context.get(), second.data(), second.size()) == 1 &&
         EVP_DigestFinal_ex(context.get(), reinterpret_cast<unsigned char*>(digest.data()), nullptr) == 1;
-    if (!done) return refuse("The file's digest could not be computed.");
+    if (!done) return refuse(say("The file's digest could not be computed."));
     return digest;
 }
 
@@ -127,7 +127,8 @@ Result<Signature> checkSignature(std::string_view file, pdf::Gap gap) {
     if (!contents) return tl::unexpected(contents.error());
     const std::size_t size = der::sizeOfFirst(*contents);
     if (size == 0 || contents->find_first_not_of('\0', size) != std::string::npos)
-        return refuse("The signature breaks off, or its padding isn't empty.", rangeText(gap.begin, gap.end));
+        return refuse(say("The signature breaks off, or its padding isn't empty."),
+                      rangeText(gap.begin, gap.end));
     const auto digest = digestOf(file, gap);
     if (!digest) return tl::unexpected(digest.error());
     auto certificate = verifyCms(std::string_view(*contents).substr(0, size), *digest);
@@ -136,7 +137,7 @@ Result<Signature> checkSignature(std::string_view file, pdf::Gap gap) {
                                                     " to " + std::to_string(file.size()));
     }
     if (contents->size() != longestCms(*certificate))
-        return refuse("The signature's padding is not as long as Ambit makes it.",
+        return refuse(say("The signature's padding is not as long as Ambit makes it."),
                       rangeText(gap.begin, gap.end));
     return Signature{std::move(*certificate), std::move(*contents)};
 }
@@ -158,19 +159,19 @@ bool bears(Object field, const Signature& signature) {
 Result<void> checkFields(QPDF& pdf, const std::vector<Signature>& checked) {
     Object fields = pdf.getRoot().getKey("/AcroForm").getKey("/Fields");
     if (!fields.isArray() || static_cast<std::size_t>(fields.getArrayNItems()) != checked.size())
-        return refuse("The file doesn't have exactly one field for each signature.", "/AcroForm");
+        return refuse(say("The file doesn't have exactly one field for each signature."), "/AcroForm");
     for (std::size_t i = 0; i < checked.size(); ++i)
         if (!bears(fields.getArrayItem(static_cast<int>(i)), checked[i]))
-            return refuse("The file's field is not the signature that was checked.", "/AcroForm");
+            return refuse(say("The file's field is not the signature that was checked."), "/AcroForm");
     std::size_t signatures = 0;
     for (Object& object : pdf.getAllObjects())
         if (object.isDictionary() && (object.isDictionaryOfType("/Sig") || object.hasKey("/ByteRange")))
             ++signatures;
     if (signatures != checked.size())
-        return refuse("The file holds more signatures than its fields show.", "/AcroForm");
+        return refuse(say("The file holds more signatures than its fields show."), "/AcroForm");
     for (const auto& [object, entry] : pdf.getXRefTable())
         if (entry.getType() == 2)
-            return refuse("The file hides objects in streams, which Ambit never does.",
+            return refuse(say("The file hides objects in streams, which Ambit never does."),
                           "cross-reference table");
     return {};
 }
@@ -192,16 +193,18 @@ Result<std::string> attachedRecord(QPDF& pdf) {
     Object associated = pdf.getRoot().getKey("/AF");
     const bool one = files.size() == 1 && files.begin()->first == pdf::attachment && associated.isArray() &&
                      associated.getArrayNItems() == 1;
-    if (!one) return refuse("The file doesn't carry exactly one attachment, record.json.", "/EmbeddedFiles");
+    if (!one)
+        return refuse(say("The file doesn't carry exactly one attachment, record.json."), "/EmbeddedFiles");
     Object file = files.begin()->second->getObjectHandle();
     Object streams = file.getKey("/EF");
     Object stream = streams.getKey("/F");
     const bool same = associated.getArrayItem(0).getObjGen() == file.getObjGen() && stream.isStream() &&
                       streams.getKey("/UF").getObjGen() == stream.getObjGen();
-    if (!same) return refuse("The attachment is not one and the same for every reader.", "/EmbeddedFiles");
+    if (!same)
+        return refuse(say("The attachment is not one and the same for every reader."), "/EmbeddedFiles");
     Bounded record;
     if (!stream.pipeStreamData(&record, 0, qpdf_dl_generalized, true))
-        return refuse("The attached record can't be unpacked.", "record.json");
+        return refuse(say("The attached record can't be unpacked."), "record.json");
     return std::move(record.text);
 }
 
@@ -215,7 +218,7 @@ Result<std::string> checkObjects(std::string_view bytes, const std::vector<Signa
     auto json = attachedRecord(pdf);
     if (!json) return json;
     if (pdf.anyWarnings())
-        return refuse("The file is not a sound PDF: readers could see different things.", "record.pdf");
+        return refuse(say("The file is not a sound PDF: readers could see different things."), "record.pdf");
     return json;
 }
 
@@ -247,7 +250,7 @@ Result<void> checkRecord(Checked& checked, std::string json) {
 Result<void> checkKeys(const Checked& checked) {
     const Certificate& signer = checked.signatures.back().certificate;
     if (checked.report.record.signatures.back().certificate.der == signer.der) return {};
-    return refuse("The PDF and the record in it were signed with two keys.", signer.name);
+    return refuse(say("The PDF and the record in it were signed with two keys."), signer.name);
 }
 
 Result<Checked> checkFirst(std::string_view bytes) {
@@ -265,7 +268,7 @@ Result<Checked> checkFirst(std::string_view bytes) {
     checked.attached = *json;
     if (auto good = checkRecord(checked, std::move(*json)); !good) return tl::unexpected(good.error());
     if (checked.report.record.signatures.size() != 1)
-        return refuse("The attached record bears more signatures than the PDF that it was attached to.",
+        return refuse(say("The attached record bears more signatures than the PDF that it was attached to."),
                       "record.json");
     if (auto good = checkKeys(checked); !good) return tl::unexpected(good.error());
     return checked;
@@ -294,10 +297,9 @@ Result<void> checkUpdate(std::string_view bytes, Checked& checked) {
     const auto update = pdf::updateFor(bytes.substr(0, start), *entry, by, checked.signatures.size() + 1);
     if (!update) return tl::unexpected(update.error());
     if (!isUpdate(tail, *update, start))
-        return refuse(
-            "What follows the signature is not exactly what a countersignature adds: something else "
-            "was changed, added or cut off.",
-            rangeText(start, bytes.size()));
+        return refuse(say("What follows the signature is not exactly what a countersignature adds: something "
+                          "else was changed, added or cut off."),
+                      rangeText(start, bytes.size()));
     checked.end = start + update->bytes.size();
     auto signature = checkSignature(bytes.substr(0, checked.end), update->gap);
     if (!signature) return tl::unexpected(signature.error());
@@ -314,7 +316,7 @@ Result<PdfReport> check(std::string_view bytes) {
         const auto json = checkObjects(bytes, checked->signatures);
         if (!json) return tl::unexpected(json.error());
         if (*json != checked->attached)
-            return refuse("Another record is attached than the first signature covers.", "record.json");
+            return refuse(say("Another record is attached than the first signature covers."), "record.json");
     }
     return std::move(checked->report);
 }
@@ -323,11 +325,11 @@ Result<PdfReport> check(std::string_view bytes) {
 
 Result<PdfReport> verifyPdf(std::string_view bytes) {
     if (bytes.size() > largestFile || !bytes.starts_with("%PDF-1."))
-        return fail(ErrorCode::syntax, "This is not a PDF that Ambit makes.");
+        return fail(ErrorCode::syntax, say("This is not a PDF that Ambit makes."));
     try {
         return check(bytes);
     } catch (const std::exception& problem) {
-        return refuse(std::string("The file is not a sound PDF: ") + problem.what(), "record.pdf");
+        return refuse(say("The file is not a sound PDF: %1", problem.what()), "record.pdf");
     }
 }
 

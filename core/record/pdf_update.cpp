@@ -165,9 +165,8 @@ Result<Update> updateFor(std::string_view file, const Json& entry, const Signatu
     try {
         return make(file, entry, by, number);
     } catch (const std::exception& problem) {
-        return fail(ErrorCode::invalid,
-                    std::string("This PDF can't be countersigned: ") + problem.what() + '.', "record.pdf",
-                    "Use the PDF as Ambit signed it.");
+        return fail(ErrorCode::invalid, say("This PDF can't be countersigned: %1.", problem.what()),
+                    "record.pdf", say("Use the PDF as Ambit signed it."));
     }
 }
 
@@ -199,14 +198,14 @@ Result<std::string> countersignPdf(std::string_view pdf, std::string_view record
     if (!report) return tl::unexpected(report.error());
     const SignatureReport& by = report->signatures.back();
     if (by.certificate.der != signer.certificate().der)
-        return fail(ErrorCode::signature, "The record's last countersignature is by another key.",
-                    by.certificate.name, "Countersign the record and its PDF with the same key.");
+        return fail(ErrorCode::signature, say("The record's last countersignature is by another key."),
+                    by.certificate.name, say("Countersign the record and its PDF with the same key."));
     Json record = *parseJson(recordJson);
     const Json entry = record["signatures"].back();
     record["signatures"].erase(record["signatures"].size() - 1);
     if (canonicalJson(record) != before->recordJson)
-        return fail(ErrorCode::conflict, "The PDF is not that of the record before its last signature.",
-                    report->sha256, "Give the PDF that belongs to the record.");
+        return fail(ErrorCode::conflict, say("The PDF is not that of the record before its last signature."),
+                    report->sha256, say("Give the PDF that belongs to the record."));
     auto update = pdf::updateFor(pdf, entry, by, report->signatures.size());
     if (!update) return tl::unexpected(update.error());
     return pdf::signGap(std::string(pdf) + update->bytes, update->gap, signer);

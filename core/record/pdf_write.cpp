@@ -17,7 +17,7 @@ using Placeholder = DrawnPages::Placeholder;
 
 constexpr long long unknownOffset = 9'999'999'999; ///< holds a place in /ByteRange
 
-tl::unexpected<Error> refuse(std::string what, std::string where = {}) {
+tl::unexpected<Error> refuse(Sentence what, std::string where = {}) {
     return fail(ErrorCode::invalid, std::move(what), std::move(where));
 }
 
@@ -41,17 +41,18 @@ std::vector<Object> imagesOf(QPDF& pdf, const Placeholder& size) {
 Result<void> putPhoto(QPDF& pdf, const Placeholder& placeholder, const Photos& photos) {
     const auto photo = photos.find(placeholder.photoSha256);
     if (photo == photos.end())
-        return fail(ErrorCode::notFound, "The bytes of this photo are missing.", placeholder.photoSha256);
+        return fail(ErrorCode::notFound, say("The bytes of this photo are missing."),
+                    placeholder.photoSha256);
     const auto frame = jpegFrame(photo->second);
     const bool fits = frame && frame->width == placeholder.photoWidth &&
                       frame->height == placeholder.photoHeight && frame->channels == placeholder.channels &&
                       (frame->channels == 1 || frame->channels == 3);
     if (!fits)
-        return refuse("This photo is not a JPEG in grey or colour of the size it was drawn for.",
+        return refuse(say("This photo is not a JPEG in grey or colour of the size it was drawn for."),
                       placeholder.photoSha256);
     std::vector<Object> images = imagesOf(pdf, placeholder);
     if (images.size() != 1)
-        return refuse("The drawn pages don't have exactly one place for this photo.",
+        return refuse(say("The drawn pages don't have exactly one place for this photo."),
                       placeholder.photoSha256);
     Object dictionary = Object::newDictionary();
     dictionary.replaceKey("/Type", Object::newName("/XObject"));
@@ -170,14 +171,14 @@ Result<std::string> sign(std::string file, std::size_t room, const Signer& signe
     const std::size_t contents =
         pdf::onlyPlaceOf(std::string(pdf::contentsKey) + std::string(room * 2, '0') + '>', file);
     if (key == std::string::npos || contents == std::string::npos)
-        return refuse("The drawn pages hold a signature already.");
+        return refuse(say("The drawn pages hold a signature already."));
     pdf::Gap gap;
     gap.begin = contents + pdf::contentsKey.size() - 1;
     gap.end = gap.begin + 2 * room + 2;
     const std::size_t range = key + pdf::byteRangeKey.size();
     const std::string text = pdf::byteRange(file.size(), gap);
     if (file.find(']', range) + 1 - range != text.size())
-        return refuse("The file is too large to be signed.");
+        return refuse(say("The file is too large to be signed."));
     file.replace(range, text.size(), text);
     return pdf::signGap(std::move(file), gap, signer);
 }
@@ -187,7 +188,7 @@ Result<std::string> assemble(const DrawnPages& pages, std::string_view recordJso
     QPDF pdf;
     pdf.setSuppressWarnings(true);
     pdf.processMemoryFile("pages", pages.pdf.data(), pages.pdf.size());
-    if (pdf.getRoot().hasKey("/AcroForm")) return refuse("The drawn pages hold a form already.");
+    if (pdf.getRoot().hasKey("/AcroForm")) return refuse(say("The drawn pages hold a form already."));
     for (const Placeholder& placeholder : pages.placeholders)
         if (auto put = putPhoto(pdf, placeholder, photos); !put) return tl::unexpected(put.error());
     const std::size_t room = longestCms(signer.certificate());
@@ -205,15 +206,15 @@ Result<std::string> signPdf(const DrawnPages& pages, std::string_view recordJson
     if (!report) return tl::unexpected(report.error());
     if (report->signatures.size() > 1)
         return fail(ErrorCode::refused,
-                    "The record is countersigned already; a PDF carries it as first signed.", report->sha256,
-                    "Make the PDF first, then countersign both.");
+                    say("The record is countersigned already; a PDF carries it as first signed."),
+                    report->sha256, say("Make the PDF first, then countersign both."));
     if (report->signatures.front().certificate.der != signer.certificate().der)
-        return fail(ErrorCode::signature, "The record was signed with another key.",
-                    signer.certificate().name, "Sign the record and its PDF with the same key.");
+        return fail(ErrorCode::signature, say("The record was signed with another key."),
+                    signer.certificate().name, say("Sign the record and its PDF with the same key."));
     try {
         return assemble(pages, recordJson, photos, signer, About::of(report->content));
     } catch (const std::exception& problem) {
-        return refuse(std::string("The drawn pages can't be used: ") + problem.what());
+        return refuse(say("The drawn pages can't be used: %1", problem.what()));
     }
 }
 

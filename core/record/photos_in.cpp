@@ -27,7 +27,7 @@ Result<std::map<std::string, std::string>> photosIn(std::string_view bytes, cons
             if (wanted.contains(hash)) photos.insert_or_assign(std::move(hash), std::move(image));
         }
     } catch (const std::exception& problem) {
-        return fail(ErrorCode::signature, std::string("The file is not a sound PDF: ") + problem.what(),
+        return fail(ErrorCode::signature, say("The file is not a sound PDF: %1", problem.what()),
                     "record.pdf");
     }
     return photos;

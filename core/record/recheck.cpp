@@ -16,8 +16,8 @@ namespace {
 
 constexpr std::size_t mostKeys = 4096;
 
-tl::unexpected<Error> refuse(std::string what) {
-    return fail(ErrorCode::signature, std::move(what), "", "Go on with a backup.");
+tl::unexpected<Error> refuse(Sentence what) {
+    return fail(ErrorCode::signature, std::move(what), "", say("Go on with a backup."));
 }
 
 /// The text after `name` up to `close`; empty if it isn't there.
@@ -85,7 +85,7 @@ Result<void> checkAll(std::string_view content, const std::vector<SignatureText>
         if (!report) return tl::unexpected(report.error());
         const std::string& point = report->certificate.point;
         if (std::find(points.begin(), points.end(), point) != points.end())
-            return refuse(report->certificate.name + " signed twice with the same key.");
+            return refuse(say("%1 signed twice with the same key.", report->certificate.name));
         points.push_back(point);
         after = hashOf(*entry);
     }
@@ -112,9 +112,9 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
                                 const std::vector<SignatureText>& signatures) {
     const Digest digest = sha256(content);
     if (identity != std::string_view(reinterpret_cast<const char*>(digest.data()), digest.size()))
-        return refuse("This is not what was stored: its hash is another.");
+        return refuse(say("This is not what was stored: its hash is another."));
     if (signatures.empty() || signatures.size() > mostSignatures)
-        return refuse("It bears no signature, or too many.");
+        return refuse(say("It bears no signature, or too many."));
     if (signatures.size() > 1)
         if (auto good = checkAll(content, signatures); !good) return tl::unexpected(good.error());
     const SignatureText& signature = signatures.front();
@@ -130,12 +130,13 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
                 .first;
     }
     Known& by = known->second;
-    if (by.lowS && !isLowS(signature.value)) return refuse("The signature declares low S but has high S.");
+    if (by.lowS && !isLowS(signature.value))
+        return refuse(say("The signature declares low S but has high S."));
     const Digest said = signedDigest(signature.header, content);
     if (!by.key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value))
-        return refuse("The signature of " + by.name + " doesn't hold: something was changed after signing.");
+        return refuse(say("The signature of %1 doesn't hold: something was changed after signing.", by.name));
     if (!isSigner(content, by.written))
-        return refuse("The record was signed by " + by.name + ", not by its signer.");
+        return refuse(say("The record was signed by %1, not by its signer.", by.name));
     return topOf(content);
 }
 

@@ -25,19 +25,19 @@ Error notCanonical(std::string_view bytes) {
     const auto record = parseJson(bytes);
     if (!record) return record.error();
     return {ErrorCode::signature,
-            "The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.",
-            firstDifference(bytes, canonicalJson(*record)), "Use the file as it was signed."};
+            say("The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted."),
+            firstDifference(bytes, canonicalJson(*record)), say("Use the file as it was signed.")};
 }
 
 Result<void> checkFrame(JsonView record) {
     const bool framed = record.size() == 2 && record["content"].isObject() && record["signatures"].isList();
     if (!framed)
-        return fail(ErrorCode::invalid, "A record has exactly “content” and “signatures”.", "/",
-                    "This is not a record.");
+        return fail(ErrorCode::invalid, say("A record has exactly “content” and “signatures”."), "/",
+                    say("This is not a record."));
     const std::size_t count = record["signatures"].size();
-    if (count == 0) return fail(ErrorCode::signature, "The record bears no signature.", "/signatures");
+    if (count == 0) return fail(ErrorCode::signature, say("The record bears no signature."), "/signatures");
     if (count > mostSignatures)
-        return fail(ErrorCode::invalid, "A record bears at most eight signatures.", "/signatures/8");
+        return fail(ErrorCode::invalid, say("A record bears at most eight signatures."), "/signatures/8");
     return {};
 }
 
@@ -58,7 +58,7 @@ Result<std::vector<SignatureReport>> checkSignatures(JsonView entries, std::stri
         if (!signature) return tl::unexpected(signature.error());
         if (isAmong(signatures, signature->certificate))
             return fail(ErrorCode::signature,
-                        signature->certificate.name + " signed twice with the same key.",
+                        say("%1 signed twice with the same key.", signature->certificate.name),
                         where + "/protected");
         signatures.push_back(std::move(*signature));
         if (signatures.size() < entries.size()) after = hashOf(entry);
@@ -77,9 +77,9 @@ Result<std::string> signRecord(const Json& content, const Signer& signer) {
     const Certificate& certificate = signer.certificate();
     if (content["signer"]["name"] != certificate.name) {
         return fail(ErrorCode::signature,
-                    "The content's signer is " + content["signer"]["name"].get<std::string>() +
-                        ", the key's is " + certificate.name + '.',
-                    "/content/signer/name", "Sign with the key of the person who walked the round.");
+                    say("The content's signer is %1, the key's is %2.",
+                        content["signer"]["name"].get<std::string>(), certificate.name),
+                    "/content/signer/name", say("Sign with the key of the person who walked the round."));
     }
     auto entry = signJws(canonicalJson(content), signer, Json::object());
     if (!entry) return tl::unexpected(entry.error());
@@ -92,15 +92,16 @@ Result<std::string> countersignRecord(std::string_view recordJson, const Signer&
     if (!report) return tl::unexpected(report.error());
     const Certificate& certificate = signer.certificate();
     if (isAmong(report->signatures, certificate))
-        return fail(ErrorCode::signature, certificate.name + " has signed this record with this key already.",
-                    certificate.sha256, "A countersignature is another person's, by a key of their own.");
+        return fail(
+            ErrorCode::signature, say("%1 has signed this record with this key already.", certificate.name),
+            certificate.sha256, say("A countersignature is another person's, by a key of their own."));
     if (report->signatures.size() == mostSignatures)
-        return fail(ErrorCode::invalid, "The record bears eight signatures already, and can't bear more.",
-                    report->sha256);
+        return fail(ErrorCode::invalid,
+                    say("The record bears eight signatures already, and can't bear more."), report->sha256);
     if (who.name != certificate.name)
         return fail(ErrorCode::signature,
-                    "The countersigner is " + who.name + ", the key's holder is " + certificate.name + '.',
-                    certificate.sha256, "Sign with the countersigner's own key.");
+                    say("The countersigner is %1, the key's holder is %2.", who.name, certificate.name),
+                    certificate.sha256, say("Sign with the countersigner's own key."));
     Json record = *parseJson(recordJson);
     const std::string after = sha256Hex(canonicalJson(record["signatures"].back()));
     const Json about = countersigning(after, who, at);
@@ -131,7 +132,7 @@ Result<Judged> Judge::operator()(std::string_view bytes) {
     const JsonView signer = judged.content["signer"];
     if (signer["name"].text() != first.certificate.name)
         return fail(ErrorCode::signature,
-                    "The record was signed by " + first.certificate.name + ", not by its signer.",
+                    say("The record was signed by %1, not by its signer.", first.certificate.name),
                     "/signatures/0/protected");
     first.who = {first.certificate.name, std::string(signer["role"].text()),
                  std::string(signer["certificate"].text())};

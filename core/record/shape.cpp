@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t longestText = 8192; ///< bytes; as in events
 constexpr std::size_t longestList = 20000;
 
-std::optional<Error> wrong(std::string what, const Where& where) {
+std::optional<Error> wrong(Sentence what, const Where& where) {
     return Error{ErrorCode::invalid, std::move(what), where.text(), {}};
 }
 
@@ -25,7 +25,7 @@ Wrong check(JsonView value, const Shape& shape, const Where& where);
 
 /// Fields and members both stand sorted, so that one goes along the other.
 Wrong checkObject(JsonView value, const Shape& shape, const Where& where) {
-    if (!value.isObject()) return wrong("An object is expected here.", where);
+    if (!value.isObject()) return wrong(say("An object is expected here."), where);
     std::optional<std::string_view> unknown;
     auto member = value.members().begin();
     const auto end = value.members().end();
@@ -35,18 +35,18 @@ Wrong checkObject(JsonView value, const Shape& shape, const Where& where) {
             ++member;
         }
         const bool there = !(member == end) && (*member).name == field.name;
-        if (!there && field.required) return wrong("This field is missing.", Where(where, field.name));
+        if (!there && field.required) return wrong(say("This field is missing."), Where(where, field.name));
         if (!there) continue;
         if (auto bad = check((*member).value, field.shape, Where(where, field.name))) return bad;
         ++member;
     }
     if (!unknown && !(member == end)) unknown = (*member).name;
-    if (unknown) return wrong("This field is not known.", Where(where, *unknown));
+    if (unknown) return wrong(say("This field is not known."), Where(where, *unknown));
     return std::nullopt;
 }
 
 Wrong checkList(JsonView value, const Shape& shape, const Where& where) {
-    if (!value.isList() || value.size() > longestList) return wrong("A list is expected here.", where);
+    if (!value.isList() || value.size() > longestList) return wrong(say("A list is expected here."), where);
     std::size_t i = 0;
     for (const JsonView one : value.elements())
         if (auto bad = check(one, shape.of.front(), Where(where, i++))) return bad;
@@ -62,23 +62,23 @@ bool isHash(std::string_view text) {
 Wrong checkText(JsonView value, const Shape& shape, const Where& where) {
     const std::string_view text = value.text();
     if (text.size() > longestText || !value.isPlain())
-        return wrong("Plain text of at most 8192 bytes is expected here.", where);
-    if (text.empty() && shape.is != Shape::Is::textOrEmpty) return wrong("This text is empty.", where);
+        return wrong(say("Plain text of at most 8192 bytes is expected here."), where);
+    if (text.empty() && shape.is != Shape::Is::textOrEmpty) return wrong(say("This text is empty."), where);
     if (!shape.words.empty() && std::find(shape.words.begin(), shape.words.end(), text) == shape.words.end())
-        return wrong("This word is not one of those that can stand here.", where);
+        return wrong(say("This word is not one of those that can stand here."), where);
     switch (shape.is) {
     case Shape::Is::hash:
-        if (!isHash(text)) return wrong("A SHA-256 in lower-case hex is expected here.", where);
+        if (!isHash(text)) return wrong(say("A SHA-256 in lower-case hex is expected here."), where);
         break;
     case Shape::Is::decimal:
-        if (!Decimal::parse(text)) return wrong("A decimal number is expected here.", where);
+        if (!Decimal::parse(text)) return wrong(say("A decimal number is expected here."), where);
         break;
     case Shape::Is::instant:
-        if (!parseInstant(text)) return wrong("A time in UTC is expected here.", where);
+        if (!parseInstant(text)) return wrong(say("A time in UTC is expected here."), where);
         break;
     case Shape::Is::date:
         if (!parseInstant(std::string(text) + "T00:00:00.000Z"))
-            return wrong("A date is expected here, as 2026-06-20.", where);
+            return wrong(say("A date is expected here, as 2026-06-20."), where);
         break;
     default:
         break;
@@ -89,8 +89,8 @@ Wrong checkText(JsonView value, const Shape& shape, const Where& where) {
 Wrong checkInteger(JsonView value, const Shape& shape, const Where& where) {
     const auto integer = value.integer();
     if (integer && *integer >= shape.least && *integer <= shape.most) return std::nullopt;
-    return wrong("An integer from " + std::to_string(shape.least) + " to " + std::to_string(shape.most) +
-                     " is expected here.",
+    return wrong(say("An integer from %1 to %2 is expected here.", figure(std::to_string(shape.least)),
+                     figure(std::to_string(shape.most))),
                  where);
 }
 
@@ -105,9 +105,9 @@ Wrong check(JsonView value, const Shape& shape, const Where& where) {
     case Shape::Is::integer:
         return checkInteger(value, shape, where);
     case Shape::Is::flag:
-        return value.isFlag() ? std::nullopt : wrong("True or false is expected here.", where);
+        return value.isFlag() ? std::nullopt : wrong(say("True or false is expected here."), where);
     default:
-        if (!value.isText()) return wrong("A text is expected here.", where);
+        if (!value.isText()) return wrong(say("A text is expected here."), where);
         return checkText(value, shape, where);
     }
 }

@@ -59,7 +59,7 @@ template<class Out> void sayPerson(Out& out, const round::Person& who) {
     out.text("certificate", who.certificate);
 }
 
-tl::unexpected<Error> refuse(const Event& event, std::string what) {
+tl::unexpected<Error> refuse(const Event& event, Sentence what) {
     return fail(ErrorCode::invalid, std::move(what), "event " + std::to_string(event.seq));
 }
 
@@ -71,27 +71,29 @@ public:
     explicit Reader(Summary& its) : summary(its) {}
 
     Result<void> take(const Event& event) {
-        if (event.seq != ++lastSeq) return refuse(event, "The events' numbers don't follow each other.");
+        if (event.seq != ++lastSeq)
+            return refuse(event, ambit::say("The events' numbers don't follow each other."));
         if (summary.opened == nullptr && !std::holds_alternative<round::Opened>(event.what))
-            return refuse(event, "A round begins with the event “opened”.");
+            return refuse(event, ambit::say("A round begins with the event “opened”."));
         if (summary.concluded != nullptr && !std::holds_alternative<round::Withdrawn>(event.what))
-            return refuse(event, "A concluded round takes nothing more.");
+            return refuse(event, ambit::say("A concluded round takes nothing more."));
         return std::visit([&](const auto& what) { return see(event, what); }, event.what);
     }
 
     [[nodiscard]] Result<void> end() const {
         if (summary.concluded == nullptr || summary.opened == nullptr)
-            return fail(ErrorCode::refused, "The round is not concluded.", {}, "Conclude it first.");
+            return fail(ErrorCode::refused, ambit::say("The round is not concluded."), {},
+                        ambit::say("Conclude it first."));
         for (const Point& point : summary.points)
             if (!point.settled())
-                return fail(ErrorCode::refused, "A re-opened point was not settled again.",
+                return fail(ErrorCode::refused, ambit::say("A re-opened point was not settled again."),
                             point.what == nullptr ? std::string() : point.what->point);
         return {};
     }
 
 private:
     Result<void> see(const Event& event, const round::Opened& what) {
-        if (summary.opened != nullptr) return refuse(event, "A round is opened once.");
+        if (summary.opened != nullptr) return refuse(event, ambit::say("A round is opened once."));
         summary.opened = &what;
         summary.openedAt = event.at;
         return {};
@@ -102,7 +104,7 @@ private:
         if (isNew) summary.points.emplace_back();
         Point& point = summary.points[place->second];
         if (point.settled())
-            return refuse(event, "A settled point must be re-opened before it is settled again.");
+            return refuse(event, ambit::say("A settled point must be re-opened before it is settled again."));
         if (point.what != nullptr)
             point.earlier.push_back({point.what, point.at, point.fromPortion, point.again.front()});
         point.what = &what;
@@ -121,7 +123,7 @@ private:
     Result<void> see(const Event& event, const round::Reopened& what) {
         const auto found = places.find(what.point);
         if (found == places.end() || !summary.points[found->second].settled())
-            return refuse(event, "Only a settled point can be re-opened.");
+            return refuse(event, ambit::say("Only a settled point can be re-opened."));
         summary.points[found->second].again.push_back({event.at, &what, 0});
         return {};
     }
@@ -131,7 +133,7 @@ private:
         for (const std::string& id : list) {
             const auto found = places.find(id);
             if (found == places.end() || !summary.points[found->second].settled())
-                return refuse(event, "Only a settled point is settled again.");
+                return refuse(event, ambit::say("Only a settled point is settled again."));
             summary.points[found->second].again.push_back({event.at, nullptr, 0, event.seq});
         }
         return {};
@@ -144,7 +146,7 @@ private:
     }
 
     Result<void> see(const Event& event, const round::QuickRun& what) {
-        if (summary.quickRun != nullptr) return refuse(event, "A quick run is asked about once.");
+        if (summary.quickRun != nullptr) return refuse(event, ambit::say("A quick run is asked about once."));
         summary.quickRun = &event;
         return goBack(event, what.again);
     }
@@ -181,7 +183,8 @@ private:
 
     Result<void> see(const Event& event, const round::Trended& what) {
         const auto found = places.find(what.point);
-        if (found == places.end()) return refuse(event, "Where a value is going is told of a settled point.");
+        if (found == places.end())
+            return refuse(event, say("Where a value is going is told of a settled point."));
         summary.points[found->second].trend = &what;
         return {};
     }
@@ -189,8 +192,8 @@ private:
     Result<void> see(const Event& event, const round::Asked& what) {
         const round::Statement& said = what.statement;
         if (what.ask != static_cast<std::int64_t>(summary.asks.size()) + 1)
-            return refuse(event, "What is asked is numbered without a gap.");
-        if (!statements.insert(said.id).second) return refuse(event, "This was said already.");
+            return refuse(event, ambit::say("What is asked is numbered without a gap."));
+        if (!statements.insert(said.id).second) return refuse(event, ambit::say("This was said already."));
         const bool remark = said.kind == round::Statement::Kind::remark;
         summary.asks.push_back({&what, event.at, remark ? Became::told : Became::open, {}, nullptr});
         if (said.kind != round::Statement::Kind::lookAgain) return {};
@@ -202,14 +205,15 @@ private:
 
     Result<void> see(const Event& event, const round::Answered& what) {
         Ask* ask = openAsk(what.ask);
-        if (ask == nullptr || isLookAgain(*ask)) return refuse(event, "Only an open question is answered.");
+        if (ask == nullptr || isLookAgain(*ask))
+            return refuse(event, ambit::say("Only an open question is answered."));
         end(*ask, Became::answered, event.at, &what.words);
         return {};
     }
 
     Result<void> see(const Event& event, const round::Declined& what) {
         Ask* ask = openAsk(what.ask);
-        if (ask == nullptr) return refuse(event, "Only what is open is declined.");
+        if (ask == nullptr) return refuse(event, ambit::say("Only what is open is declined."));
         end(*ask, Became::declined, event.at, &what.why);
         if (!isLookAgain(*ask)) return {};
         if (const auto found = places.find(ask->what->statement.point); found != places.end())
@@ -220,48 +224,51 @@ private:
 
     Result<void> see(const Event& event, const round::Concluded& what) {
         for (const Ask& ask : summary.asks)
-            if (ask.isOpen()) return refuse(event, "Something that was asked is open still.");
+            if (ask.isOpen()) return refuse(event, ambit::say("Something that was asked is open still."));
         summary.concluded = &what;
         summary.concludedAt = event.at;
         return {};
     }
 
     Result<void> see(const Event& event, const round::Withdrawn& /*what*/) {
-        if (summary.concluded == nullptr) return refuse(event, "There is no conclusion to take back.");
+        if (summary.concluded == nullptr)
+            return refuse(event, ambit::say("There is no conclusion to take back."));
         summary.concluded = nullptr;
         return {};
     }
 
     Result<void> see(const Event& event, const round::StandBlocked& what) {
-        if (!begin(event, "stand " + what.stand)) return refuse(event, "A blocked stand is blocked once.");
+        if (!begin(event, "stand " + what.stand))
+            return refuse(event, ambit::say("A blocked stand is blocked once."));
         return {};
     }
 
     Result<void> see(const Event& event, const round::StandFree& what) {
-        if (!end(event, "stand " + what.stand)) return refuse(event, "Only a blocked stand is freed.");
+        if (!end(event, "stand " + what.stand))
+            return refuse(event, ambit::say("Only a blocked stand is freed."));
         return {};
     }
 
     Result<void> see(const Event& event, const round::AreaMarked& what) {
         if (!begin(event, "area " + std::to_string(what.area)))
-            return refuse(event, "A marked area is marked once.");
+            return refuse(event, ambit::say("A marked area is marked once."));
         return {};
     }
 
     Result<void> see(const Event& event, const round::AreaCleared& what) {
         if (!end(event, "area " + std::to_string(what.area)))
-            return refuse(event, "Only a marked area is cleared.");
+            return refuse(event, ambit::say("Only a marked area is cleared."));
         return {};
     }
 
     Result<void> see(const Event& event, const round::Light& what) {
         if (!(what.low ? begin(event, "light") : end(event, "light")))
-            return refuse(event, "The light is said to be what it was not.");
+            return refuse(event, ambit::say("The light is said to be what it was not."));
         return {};
     }
 
     static Result<void> see(const Event& event, const round::Signed& /*what*/) {
-        return refuse(event, "A round's own signature can't be part of what it signs.");
+        return refuse(event, ambit::say("A round's own signature can't be part of what it signs."));
     }
 
     template<class Other> static Result<void> see(const Event& /*event*/, const Other& /*what*/) {

@@ -40,7 +40,7 @@ std::string degrees(Fields& fields, const char* name, const char* most) {
     const auto high = Decimal::parse(most);
     const auto low = Decimal::parse(std::string("-") + most);
     if (value && (*value < *low || *value > *high))
-        fields.fail(std::string("Degrees from -") + most + " to " + most + " are expected here.", name);
+        fields.fail(say("Degrees from -%1 to %1 are expected here.", most), name);
     return written;
 }
 
@@ -191,7 +191,7 @@ Instant instantFrom(Fields& fields, const char* name = "at") {
 std::string idFrom(Fields& fields, const char* name) {
     std::string id = fields.text(name);
     if (id.size() != idDigits || id.find_first_not_of("0123456789abcdef") != std::string::npos)
-        fields.fail("32 hex digits in lower case are expected here.", name);
+        fields.fail(say("32 hex digits in lower case are expected here."), name);
     return id;
 }
 
@@ -227,8 +227,8 @@ std::vector<std::string> idsFrom(Fields& fields, const char* name, std::size_t f
     std::vector<std::string> ids;
     const JsonView list = fields.any(name);
     if (!list.isList() || list.size() < fewest || list.size() > most) {
-        fields.fail("A list of " + std::to_string(fewest) + " to " + std::to_string(most) +
-                        " points is expected here.",
+        fields.fail(say("A list of %1 to %2 points is expected here.", figure(std::to_string(fewest)),
+                        figure(std::to_string(most))),
                     name);
         return ids;
     }
@@ -336,7 +336,7 @@ Result<Event> eventFrom(JsonView json) {
     if (error) return tl::unexpected(*error);
     std::optional<What> what = whatFrom(kind, fields);
     if (!what)
-        return fail(ErrorCode::unsupported, "This kind of event is not known: " + std::string(kind) + '.',
+        return fail(ErrorCode::unsupported, say("This kind of event is not known: %1.", std::string(kind)),
                     "/kind");
     fields.end();
     if (error) return tl::unexpected(*error);

@@ -1,5 +1,7 @@
 #include "round/moved.hpp"
 
+#include "round/moved_words.hpp"
+
 #include <algorithm>
 
 namespace ambit::round {
@@ -25,8 +27,8 @@ Sentence pointName(const Airframe& airframe, const std::string& id) {
 /// "“A”", "“A” and “B”", "“A”, “B” and 3 more".
 Sentence listed(const Told& names) {
     if (names.size() == 1) return names.front();
-    if (names.size() == 2) return say("%1 and %2", names[0], names[1]);
-    return say("%1, %2 and %3 more", names[0], names[1], figure(names.size() - 2));
+    if (names.size() == 2) return say(moved::two, names[0], names[1]);
+    return say(moved::twoAndMore, names[0], names[1], figure(names.size() - 2));
 }
 
 /// What stands in the way by its words, as far as they make a name: "Wall." is Wall.
@@ -107,14 +109,14 @@ public:
         Told lost;
         for (const std::string& point : pointsOf(known))
             if (!after.contains(point)) lost.push_back(pointName(airframe, point));
-        add(lost, [](const Sentence& them, bool /*one*/) { return say("%1 can't be settled now", them); });
+        add(lost, [](const Sentence& them, bool /*one*/) { return say(moved::cannotBeSettled, them); });
         Told found, came;
         for (const std::string& point : pointsOf(anew))
             if (!before.contains(point)) (isNew(point) ? came : found).push_back(pointName(airframe, point));
         add(came, [](const Sentence& them, bool one) {
-            return one ? say("%1 is added", them) : say("%1 are added", them);
+            return one ? say(moved::isAdded, them) : say(moved::areAdded, them);
         });
-        add(found, [](const Sentence& them, bool /*one*/) { return say("%1 can be settled again", them); });
+        add(found, [](const Sentence& them, bool /*one*/) { return say(moved::canBeSettled, them); });
         std::vector<std::pair<std::string, Told>> elsewhere; // stand, points
         for (const std::string& point : pointsOf(anew)) {
             const auto was = before.find(point);
@@ -126,10 +128,9 @@ public:
         for (const auto& [stand, points] : elsewhere)
             add(points, [&, its = stand](const Sentence& them, bool one) {
                 if (its.empty())
-                    return one ? say("%1 is now settled here", them) : say("%1 are now settled here", them);
+                    return one ? say(moved::isSettledHere, them) : say(moved::areSettledHere, them);
                 const Sentence from = standName(airframe, its);
-                return one ? say("%1 is now settled from %2", them, from)
-                           : say("%1 are now settled from %2", them, from);
+                return one ? say(moved::isSettledFrom, them, from) : say(moved::areSettledFrom, them, from);
             });
     }
 
@@ -161,21 +162,21 @@ public:
         for (const std::string& stand : loose)
             if (!isBlocked(stand)) out.push_back(standName(airframe, stand));
         add(out, [](const Sentence& them, bool one) {
-            return one ? say("%1 is left out", them) : say("%1 are left out", them);
+            return one ? say(moved::isLeftOut, them) : say(moved::areLeftOut, them);
         });
     }
 
 private:
     /// `before`: the stand it comes after; "" is the first.
     [[nodiscard]] Sentence comes(const Sentence& them, bool one, const std::string& before) const {
-        if (before.empty()) return one ? say("%1 now comes first", them) : say("%1 now come first", them);
+        if (before.empty()) return one ? say(moved::comesFirst, them) : say(moved::comeFirst, them);
         const Sentence place = standName(airframe, before);
-        return one ? say("%1 now comes after %2", them, place) : say("%1 now come after %2", them, place);
+        return one ? say(moved::comesAfter, them, place) : say(moved::comeAfter, them, place);
     }
     [[nodiscard]] Sentence added(const Sentence& them, bool one, const std::string& before) const {
-        if (before.empty()) return one ? say("%1 is added first", them) : say("%1 are added first", them);
+        if (before.empty()) return one ? say(moved::isAddedFirst, them) : say(moved::areAddedFirst, them);
         const Sentence place = standName(airframe, before);
-        return one ? say("%1 is added after %2", them, place) : say("%1 are added after %2", them, place);
+        return one ? say(moved::isAddedAfter, them, place) : say(moved::areAddedAfter, them, place);
     }
     /// `tell`: of the names and whether it is one of them.
     template<class Tell> void add(Told names, Tell tell) {
@@ -216,57 +217,56 @@ public:
 
     Sentence operator()(const StandReached& what) const {
         const Sentence stand = standName(airframe, what.stand);
-        return resumed ? say("The round goes on at %1", stand) : say("%1 was reached out of turn", stand);
+        return resumed ? say(moved::goesOnAt, stand) : say(moved::outOfTurn, stand);
     }
     Sentence operator()(const Reopened& what) const {
-        return say("%1 is to be settled again", pointName(airframe, what.point));
+        return say(moved::settledAgain, pointName(airframe, what.point));
     }
     Sentence operator()(const Asked& what) const {
         const Statement& said = what.statement;
         if (said.kind != Statement::Kind::lookAgain) return {};
-        return say("Asked by %1: look again at %2", said.who.name, pointName(airframe, said.point));
+        return say(moved::askedBy, said.who.name, pointName(airframe, said.point));
     }
     Sentence operator()(const Declined& what) const {
         const Ask* ask = state.ask(what.ask);
         if (ask == nullptr || ask->what.kind != Statement::Kind::lookAgain) return {};
-        return say("The second look at %1 is declined", pointName(airframe, ask->what.point));
+        return say(moved::lookDeclined, pointName(airframe, ask->what.point));
     }
     Sentence operator()(const Settled& what) const {
         const Sentence point = pointName(airframe, what.point);
         switch (what.outcome) {
         case Outcome::sound:
-            return say("%1 is sound", point);
+            return say(moved::isSound, point);
         case Outcome::finding:
-            return say("%1 is a finding", point);
+            return say(moved::isFinding, point);
         case Outcome::notInspected:
             break;
         }
-        return say("%1 is not inspected", point);
+        return say(moved::isNotInspected, point);
     }
     Sentence operator()(const StandBlocked& what) const {
-        return say("%1 can't be used", standName(airframe, what.stand));
+        return say(moved::cannotBeUsed, standName(airframe, what.stand));
     }
     Sentence operator()(const StandFree& what) const {
-        return say("%1 can be used again", standName(airframe, what.stand));
+        return say(moved::canBeUsed, standName(airframe, what.stand));
     }
-    Sentence operator()(const AreaMarked& what) const { return say("%1 is in the way", areaName(what.why)); }
+    Sentence operator()(const AreaMarked& what) const { return say(moved::inTheWay, areaName(what.why)); }
     Sentence operator()(const AreaCleared& what) const {
         const auto area = state.marked.find(what.area);
         if (area == state.marked.end()) return {};
-        return say("%1 isn't in the way any more", areaName(area->second.why));
+        return say(moved::notInTheWay, areaName(area->second.why));
     }
     Sentence operator()(const Light& what) const {
-        return what.low ? say("The light is low") : say("The light is good again");
+        return what.low ? say(moved::lightLow) : say(moved::lightGood);
     }
     Sentence operator()(const Interrupted& what) const {
-        return what.again.empty() ? Sentence() : say("After an interruption");
+        return what.again.empty() ? Sentence() : say(moved::interrupted);
     }
     Sentence operator()(const QuickRun& what) const {
-        return what.again.empty() ? Sentence() : say("What was settled quickly is looked at again");
+        return what.again.empty() ? Sentence() : say(moved::quickAgain);
     }
     Sentence operator()(const Night& what) const {
-        return what.expected ? say("The flight goes into the dark")
-                             : say("The flight doesn't go into the dark");
+        return what.expected ? say(moved::intoDark) : say(moved::notIntoDark);
     }
     template<class Other> Sentence operator()(const Other& /*what*/) const { return {}; }
 
@@ -289,13 +289,13 @@ Sentence whatMoved(const Sentence& cause, const std::vector<walk::Step>& known,
     teller.tellVisits(known, anew);
     const auto& clauses = teller.clauses;
     if (clauses.empty()) return ended(cause);
-    Sentence words = say("%1: %2", cause, clauses[0].words);
+    Sentence words = say(moved::causeAndFirst, cause, clauses[0].words);
     for (std::size_t i = 1; i < std::min(clauses.size(), mostClauses); ++i)
-        words = say("%1. %2", std::move(words), clauses[i].words);
+        words = say(moved::andThen, std::move(words), clauses[i].words);
     std::size_t more = 0;
     for (std::size_t i = mostClauses; i < clauses.size(); ++i)
         more += clauses[i].count;
-    return more == 0 ? ended(std::move(words)) : say("%1, and %2 more.", std::move(words), figure(more));
+    return more == 0 ? ended(std::move(words)) : say(moved::andMore, std::move(words), figure(more));
 }
 
 } // namespace ambit::round

@@ -1,6 +1,7 @@
 #include "round/order.hpp"
 
 #include "round/moved.hpp"
+#include "round/moved_words.hpp"
 
 #include <algorithm>
 
@@ -57,7 +58,7 @@ Result<Planned> towardsZone(const State& state, const Airframe& airframe, const 
     const auto known = remaining(state, airframe);
     auto plan = walk::keepingTo(known, airframe, state.opened.walk, now);
     if (!plan) return tl::unexpected(plan.error());
-    const Sentence cause = say("%1 is wanted next", quoted(described->name));
+    const Sentence cause = say(moved::wantedNext, quoted(described->name));
     return Planned{whatMoved(cause, known, plan->steps, state, airframe), std::move(plan->steps)};
 }
 

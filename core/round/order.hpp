@@ -29,6 +29,12 @@ namespace ambit::round {
 [[nodiscard]] Sentence causeOf(const State& before, const airframe::Airframe& airframe, const What& what,
                                bool resumed);
 
+/// The `why` of a Planned as it was said, where all that is left of it is the English that a log keeps: for a
+/// screen that speaks another language. What isn't one of those sentences is given back as it is, and so is
+/// one of more than mostRead bytes, since reading takes long where a stranger has written it to.
+[[nodiscard]] Sentence whySaid(const Sentence& why);
+inline constexpr std::size_t mostRead = 1000;
+
 /// Can the rest of the plan be walked as it stands, and does it settle everything that is left? Cheap; a new
 /// order may still leave something out, where it can't be reached.
 [[nodiscard]] bool holdsStill(const State& state, const airframe::Airframe& airframe);

@@ -318,8 +318,8 @@ Result<State> begin(const Airframe& airframe, const Event& first) {
 Result<void> apply(State& state, const Airframe& airframe, const Event& event) {
     if (event.seq != state.lastSeq + 1) {
         return fail(ErrorCode::conflict,
-                    "The events' numbers don't follow each other: " + std::to_string(state.lastSeq + 1) +
-                        " is expected.",
+                    say("The events' numbers don't follow each other: %1 is expected.",
+                        figure(std::to_string(state.lastSeq + 1))),
                     "event " + std::to_string(event.seq));
     }
     if (auto may = allowed(state, airframe, event.what); !may) return may;

@@ -1,5 +1,7 @@
 #include "walk/problem.hpp"
 
+#include "base/phrase.hpp"
+
 #include <algorithm>
 #include <map>
 #include <queue>
@@ -25,7 +27,7 @@ bool contains(const std::vector<std::size_t>& list, std::size_t number) {
 }
 
 tl::unexpected<Error> unknown(const char* kind, const std::string& id) {
-    return fail(ErrorCode::notFound, std::string("The airframe has no such ") + kind + ".", id);
+    return fail(ErrorCode::notFound, say("The airframe has no such %1.", say(kind)), id);
 }
 
 } // namespace
@@ -34,11 +36,12 @@ Result<Model> Model::of(const Airframe& airframe, const std::string& walkId, con
                         const std::vector<std::string>& order,
                         const std::function<bool(const airframe::Point&)>& among) {
     const airframe::Walk* walk = airframe.walk(walkId);
-    if (walk == nullptr) return unknown("walk", walkId);
-    if (now.stand && airframe.stand(*now.stand) == nullptr) return unknown("stand", *now.stand);
-    if (now.firstZone && airframe.zone(*now.firstZone) == nullptr) return unknown("zone", *now.firstZone);
+    if (walk == nullptr) return unknown(pattern("walk"), walkId);
+    if (now.stand && airframe.stand(*now.stand) == nullptr) return unknown(pattern("stand"), *now.stand);
+    if (now.firstZone && airframe.zone(*now.firstZone) == nullptr)
+        return unknown(pattern("zone"), *now.firstZone);
     for (const std::string& id : airframe.pointsOf(*walk, now.night))
-        if (airframe.point(id) == nullptr) return unknown("point", id);
+        if (airframe.point(id) == nullptr) return unknown(pattern("point"), id);
     Model model;
     model.airframe = &airframe;
     model.legs = Legs::of(airframe, *walk, now.marked);
@@ -93,7 +96,7 @@ Result<void> Model::addSettings(const Situation& now) {
         const auto told = now.settings.find(setting.id);
         const std::string& id = told == now.settings.end() ? setting.initial : told->second;
         const auto state = numberOf(setting.states, id);
-        if (!state) return unknown("state of a setting", id);
+        if (!state) return unknown(pattern("state of a setting"), id);
         const bool asked = std::any_of(
             all.begin(), all.end(), [&](const Task& task) { return task.point->when.contains(setting.id); });
         if (!asked) continue;
@@ -101,8 +104,9 @@ Result<void> Model::addSettings(const Situation& now) {
         settings.push_back({&setting, *state, combinations});
         combinations *= setting.states.size();
         if (combinations * (airframe->stands.size() + 1) > mostNodes)
-            return fail(ErrorCode::unsupported, "There are too many combinations of settings to plan with.",
-                        setting.id, "Let fewer points ask for settings.");
+            return fail(ErrorCode::unsupported,
+                        say("There are too many combinations of settings to plan with."), setting.id,
+                        say("Let fewer points ask for settings."));
     }
     for (Task& task : all) {
         for (const auto& [id, stateId] : task.point->when) {
@@ -287,7 +291,7 @@ Result<void> Model::makeProblem() {
     places.push_back(start);
     if (gates.size() > sop::mostGates || (places.size() * places.size() << gates.size()) > mostMoves)
         return fail(ErrorCode::unsupported,
-                    "There are too many conditions on changes of settings to plan with.");
+                    say("There are too many conditions on changes of settings to plan with."));
     for (const Task& task : all) {
         sop::Task one;
         for (std::size_t p = 0; p < places.size(); ++p)

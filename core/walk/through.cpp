@@ -129,14 +129,14 @@ void follow(Situation& now, const std::vector<Step>& steps) {
 Result<Cost> walkThrough(const Airframe& airframe, const std::string& walkId, const Situation& now,
                          const std::vector<Step>& steps) {
     const airframe::Walk* walk = airframe.walk(walkId);
-    if (walk == nullptr) return fail(ErrorCode::notFound, "The airframe has no such walk.", walkId);
+    if (walk == nullptr) return fail(ErrorCode::notFound, say("The airframe has no such walk."), walkId);
     if (now.stand && airframe.stand(*now.stand) == nullptr)
-        return fail(ErrorCode::notFound, "The airframe has no such stand.", *now.stand);
+        return fail(ErrorCode::notFound, say("The airframe has no such stand."), *now.stand);
     Walker walker(airframe, *walk, now);
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const std::string broken = walker.take(steps[i]);
         if (!broken.empty())
-            return fail(ErrorCode::refused, "This step can't be done: " + broken + '.',
+            return fail(ErrorCode::refused, say("This step can't be done: %1.", broken),
                         "step " + std::to_string(i + 1));
     }
     return walker.end();

@@ -14,34 +14,37 @@ void Fetching::resume(std::string_view bytes) {
 
 Result<Part> Fetching::take(Piece&& piece) {
     if (piece.sha256 != hash)
-        return fail(ErrorCode::invalid, "This piece is of another file than was asked for.", piece.sha256);
+        return fail(ErrorCode::invalid, say("This piece is of another file than was asked for."),
+                    piece.sha256);
     if (piece.from != had)
         return fail(ErrorCode::invalid,
-                    "This piece begins at byte " + std::to_string(piece.from) + "; byte " +
-                        std::to_string(had) + " was asked for.",
+                    say("This piece begins at byte %1; byte %2 was asked for.",
+                        figure(std::to_string(piece.from)), figure(std::to_string(had))),
                     hash);
     if (piece.size > most || (size != 0 && piece.size != size))
         return fail(ErrorCode::invalid,
-                    "This file is said to have " + std::to_string(piece.size) + " bytes; " +
-                        std::to_string(size != 0 ? size : most) + (size != 0 ? "" : " at most") +
-                        " were expected.",
+                    size != 0 ? say("This file is said to have %1 bytes; %2 were expected.",
+                                    figure(std::to_string(piece.size)), figure(std::to_string(size)))
+                              : say("This file is said to have %1 bytes; %2 at most were expected.",
+                                    figure(std::to_string(piece.size)), figure(std::to_string(most))),
                     hash);
     const auto length = static_cast<std::int64_t>(piece.bytes.size());
     if (length == 0 || length > piece.size - had)
-        return fail(ErrorCode::invalid, "This piece has no bytes, or more than its file.", hash);
+        return fail(ErrorCode::invalid, say("This piece has no bytes, or more than its file."), hash);
     size = piece.size;
     had += length;
     sum->add(piece.bytes);
     Part part{hash, piece.from, size, std::move(piece.bytes), had == size};
     if (part.isWhole && toHex(sum->end()) != hash)
-        return fail(ErrorCode::signature, "The bytes that came are not the file that was asked for.", hash);
+        return fail(ErrorCode::signature, say("The bytes that came are not the file that was asked for."),
+                    hash);
     return part;
 }
 
 Result<void> Exchange::fetch(Fetching fetching) {
     if (fetched)
-        return fail(ErrorCode::refused, "Another file is on its way.", fetched->sha256(),
-                    "Ask again when it is here.");
+        return fail(ErrorCode::refused, say("Another file is on its way."), fetched->sha256(),
+                    say("Ask again when it is here."));
     fetched = std::move(fetching);
     isAsked = false;
     return {};
@@ -54,7 +57,7 @@ std::optional<Fetching> Exchange::letGo() {
 
 Result<void> Exchange::take(const Want& want, bool isNamed) {
     if (wanted)
-        return fail(ErrorCode::invalid, "A file was asked for before the last question was answered.",
+        return fail(ErrorCode::invalid, say("A file was asked for before the last question was answered."),
                     want.sha256);
     wanted = want;
     mayServe = isNamed;
@@ -63,7 +66,8 @@ Result<void> Exchange::take(const Want& want, bool isNamed) {
 
 Result<Part> Exchange::take(Piece&& piece) {
     if (!fetched || !isAsked)
-        return fail(ErrorCode::invalid, "A piece of a file came that nobody had asked for.", piece.sha256);
+        return fail(ErrorCode::invalid, say("A piece of a file came that nobody had asked for."),
+                    piece.sha256);
     isAsked = false;
     auto part = fetched->take(std::move(piece));
     if (!part || part->isWhole) fetched.reset();
@@ -72,7 +76,7 @@ Result<Part> Exchange::take(Piece&& piece) {
 
 Result<void> Exchange::take(const Gone& gone) {
     if (!fetched || !isAsked || fetched->sha256() != gone.sha256)
-        return fail(ErrorCode::invalid, "An answer came that nobody had asked for.", gone.sha256);
+        return fail(ErrorCode::invalid, say("An answer came that nobody had asked for."), gone.sha256);
     (void)letGo();
     return {};
 }

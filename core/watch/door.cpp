@@ -20,7 +20,7 @@ bool isSha256(std::string_view text) {
 Result<std::string> Door::invite(std::span<const std::uint8_t> random, Tick now) {
     if (random.size() < wordBytes)
         return fail(ErrorCode::invalid,
-                    "A one-time word needs " + std::to_string(wordBytes) + " random bytes.");
+                    say("A one-time word needs %1 random bytes.", figure(std::to_string(wordBytes))));
     if (peers.size() >= mostPeers)
         return fail(ErrorCode::refused,
                     say("%1 devices may watch already, which is as many as there is room for.",

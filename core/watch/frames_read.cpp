@@ -20,7 +20,9 @@ constexpr std::array codes{ErrorCode::syntax,     ErrorCode::invalid,  ErrorCode
 std::string textUpTo(Fields& fields, const char* name, std::size_t most) {
     const JsonView its = fields.any(name);
     if (!its.isText() || !its.isPlain() || its.text().empty() || its.text().size() > most) {
-        fields.fail("A plain text of 1 to " + std::to_string(most) + " bytes is expected here.", name);
+        fields.fail(
+            ambit::say("A plain text of 1 to %1 bytes is expected here.", figure(std::to_string(most))),
+            name);
         return {};
     }
     return std::string(its.text());
@@ -29,7 +31,8 @@ std::string textUpTo(Fields& fields, const char* name, std::size_t most) {
 std::string hexOf(Fields& fields, const char* name, std::size_t digits) {
     std::string text = textUpTo(fields, name, digits);
     if (text.size() != digits || text.find_first_not_of("0123456789abcdef") != std::string::npos)
-        fields.fail(std::to_string(digits) + " lower-case hex digits are expected here.", name);
+        fields.fail(ambit::say("%1 lower-case hex digits are expected here.", figure(std::to_string(digits))),
+                    name);
     return text;
 }
 
@@ -47,7 +50,9 @@ Hello helloFrom(Fields& fields) {
     if (!fields.has("word")) return hello;
     hello.word = textUpTo(fields, "word", wordLetters);
     if (hello.word.size() != wordLetters || !areLetters(hello.word))
-        fields.fail("A one-time word is " + std::to_string(wordLetters) + " letters and digits.", "word");
+        fields.fail(
+            ambit::say("A one-time word is %1 letters and digits.", figure(std::to_string(wordLetters))),
+            "word");
     return hello;
 }
 
@@ -63,7 +68,7 @@ Have haveFrom(Fields& fields) {
               {}};
     if (!fields.has("last")) return have;
     have.last = fields.hash("last");
-    if (have.upTo == 0) fields.fail("Where nothing is had there is no last event.", "last");
+    if (have.upTo == 0) fields.fail(ambit::say("Where nothing is had there is no last event."), "last");
     return have;
 }
 
@@ -84,13 +89,16 @@ Watching watchingFrom(Fields& fields) {
     Watching watching;
     const JsonView list = fields.any("names");
     if (!list.isList() || list.size() > mostWatching) {
-        fields.fail("A list of at most " + std::to_string(mostWatching) + " names is expected here.",
-                    "names");
+        fields.fail(
+            ambit::say("A list of at most %1 names is expected here.", figure(std::to_string(mostWatching))),
+            "names");
         return watching;
     }
     for (const JsonView name : list.elements()) {
         if (!name.isPlain() || name.text().empty() || name.text().size() > longestName)
-            fields.fail("A name is a plain text of 1 to " + std::to_string(longestName) + " bytes.", "names");
+            fields.fail(
+                ambit::say("A name is a plain text of 1 to %1 bytes.", figure(std::to_string(longestName))),
+                "names");
         watching.names.emplace_back(name.text());
     }
     return watching;
@@ -101,7 +109,7 @@ Say sayFrom(Fields& fields) {
             textUpTo(fields, "jws", longestJws)};
     JsonTape tape;
     if (!tape.read(say.statement, {longestStatement, deepest}).isObject())
-        fields.fail("A statement is an object in canonical JSON.", "statement");
+        fields.fail(ambit::say("A statement is an object in canonical JSON."), "statement");
     return say;
 }
 
@@ -115,12 +123,13 @@ std::vector<File> filesFrom(Fields& fields) {
     std::vector<File> files;
     for (Fields its : fields.list("files", 2)) {
         const bool isJson = its.word("kind", {"json", "pdf"}) == 0;
-        if (isJson != files.empty()) its.fail("record.json comes first, record.pdf second.", "kind");
+        if (isJson != files.empty())
+            its.fail(ambit::say("record.json comes first, record.pdf second."), "kind");
         files.push_back({isJson ? FileKind::json : FileKind::pdf, its.hash("sha256"),
                          its.integer("size", 1, isJson ? largestRecord : largestPdf)});
         its.end();
     }
-    if (files.empty()) fields.fail("A record has a file at least.", "files");
+    if (files.empty()) fields.fail(ambit::say("A record has a file at least."), "files");
     return files;
 }
 
@@ -145,9 +154,9 @@ Piece pieceFrom(Fields& fields) {
     if (auto bytes = fromBase64Url(text))
         piece.bytes = std::move(*bytes);
     else
-        fields.fail("Base64url without padding is expected here.", "bytes");
+        fields.fail(ambit::say("Base64url without padding is expected here."), "bytes");
     if (piece.from + static_cast<std::int64_t>(piece.bytes.size()) > piece.size)
-        fields.fail("This piece reaches beyond its file's end.", "bytes");
+        fields.fail(ambit::say("This piece reaches beyond its file's end."), "bytes");
     return piece;
 }
 
@@ -157,7 +166,7 @@ Bye byeFrom(Fields& fields) {
     const std::string_view word = fields.view("code");
     for (const ErrorCode code : codes)
         if (word == toText(code)) bye.code = code;
-    if (!bye.code) fields.fail("This code is not known.", "code");
+    if (!bye.code) fields.fail(ambit::say("This code is not known."), "code");
     return bye;
 }
 
@@ -185,13 +194,14 @@ Result<Kind> knownKind(std::string_view word, Side from) {
         if (kind.word != word) continue;
         if (kind.only && *kind.only != from)
             return fail(ErrorCode::refused,
-                        "Only the " + std::string(from == Side::walker ? "watcher" : "walker") +
-                            " may send \"" + std::string(word) + "\".",
+                        ambit::say("Only the %1 may send %2.",
+                                   from == Side::walker ? ambit::say("watcher") : ambit::say("walker"),
+                                   '"' + std::string(word) + '"'),
                         "/kind");
         return kind;
     }
-    return fail(ErrorCode::unsupported, "This kind of frame is not known: " + std::string(word.substr(0, 40)),
-                "/kind");
+    return fail(ErrorCode::unsupported,
+                ambit::say("This kind of frame is not known: %1", std::string(word.substr(0, 40))), "/kind");
 }
 
 Frame bodyOf(std::string_view kind, Fields& fields, std::optional<Error>& error) {
@@ -217,9 +227,9 @@ std::optional<Error> otherVersion(JsonView json, std::string_view kind) {
     const auto theirs = json["version"].integer();
     if (!theirs || *theirs == version) return std::nullopt;
     return Error{ErrorCode::unsupported,
-                 "The other device speaks version " + std::to_string(*theirs) +
-                     " of the watch protocol, this one version " + std::to_string(version) + '.',
-                 "/version", "Bring both devices to the same Ambit."};
+                 ambit::say("The other device speaks version %1 of the watch protocol, this one version %2.",
+                            figure(std::to_string(*theirs)), figure(std::to_string(version))),
+                 "/version", ambit::say("Bring both devices to the same Ambit.")};
 }
 
 } // namespace
@@ -231,10 +241,11 @@ Result<Frame> frameFrom(std::string_view text, Side from) {
 
 Result<Frame> frameFrom(std::string_view text, Side from, JsonTape& tape) {
     if (text.size() > largestFrame)
-        return fail(ErrorCode::syntax, "A frame is at most " + std::to_string(largestFrame) +
-                                           " bytes; this one has " + std::to_string(text.size()) + '.');
+        return fail(ErrorCode::syntax,
+                    ambit::say("A frame is at most %1 bytes; this one has %2.",
+                               figure(std::to_string(largestFrame)), figure(std::to_string(text.size()))));
     const JsonView json = tape.read(text, {largestFrame, deepest});
-    if (!json) return fail(ErrorCode::syntax, "A frame is canonical JSON, whole; this is not.");
+    if (!json) return fail(ErrorCode::syntax, ambit::say("A frame is canonical JSON, whole; this is not."));
     std::optional<Error> error;
     Fields fields(json, Where(""), error);
     const std::string_view word = fields.view("kind");

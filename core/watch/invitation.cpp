@@ -145,8 +145,8 @@ Result<Invitation> readQr(std::string_view text) {
     const std::string_view its = parts[0].substr(qrBegin.size());
     if (its != qrVersion && !its.empty() && its.find_first_not_of("0123456789") == std::string_view::npos)
         return fail(ErrorCode::unsupported,
-                    "This invitation is of version " + std::string(its.substr(0, 9)) +
-                        "; this Ambit reads version 1.",
+                    say("This invitation is of version %1; this Ambit reads version 1.",
+                        std::string(its.substr(0, 9))),
                     {}, say("Bring both devices to the same Ambit."));
     if (its != qrVersion || parts.size() != 5) return notOurs();
     Invitation invitation;

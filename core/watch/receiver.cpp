@@ -23,11 +23,13 @@ Result<FromWalker> Receiver::takeIn(Frame&& frame) {
     }
     if (auto* welcome = std::get_if<Welcome>(&frame)) {
         if (isWelcomed || !isGreeted)
-            return fail(ErrorCode::invalid, "\"welcome\" is said once, after \"hello\".");
+            return fail(ErrorCode::invalid,
+                        ambit::say("%1 is said once, after %2.", "\"welcome\"", "\"hello\""));
         isWelcomed = true;
         return std::move(*welcome);
     }
-    if (!isWelcomed) return fail(ErrorCode::invalid, "The first thing a walker says is \"welcome\".");
+    if (!isWelcomed)
+        return fail(ErrorCode::invalid, ambit::say("The first thing a walker says is %1.", "\"welcome\""));
     if (auto* round = std::get_if<Round>(&frame)) return takeRound(std::move(*round));
     if (auto* logged = std::get_if<Logged>(&frame)) return takeEvent(std::move(*logged));
     if (auto* watching = std::get_if<Watching>(&frame)) return std::move(*watching);
@@ -43,14 +45,16 @@ Result<FromWalker> Receiver::takeIn(Frame&& frame) {
         return files.take(std::move(*piece)).map([](Part&& part) { return FromWalker(std::move(part)); });
     if (auto* gone = std::get_if<Gone>(&frame))
         return files.take(*gone).map([&] { return FromWalker(std::move(*gone)); });
-    return fail(ErrorCode::refused, std::string("Only the watcher may send \"") + kindOf(frame) + "\".");
+    return fail(ErrorCode::refused,
+                ambit::say("Only the watcher may send %1.", '"' + std::string(kindOf(frame)) + '"'));
 }
 
 Result<FromWalker> Receiver::takeRound(Round&& round) {
     if (!id.empty() && !hasSaid)
-        return fail(ErrorCode::invalid, "Another round was told of before the last one was answered.",
-                    "/round");
-    if (round.round == id) return fail(ErrorCode::invalid, "This round was told of already.", "/round");
+        return fail(ErrorCode::invalid,
+                    ambit::say("Another round was told of before the last one was answered."), "/round");
+    if (round.round == id)
+        return fail(ErrorCode::invalid, ambit::say("This round was told of already."), "/round");
     id = round.round;
     stored = reads.held(id);
     hasSaid = false;
@@ -60,21 +64,24 @@ Result<FromWalker> Receiver::takeRound(Round&& round) {
 
 Result<FromWalker> Receiver::takeEvent(Logged&& logged) {
     if (id.empty() || logged.round != id)
-        return fail(ErrorCode::invalid, "This event is of another round than was told of.", "/round");
+        return fail(ErrorCode::invalid, ambit::say("This event is of another round than was told of."),
+                    "/round");
     const std::int64_t next = stored.upTo + 1;
     if (logged.event.seq != next)
         return fail(ErrorCode::invalid,
-                    "Event " + std::to_string(logged.event.seq) + " came where event " +
-                        std::to_string(next) + " is the next.",
+                    ambit::say("Event %1 came where event %2 is the next.",
+                               figure(std::to_string(logged.event.seq)), figure(std::to_string(next))),
                     "/event/seq");
-    if (next > limit) return fail(ErrorCode::invalid, "More events came than were asked for.", "/event/seq");
+    if (next > limit)
+        return fail(ErrorCode::invalid, ambit::say("More events came than were asked for."), "/event/seq");
     const bool opens = std::holds_alternative<round::Opened>(logged.event.what);
     if (opens != (next == 1) || (opens && sha256Hex(logged.json).compare(0, id.size(), id) != 0))
         return fail(ErrorCode::invalid,
-                    "The first event of a round opens it, and its hash is the round's id.", "/event");
+                    ambit::say("The first event of a round opens it, and its hash is the round's id."),
+                    "/event");
     const auto bytes = static_cast<std::int64_t>(logged.json.size());
     if (next > mostEvents || stored.bytes + bytes > mostLogBytes)
-        return fail(ErrorCode::unsupported, "This round is too long to be followed.", id);
+        return fail(ErrorCode::unsupported, ambit::say("This round is too long to be followed."), id);
     stored.upTo = next;
     stored.bytes += bytes;
     if (const auto* its = std::get_if<round::Signed>(&logged.event.what))
@@ -88,31 +95,32 @@ Result<FromWalker> Receiver::takeHeard(Heard&& heard) {
     else if (offering && offering->isSent && offering->what.id == heard.id)
         offering.reset();
     else
-        return fail(ErrorCode::invalid, "An answer came to what nobody had said.", "/id");
+        return fail(ErrorCode::invalid, ambit::say("An answer came to what nobody had said."), "/id");
     return std::move(heard);
 }
 
 Result<FromWalker> Receiver::takeSealed(Sealed&& sealed) {
     if (id.empty() || sealed.round != id)
-        return fail(ErrorCode::invalid, "This record is of another round than was told of.", "/round");
+        return fail(ErrorCode::invalid, ambit::say("This record is of another round than was told of."),
+                    "/round");
     if (stored.recordSha256 != sealed.recordSha256)
-        return fail(ErrorCode::invalid, "This isn't the record that the round's last event names.",
-                    "/recordSha256");
+        return fail(ErrorCode::invalid,
+                    ambit::say("This isn't the record that the round's last event names."), "/recordSha256");
     return std::move(sealed);
 }
 
 Result<void> Receiver::say(Say what) {
     if (saying)
-        return fail(ErrorCode::refused, "What was said last isn't answered yet.", saying->what.id,
-                    "Wait until it is.");
+        return fail(ErrorCode::refused, ambit::say("What was said last isn't answered yet."), saying->what.id,
+                    ambit::say("Wait until it is."));
     saying = {std::move(what)};
     return {};
 }
 
 Result<void> Receiver::offer(Offer what) {
     if (offering)
-        return fail(ErrorCode::refused, "The last record offered isn't answered yet.", offering->what.id,
-                    "Wait until it is.");
+        return fail(ErrorCode::refused, ambit::say("The last record offered isn't answered yet."),
+                    offering->what.id, ambit::say("Wait until it is."));
     offering = {std::move(what)};
     return {};
 }

@@ -22,12 +22,14 @@ Result<FromWatcher> Sender::takeIn(Frame&& frame) {
         return std::move(*bye);
     }
     if (auto* hello = std::get_if<Hello>(&frame)) {
-        if (phase != Phase::greeting) return fail(ErrorCode::invalid, "\"hello\" is said once.");
+        if (phase != Phase::greeting)
+            return fail(ErrorCode::invalid, ambit::say("%1 is said once.", "\"hello\""));
         phase = Phase::atTheDoor;
         return std::move(*hello);
     }
     if (phase != Phase::in || !isWelcomed)
-        return fail(ErrorCode::refused, "Nothing but \"hello\" may be said before \"welcome\".");
+        return fail(ErrorCode::refused,
+                    ambit::say("Nothing but %1 may be said before %2.", "\"hello\"", "\"welcome\""));
     if (const auto* have = std::get_if<Have>(&frame)) return takeHave(*have);
     if (auto* say = std::get_if<Say>(&frame)) return takeSay(std::move(*say));
     if (auto* offer = std::get_if<Offer>(&frame)) return takeOffer(std::move(*offer));
@@ -37,7 +39,8 @@ Result<FromWatcher> Sender::takeIn(Frame&& frame) {
         return files.take(std::move(*piece)).map([](Part&& part) { return FromWatcher(std::move(part)); });
     if (auto* gone = std::get_if<Gone>(&frame))
         return files.take(*gone).map([&] { return FromWatcher(std::move(*gone)); });
-    return fail(ErrorCode::refused, std::string("Only the walker may send \"") + kindOf(frame) + "\".");
+    return fail(ErrorCode::refused,
+                ambit::say("Only the walker may send %1.", '"' + std::string(kindOf(frame)) + '"'));
 }
 
 Result<FromWatcher> Sender::takeHave(const Have& have) {
@@ -47,28 +50,32 @@ Result<FromWatcher> Sender::takeHave(const Have& have) {
     else if (have.round == its && !its.empty())
         taken = takeLaterHave(have); // perhaps of the round before, crossing the frame that tells of the next
     else
-        taken = fail(ErrorCode::invalid, "\"have\" names a round that isn't walked here.", have.round);
+        taken = fail(ErrorCode::invalid, ambit::say("%1 names a round that isn't walked here.", "\"have\""),
+                     have.round);
     if (!taken) return tl::unexpected(taken.error());
     return FromWatcher{};
 }
 
 Result<void> Sender::takeFirstHave(const Have& have) {
     if (have.upTo > 0 && have.last.empty())
-        return fail(ErrorCode::invalid, "The first \"have\" of a round names its last event's hash.",
-                    "/last");
+        return fail(ErrorCode::invalid,
+                    ambit::say("The first %1 of a round names its last event's hash.", "\"have\""), "/last");
     if (have.upTo > 0) {
-        const std::string remedy = "Set this round's copy on the watcher's device aside and follow it anew.";
+        const Sentence remedy =
+            ambit::say("Set this round's copy on the watcher's device aside and follow it anew.");
         if (told == inHand->round() && have.upTo > inHand->events())
             return fail(ErrorCode::conflict,
-                        "The watcher has " + std::to_string(have.upTo) +
-                            " events of this round, the walker " + std::to_string(inHand->events()) + '.',
+                        ambit::say("The watcher has %1 events of this round, the walker %2.",
+                                   figure(std::to_string(have.upTo)),
+                                   figure(std::to_string(inHand->events()))),
                         have.round, remedy);
         const auto event = reads.event(told, have.upTo);
-        if (!event) return fail(ErrorCode::storage, "The walker's log can't be read now.", have.round);
+        if (!event)
+            return fail(ErrorCode::storage, ambit::say("The walker's log can't be read now."), have.round);
         if (sha256Hex(*event) != have.last)
             return fail(ErrorCode::conflict,
-                        "Event " + std::to_string(have.upTo) +
-                            " of this round is another on the two devices.",
+                        ambit::say("Event %1 of this round is another on the two devices.",
+                                   figure(std::to_string(have.upTo))),
                         have.round, remedy);
     }
     its = told;
@@ -80,15 +87,18 @@ Result<void> Sender::takeFirstHave(const Have& have) {
 Result<void> Sender::takeLaterHave(const Have& have) {
     const std::int64_t room = have.upTo + have.room;
     if (!have.last.empty())
-        return fail(ErrorCode::invalid, "Only the first \"have\" of a round names an event's hash.", "/last");
+        return fail(ErrorCode::invalid,
+                    ambit::say("Only the first %1 of a round names an event's hash.", "\"have\""), "/last");
     if (have.upTo < had || have.upTo > sent)
         return fail(ErrorCode::invalid,
-                    "\"have\" says " + std::to_string(have.upTo) + " events; from " + std::to_string(had) +
-                        " to " + std::to_string(sent) + " are possible.",
+                    ambit::say("%1 says %2 events; from %3 to %4 are possible.", "\"have\"",
+                               figure(std::to_string(have.upTo)), figure(std::to_string(had)),
+                               figure(std::to_string(sent))),
                     "/upTo");
     // Each says something new: so there can't be more of them than events and room.
     if (room < limit || (room == limit && have.upTo == had))
-        return fail(ErrorCode::invalid, "\"have\" takes room back, or says nothing new.", "/room");
+        return fail(ErrorCode::invalid, ambit::say("%1 takes room back, or says nothing new.", "\"have\""),
+                    "/room");
     had = have.upTo;
     limit = room;
     return {};
@@ -96,14 +106,16 @@ Result<void> Sender::takeLaterHave(const Have& have) {
 
 Result<FromWatcher> Sender::takeSay(Say&& say) {
     if (!saying.empty() || say.id == offering)
-        return fail(ErrorCode::invalid, "\"say\" came before the last one was answered.", "/id");
+        return fail(ErrorCode::invalid, ambit::say("%1 came before the last one was answered.", "\"say\""),
+                    "/id");
     saying = say.id;
     return std::move(say);
 }
 
 Result<FromWatcher> Sender::takeOffer(Offer&& offer) {
     if (!offering.empty() || offer.id == saying)
-        return fail(ErrorCode::invalid, "\"offer\" came before the last one was answered.", "/id");
+        return fail(ErrorCode::invalid, ambit::say("%1 came before the last one was answered.", "\"offer\""),
+                    "/id");
     offering = offer.id;
     const auto& sealed = inHand->sealed();
     if (sealed && sealed->recordSha256 == offer.recordSha256) return std::move(offer);
@@ -139,10 +151,11 @@ std::optional<std::string> Sender::next() {
     if (!frame) return std::nullopt;
     std::string text = toText(*frame);
     if (text.size() <= largestFrame) return text;
-    closing.because(byeFor({ErrorCode::unsupported,
-                            "Event " + std::to_string(sent) + " of this round is too large to be sent.",
-                            told,
-                            {}}));
+    closing.because(
+        byeFor({ErrorCode::unsupported,
+                ambit::say("Event %1 of this round is too large to be sent.", figure(std::to_string(sent))),
+                told,
+                {}}));
     return closing.next();
 }
 
@@ -176,13 +189,14 @@ std::optional<Frame> Sender::nextOfLog() {
     if (sent < inHand->events()) {
         if (sent >= limit) return std::nullopt;
         if (sent >= mostEvents) {
-            closing.because(
-                byeFor({ErrorCode::unsupported, "This round is too long to be followed.", told, {}}));
+            closing.because(byeFor(
+                {ErrorCode::unsupported, ambit::say("This round is too long to be followed."), told, {}}));
             return std::nullopt;
         }
         auto json = reads.event(told, sent + 1);
         if (!json) {
-            closing.because(byeFor({ErrorCode::storage, "The walker's log can't be read now.", told, {}}));
+            closing.because(
+                byeFor({ErrorCode::storage, ambit::say("The walker's log can't be read now."), told, {}}));
             return std::nullopt;
         }
         ++sent;

@@ -157,6 +157,7 @@ int runForPerson(const Options& options) {
         paper::drawRecord};
     services.settings = &settings;
     services.locales = QLocale::system().uiLanguages();
+    services.lengths = QLocale::system().measurementSystem();
     Voice voice;
     if (positioning) services.clockOff = [&] { return positioning->clockOff(); };
     services.speak = [&voice](const QString& words) { return voice.speak(words); };

@@ -5,6 +5,6 @@ import Ambit
 Label {
     topPadding: 8
     strong: true
-    font.pixelSize: Theme.title
+    font.pixelSize: Theme.fitting(text, width, Theme.title)
     Accessible.role: Accessible.Heading
 }

@@ -30,7 +30,7 @@ T.AbstractButton {
     Keys.onReturnPressed: key.clicked()
     Keys.onEnterPressed: key.clicked()
     Accessible.role: Accessible.Button
-    Accessible.name: key.text
+    Accessible.name: key.text.replace(/\u00AD/g, "") // where it may be broken is nothing to be heard
     Accessible.description: key.about
     Accessible.onPressAction: key.clicked()
 

@@ -25,7 +25,9 @@ FocusScope {
     /// The keys beside reach up to the head.
     readonly property bool keysHigh: low && foot.height > height - Theme.target - 4 * Theme.gap
     /// Large text on a small page: the title would leave no room for what it heads, and goes with it.
-    readonly property bool titleScrolls: Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Theme.mm(56))
+    readonly property bool titleScrolls: (Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Math.max(Theme.mm(56), Theme.mm(32) * Theme.scale))) || titleBreaks
+    /// Beside the keys a word of it would be broken.
+    readonly property bool titleBreaks: headKeys.width > 0 && Theme.fitting(title, columnWidth + (keysHigh ? 0 : keysWidth) - headKeys.width - Theme.gap, Theme.large) < Theme.large
 
     signal back
 
@@ -43,10 +45,18 @@ FocusScope {
     }
     Item {
         id: head
+        z: 1
         x: (page.width - page.keysWidth - page.columnWidth) / 2 + (page.keysHigh && Theme.leftHanded ? page.keysWidth : 0)
         width: page.columnWidth + (page.keysHigh ? 0 : page.keysWidth)
         height: !page.titleScrolls ? Math.max(Theme.target, titles.implicitHeight + 2 * Theme.gap) + (page.tall ? Theme.gap : 0) : headKeys.width > 0 ? Theme.target + 2 * Theme.gap : Theme.gap
 
+        Rectangle {
+            // A software renderer draws a figure that was scrolled away.
+            x: (page.keysHigh && Theme.leftHanded ? page.keysWidth : 0) - head.x
+            width: page.width - (page.keysHigh ? page.keysWidth : 0)
+            height: head.height
+            color: page.ground
+        }
         Column {
             id: titles
             parent: page.titleScrolls ? scroll.contentItem : head
@@ -58,7 +68,7 @@ FocusScope {
                 text: page.title
                 strong: true
                 // No word of it is broken where text is large and the page narrow.
-                font.pixelSize: page.columnWidth < Theme.mm(34) * Theme.scale ? Theme.large : Theme.title
+                font.pixelSize: Theme.fitting(text, width, page.columnWidth < Theme.mm(34) * Theme.scale ? Theme.large : Theme.title)
                 Accessible.role: Accessible.Heading
             }
             Label {

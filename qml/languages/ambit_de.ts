@@ -674,7 +674,7 @@
     </message>
     <message>
         <source>For an aircraft without a minimum equipment list: its questions follow</source>
-        <translation>Für ein Luftfahrzeug ohne Mindestausrüstungsliste: ihre Fragen folgen</translation>
+        <translation>Für ein Luftfahrzeug ohne Mindestausrüstungs-Liste: ihre Fragen folgen</translation>
     </message>
     <message>
         <source>Basis</source>
@@ -1368,6 +1368,26 @@
     <message>
         <source>The owner has said nothing of this key</source>
         <translation>Der Halter hat von diesem Schlüssel nichts gesagt</translation>
+    </message>
+    <message>
+        <source>pilot</source>
+        <comment>within a sentence</comment>
+        <translation>Pilot</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <comment>within a sentence</comment>
+        <translation>Fluglehrer</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>within a sentence</comment>
+        <translation>Halter</translation>
+    </message>
+    <message>
+        <source>mechanic</source>
+        <comment>within a sentence</comment>
+        <translation>Mechaniker</translation>
     </message>
 </context>
 <context>
@@ -2176,16 +2196,12 @@
 <context>
     <name>MarkPlace</name>
     <message>
-        <source>%1 × %2 m</source>
-        <translation>%1 × %2 m</translation>
-    </message>
-    <message>
         <source>The ground round the aircraft, from above, nose up</source>
         <translation>Der Boden um das Luftfahrzeug, von oben, Nase nach oben</translation>
     </message>
     <message>
-        <source>Arrow keys move by half a metre, Enter sets a corner, Backspace takes it back</source>
-        <translation>Pfeiltasten bewegen um einen halben Meter, die Eingabetaste setzt eine Ecke, die Rücktaste nimmt sie zurück</translation>
+        <source>Arrow keys move by %1, Enter sets a corner, Backspace takes it back</source>
+        <translation>Pfeiltasten bewegen um %1, die Eingabetaste setzt eine Ecke, die Rücktaste nimmt sie zurück</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4071,16 @@
         <source>d MMM yyyy, HH:mm</source>
         <translation>d. MMM yyyy, HH:mm</translation>
     </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4331,10 +4357,6 @@
 <context>
     <name>ambit::view::PlanComparison</name>
     <message>
-        <source>Metres walked</source>
-        <translation>Gegangene Meter</translation>
-    </message>
-    <message>
         <source>Climbs</source>
         <translation>Aufstiege</translation>
     </message>
@@ -4361,6 +4383,10 @@
     <message>
         <source>%1: %2 this way round, %3 as listed.</source>
         <translation>%1: %2 auf diesem Weg, %3 wie aufgelistet.</translation>
+    </message>
+    <message>
+        <source>Way walked</source>
+        <translation>Gegangener Weg</translation>
     </message>
 </context>
 <context>
@@ -4471,10 +4497,6 @@
     <message>
         <source>%1 climbs</source>
         <translation>%1 Aufstiege</translation>
-    </message>
-    <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
     </message>
     <message>
         <source>about %1 min</source>

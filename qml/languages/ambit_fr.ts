@@ -1369,6 +1369,26 @@
         <source>The owner has said nothing of this key</source>
         <translation>Le propriétaire n’a rien dit de cette clé</translation>
     </message>
+    <message>
+        <source>pilot</source>
+        <comment>within a sentence</comment>
+        <translation>pilote</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <comment>within a sentence</comment>
+        <translation>instructeur</translation>
+    </message>
+    <message>
+        <source>owner</source>
+        <comment>within a sentence</comment>
+        <translation>propriétaire</translation>
+    </message>
+    <message>
+        <source>mechanic</source>
+        <comment>within a sentence</comment>
+        <translation>mécanicien</translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>
@@ -2176,16 +2196,12 @@
 <context>
     <name>MarkPlace</name>
     <message>
-        <source>%1 × %2 m</source>
-        <translation>%1&#x202f;× %2 m</translation>
-    </message>
-    <message>
         <source>The ground round the aircraft, from above, nose up</source>
         <translation>Le sol autour de l’aéronef, vu de dessus, nez en haut</translation>
     </message>
     <message>
-        <source>Arrow keys move by half a metre, Enter sets a corner, Backspace takes it back</source>
-        <translation>Les flèches déplacent d’un demi-mètre, Entrée pose un coin, Retour arrière l’enlève</translation>
+        <source>Arrow keys move by %1, Enter sets a corner, Backspace takes it back</source>
+        <translation>Les flèches déplacent de %1, Entrée pose un coin, Retour arrière l’enlève</translation>
     </message>
 </context>
 <context>
@@ -4055,6 +4071,16 @@
         <source>d MMM yyyy, HH:mm</source>
         <translation>d MMM yyyy, HH:mm</translation>
     </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4331,10 +4357,6 @@
 <context>
     <name>ambit::view::PlanComparison</name>
     <message>
-        <source>Metres walked</source>
-        <translation>Mètres à pied</translation>
-    </message>
-    <message>
         <source>Climbs</source>
         <translation>Montées</translation>
     </message>
@@ -4361,6 +4383,10 @@
     <message>
         <source>%1: %2 this way round, %3 as listed.</source>
         <translation>%1&#x202f;: %2 par ce parcours, %3 dans l’ordre de la liste.</translation>
+    </message>
+    <message>
+        <source>Way walked</source>
+        <translation>Distance à pied</translation>
     </message>
 </context>
 <context>
@@ -4471,10 +4497,6 @@
     <message>
         <source>%1 climbs</source>
         <translation>%1 montées</translation>
-    </message>
-    <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
     </message>
     <message>
         <source>about %1 min</source>

@@ -84,8 +84,8 @@
     <message id="The archive could not %1: %2." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Das Archiv konnte das nicht (%1): %2.</numerusform>
-            <numerusform>Das Archiv konnte das nicht (%1): %2.</numerusform>
+            <numerusform>Das Archiv konnte %1: %2.</numerusform>
+            <numerusform>Das Archiv konnte %1: %2.</numerusform>
         </translation>
     </message>
     <message id="The archive has no such record to go on after.">
@@ -1099,229 +1099,133 @@
         <source></source>
         <translation>Hier wird ein Punkt erwartet.</translation>
     </message>
-    <message id="%1 and %2" numerus="yes">
+    <message id="%1 and %2">
         <source></source>
-        <translation>
-            <numerusform>%1 und %2</numerusform>
-            <numerusform>%1 und %2</numerusform>
-        </translation>
+        <translation>%1 und %2</translation>
     </message>
-    <message id="%1, %2 and %3 more" numerus="yes">
+    <message id="%1, %2 and %3 more">
         <source></source>
-        <translation>
-            <numerusform>%1, %2 und noch %3</numerusform>
-            <numerusform>%1, %2 und noch %3</numerusform>
-        </translation>
+        <translation>%1, %2 und noch %3</translation>
     </message>
-    <message id="%1 can't be settled now" numerus="yes">
+    <message id="%1 can't be settled now">
         <source></source>
-        <translation>
-            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
-            <numerusform>%1: jetzt nicht zu erledigen</numerusform>
-        </translation>
+        <translation>%1: jetzt nicht zu erledigen</translation>
     </message>
-    <message id="%1 is added" numerus="yes">
+    <message id="%1 is added">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt hinzu</numerusform>
-            <numerusform>%1 kommt hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt hinzu</translation>
     </message>
-    <message id="%1 are added" numerus="yes">
+    <message id="%1 are added">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen hinzu</numerusform>
-            <numerusform>%1 kommen hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen hinzu</translation>
     </message>
-    <message id="%1 can be settled again" numerus="yes">
+    <message id="%1 can be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1: wieder zu erledigen</numerusform>
-            <numerusform>%1: wieder zu erledigen</numerusform>
-        </translation>
+        <translation>%1: wieder zu erledigen</translation>
     </message>
-    <message id="%1 is now settled here" numerus="yes">
+    <message id="%1 is now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 wird jetzt hier erledigt</numerusform>
-            <numerusform>%1 wird jetzt hier erledigt</numerusform>
-        </translation>
+        <translation>%1 wird jetzt hier erledigt</translation>
     </message>
-    <message id="%1 are now settled here" numerus="yes">
+    <message id="%1 are now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 werden jetzt hier erledigt</numerusform>
-            <numerusform>%1 werden jetzt hier erledigt</numerusform>
-        </translation>
+        <translation>%1 werden jetzt hier erledigt</translation>
     </message>
-    <message id="%1 is now settled from %2" numerus="yes">
+    <message id="%1 is now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
-            <numerusform>%1 wird jetzt von %2 aus erledigt</numerusform>
-        </translation>
+        <translation>%1 wird jetzt von %2 aus erledigt</translation>
     </message>
-    <message id="%1 are now settled from %2" numerus="yes">
+    <message id="%1 are now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
-            <numerusform>%1 werden jetzt von %2 aus erledigt</numerusform>
-        </translation>
+        <translation>%1 werden jetzt von %2 aus erledigt</translation>
     </message>
-    <message id="%1 is left out" numerus="yes">
+    <message id="%1 is left out">
         <source></source>
-        <translation>
-            <numerusform>%1 entfällt</numerusform>
-            <numerusform>%1 entfällt</numerusform>
-        </translation>
+        <translation>%1 entfällt</translation>
     </message>
-    <message id="%1 are left out" numerus="yes">
+    <message id="%1 are left out">
         <source></source>
-        <translation>
-            <numerusform>%1 entfallen</numerusform>
-            <numerusform>%1 entfallen</numerusform>
-        </translation>
+        <translation>%1 entfallen</translation>
     </message>
-    <message id="%1 now comes first" numerus="yes">
+    <message id="%1 now comes first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt jetzt zuerst</numerusform>
-            <numerusform>%1 kommt jetzt zuerst</numerusform>
-        </translation>
+        <translation>%1 kommt jetzt zuerst</translation>
     </message>
-    <message id="%1 now come first" numerus="yes">
+    <message id="%1 now come first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen jetzt zuerst</numerusform>
-            <numerusform>%1 kommen jetzt zuerst</numerusform>
-        </translation>
+        <translation>%1 kommen jetzt zuerst</translation>
     </message>
-    <message id="%1 now comes after %2" numerus="yes">
+    <message id="%1 now comes after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt jetzt nach %2</numerusform>
-            <numerusform>%1 kommt jetzt nach %2</numerusform>
-        </translation>
+        <translation>%1 kommt jetzt nach %2</translation>
     </message>
-    <message id="%1 now come after %2" numerus="yes">
+    <message id="%1 now come after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen jetzt nach %2</numerusform>
-            <numerusform>%1 kommen jetzt nach %2</numerusform>
-        </translation>
+        <translation>%1 kommen jetzt nach %2</translation>
     </message>
-    <message id="%1 is added first" numerus="yes">
+    <message id="%1 is added first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt als Erstes hinzu</numerusform>
-            <numerusform>%1 kommt als Erstes hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt als Erstes hinzu</translation>
     </message>
-    <message id="%1 are added first" numerus="yes">
+    <message id="%1 are added first">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen als Erstes hinzu</numerusform>
-            <numerusform>%1 kommen als Erstes hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen als Erstes hinzu</translation>
     </message>
-    <message id="%1 is added after %2" numerus="yes">
+    <message id="%1 is added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommt nach %2 hinzu</numerusform>
-            <numerusform>%1 kommt nach %2 hinzu</numerusform>
-        </translation>
+        <translation>%1 kommt nach %2 hinzu</translation>
     </message>
-    <message id="%1 are added after %2" numerus="yes">
+    <message id="%1 are added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 kommen nach %2 hinzu</numerusform>
-            <numerusform>%1 kommen nach %2 hinzu</numerusform>
-        </translation>
+        <translation>%1 kommen nach %2 hinzu</translation>
     </message>
-    <message id="The round goes on at %1" numerus="yes">
+    <message id="The round goes on at %1">
         <source></source>
-        <translation>
-            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
-            <numerusform>Der Rundgang geht bei %1 weiter</numerusform>
-        </translation>
+        <translation>Der Rundgang geht bei %1 weiter</translation>
     </message>
-    <message id="%1 was reached out of turn" numerus="yes">
+    <message id="%1 was reached out of turn">
         <source></source>
-        <translation>
-            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
-            <numerusform>%1 wurde außer der Reihe erreicht</numerusform>
-        </translation>
+        <translation>%1 wurde außer der Reihe erreicht</translation>
     </message>
-    <message id="%1 is to be settled again" numerus="yes">
+    <message id="%1 is to be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
-            <numerusform>%1 ist noch einmal zu erledigen</numerusform>
-        </translation>
+        <translation>%1 ist noch einmal zu erledigen</translation>
     </message>
-    <message id="Asked by %1: look again at %2" numerus="yes">
+    <message id="Asked by %1: look again at %2">
         <source></source>
-        <translation>
-            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
-            <numerusform>Bitte von %1: %2 noch einmal ansehen</numerusform>
-        </translation>
+        <translation>Bitte von %1: %2 noch einmal ansehen</translation>
     </message>
-    <message id="The second look at %1 is declined" numerus="yes">
+    <message id="The second look at %1 is declined">
         <source></source>
-        <translation>
-            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
-            <numerusform>Der zweite Blick auf %1 ist abgelehnt</numerusform>
-        </translation>
+        <translation>Der zweite Blick auf %1 ist abgelehnt</translation>
     </message>
-    <message id="%1 is sound" numerus="yes">
+    <message id="%1 is sound">
         <source></source>
-        <translation>
-            <numerusform>%1 ist in Ordnung</numerusform>
-            <numerusform>%1 ist in Ordnung</numerusform>
-        </translation>
+        <translation>%1 ist in Ordnung</translation>
     </message>
-    <message id="%1 is a finding" numerus="yes">
+    <message id="%1 is a finding">
         <source></source>
-        <translation>
-            <numerusform>%1 ist ein Befund</numerusform>
-            <numerusform>%1 ist ein Befund</numerusform>
-        </translation>
+        <translation>%1 ist ein Befund</translation>
     </message>
-    <message id="%1 is not inspected" numerus="yes">
+    <message id="%1 is not inspected">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht geprüft</numerusform>
-            <numerusform>%1 ist nicht geprüft</numerusform>
-        </translation>
+        <translation>%1 ist nicht geprüft</translation>
     </message>
-    <message id="%1 can't be used" numerus="yes">
+    <message id="%1 can't be used">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht nutzbar</numerusform>
-            <numerusform>%1 ist nicht nutzbar</numerusform>
-        </translation>
+        <translation>%1 ist nicht nutzbar</translation>
     </message>
-    <message id="%1 can be used again" numerus="yes">
+    <message id="%1 can be used again">
         <source></source>
-        <translation>
-            <numerusform>%1 ist wieder nutzbar</numerusform>
-            <numerusform>%1 ist wieder nutzbar</numerusform>
-        </translation>
+        <translation>%1 ist wieder nutzbar</translation>
     </message>
-    <message id="%1 is in the way" numerus="yes">
+    <message id="%1 is in the way">
         <source></source>
-        <translation>
-            <numerusform>%1 ist im Weg</numerusform>
-            <numerusform>%1 ist im Weg</numerusform>
-        </translation>
+        <translation>%1 ist im Weg</translation>
     </message>
-    <message id="%1 isn't in the way any more" numerus="yes">
+    <message id="%1 isn't in the way any more">
         <source></source>
-        <translation>
-            <numerusform>%1 ist nicht mehr im Weg</numerusform>
-            <numerusform>%1 ist nicht mehr im Weg</numerusform>
-        </translation>
+        <translation>%1 ist nicht mehr im Weg</translation>
     </message>
     <message id="The light is low">
         <source></source>
@@ -1347,26 +1251,17 @@
         <source></source>
         <translation>Der Flug geht nicht ins Dunkle</translation>
     </message>
-    <message id="%1: %2" numerus="yes">
+    <message id="%1: %2">
         <source></source>
-        <translation>
-            <numerusform>%1: %2</numerusform>
-            <numerusform>%1: %2</numerusform>
-        </translation>
+        <translation>%1: %2</translation>
     </message>
-    <message id="%1. %2" numerus="yes">
+    <message id="%1. %2">
         <source></source>
-        <translation>
-            <numerusform>%1. %2</numerusform>
-            <numerusform>%1. %2</numerusform>
-        </translation>
+        <translation>%1. %2</translation>
     </message>
-    <message id="%1, and %2 more." numerus="yes">
+    <message id="%1, and %2 more.">
         <source></source>
-        <translation>
-            <numerusform>%1, und noch %2.</numerusform>
-            <numerusform>%1, und noch %2.</numerusform>
-        </translation>
+        <translation>%1, und noch %2.</translation>
     </message>
     <message id="The airframe has no such zone.">
         <source></source>
@@ -1379,12 +1274,9 @@
             <numerusform>Bei %1 ist nichts mehr zu erledigen.</numerusform>
         </translation>
     </message>
-    <message id="%1 is wanted next" numerus="yes">
+    <message id="%1 is wanted next">
         <source></source>
-        <translation>
-            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
-            <numerusform>%1 ist als Nächstes gewünscht</numerusform>
-        </translation>
+        <translation>%1 ist als Nächstes gewünscht</translation>
     </message>
     <message id="%1 or %2" numerus="yes">
         <source></source>
@@ -2776,6 +2668,2138 @@
     <message id="Close what else runs, or take it with fewer pixels.">
         <source></source>
         <translation>Schließen, was sonst läuft, oder mit weniger Pixeln aufnehmen.</translation>
+    </message>
+    <message id="There is no %1 %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 %2 gibt es nicht.</numerusform>
+            <numerusform>%1 %2 gibt es nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="Name one that exists, or add it.">
+        <source></source>
+        <translation>Etwas nennen, das es gibt, oder es hinzufügen.</translation>
+    </message>
+    <message id="setting">
+        <source></source>
+        <translation>Stellung</translation>
+    </message>
+    <message id="state">
+        <source></source>
+        <translation>Zustand</translation>
+    </message>
+    <message id="the solid part %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>des festen Teils %1</numerusform>
+            <numerusform>des festen Teils %1</numerusform>
+        </translation>
+    </message>
+    <message id="the keep-out area %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>der Sperrfläche %1</numerusform>
+            <numerusform>der Sperrfläche %1</numerusform>
+        </translation>
+    </message>
+    <message id="This place lies inside %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieser Platz liegt innerhalb %1.</numerusform>
+            <numerusform>Dieser Platz liegt innerhalb %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Move it to free ground.">
+        <source></source>
+        <translation>Auf freien Boden verlegen.</translation>
+    </message>
+    <message id="Solid parts and keep-out areas close a ring round this place.">
+        <source></source>
+        <translation>Feste Teile und Sperrflächen schließen einen Ring um diesen Platz.</translation>
+    </message>
+    <message id="Move it, or leave a way between them.">
+        <source></source>
+        <translation>Verlegen oder einen Weg dazwischen lassen.</translation>
+    </message>
+    <message id="stand">
+        <source></source>
+        <translation>Standort</translation>
+    </message>
+    <message id="This stand steps to itself.">
+        <source></source>
+        <translation>Dieser Standort führt auf sich selbst.</translation>
+    </message>
+    <message id="Remove it.">
+        <source></source>
+        <translation>Entfernen.</translation>
+    </message>
+    <message id="The stand %1 has no step to this one." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Vom Standort %1 führt kein Schritt auf diesen.</numerusform>
+            <numerusform>Vom Standort %1 führt kein Schritt auf diesen.</numerusform>
+        </translation>
+    </message>
+    <message id="Add %1 to its stepTo, or take it out of here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 in sein stepTo aufnehmen oder hier weglassen.</numerusform>
+            <numerusform>%1 in sein stepTo aufnehmen oder hier weglassen.</numerusform>
+        </translation>
+    </message>
+    <message id="This change leads to where it starts.">
+        <source></source>
+        <translation>Diese Änderung führt dorthin, wo sie beginnt.</translation>
+    </message>
+    <message id="Name another state.">
+        <source></source>
+        <translation>Einen anderen Zustand nennen.</translation>
+    </message>
+    <message id="There is a change between the same two states already.">
+        <source></source>
+        <translation>Zwischen denselben zwei Zuständen gibt es schon eine Änderung.</translation>
+    </message>
+    <message id="Merge the two.">
+        <source></source>
+        <translation>Beide zusammenlegen.</translation>
+    </message>
+    <message id="No change leads to the state %1 of %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Keine Änderung führt zum Zustand %1 von %2.</numerusform>
+            <numerusform>Keine Änderung führt zum Zustand %1 von %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Add a change to it, or don't want it.">
+        <source></source>
+        <translation>Eine Änderung dorthin hinzufügen oder ihn nicht verlangen.</translation>
+    </message>
+    <message id="The opening %1 is met open at the start." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Öffnung %1 wird am Anfang offen vorgefunden.</numerusform>
+            <numerusform>Die Öffnung %1 wird am Anfang offen vorgefunden.</numerusform>
+        </translation>
+    </message>
+    <message id="Don't open it, or take its %1 away." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Sie nicht öffnen oder ihr %1 wegnehmen.</numerusform>
+            <numerusform>Sie nicht öffnen oder ihr %1 wegnehmen.</numerusform>
+        </translation>
+    </message>
+    <message id="One point opens and closes %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Punkt öffnet und schließt %1.</numerusform>
+            <numerusform>Ein Punkt öffnet und schließt %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Make it two points, or leave the opening away.">
+        <source></source>
+        <translation>Zwei Punkte daraus machen oder die Öffnung weglassen.</translation>
+    </message>
+    <message id="The point looks through %1, which it opens itself." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Punkt blickt durch %1, das er selbst öffnet.</numerusform>
+            <numerusform>Der Punkt blickt durch %1, das er selbst öffnet.</numerusform>
+        </translation>
+    </message>
+    <message id="Take it out of through.">
+        <source></source>
+        <translation>Aus through herausnehmen.</translation>
+    </message>
+    <message id="This walk opens %1 at %2 and doesn't close it by day." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieser Weg öffnet %1 bei %2 und schließt es am Tag nicht.</numerusform>
+            <numerusform>Dieser Weg öffnet %1 bei %2 und schließt es am Tag nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="This walk opens %1 at %2 and doesn't close it." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieser Weg öffnet %1 bei %2 und schließt es nicht.</numerusform>
+            <numerusform>Dieser Weg öffnet %1 bei %2 und schließt es nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="Let a point close it that isn't for the night only.">
+        <source></source>
+        <translation>Einen Punkt schließen lassen, der nicht nur für die Nacht ist.</translation>
+    </message>
+    <message id="Add the point that closes it.">
+        <source></source>
+        <translation>Den Punkt hinzufügen, der es schließt.</translation>
+    </message>
+    <message id="counter">
+        <source></source>
+        <translation>Zähler</translation>
+    </message>
+    <message id="This item counts by it already.">
+        <source></source>
+        <translation>Danach zählt dieser Eintrag schon.</translation>
+    </message>
+    <message id="Keep the one that comes first.">
+        <source></source>
+        <translation>Den behalten, der zuerst kommt.</translation>
+    </message>
+    <message id="The counter %1 counts in %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Zähler %1 zählt in %2.</numerusform>
+            <numerusform>Der Zähler %1 zählt in %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Give the count in that unit.">
+        <source></source>
+        <translation>Die Zahl in dieser Einheit angeben.</translation>
+    </message>
+    <message id="Solid parts and keep-out areas have %1 corners." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Feste Teile und Sperrflächen haben %1 Ecken.</numerusform>
+            <numerusform>Feste Teile und Sperrflächen haben %1 Ecken.</numerusform>
+        </translation>
+    </message>
+    <message id="Use at most %1 in all." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Höchstens %1 insgesamt verwenden.</numerusform>
+            <numerusform>Höchstens %1 insgesamt verwenden.</numerusform>
+        </translation>
+    </message>
+    <message id="No way leads from the ground to this stand.">
+        <source></source>
+        <translation>Kein Weg führt vom Boden zu diesem Standort.</translation>
+    </message>
+    <message id="Let it be reached from a stand that is reached itself, or leave onlyFrom out.">
+        <source></source>
+        <translation>Ihn von einem Standort erreichen lassen, der selbst erreicht wird, oder onlyFrom weglassen.</translation>
+    </message>
+    <message id="zone">
+        <source></source>
+        <translation>Zone</translation>
+    </message>
+    <message id="opening">
+        <source></source>
+        <translation>Öffnung</translation>
+    </message>
+    <message id="No point opens this.">
+        <source></source>
+        <translation>Kein Punkt öffnet dies.</translation>
+    </message>
+    <message id="Let one open it, or say that it is met open.">
+        <source></source>
+        <translation>Einen Punkt öffnen lassen oder sagen, dass es offen vorgefunden wird.</translation>
+    </message>
+    <message id="No point closes this.">
+        <source></source>
+        <translation>Kein Punkt schließt dies.</translation>
+    </message>
+    <message id="Let one close it.">
+        <source></source>
+        <translation>Einen Punkt schließen lassen.</translation>
+    </message>
+    <message id="With the name of %1 put in, this text is too long." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Mit dem Namen von %1 eingesetzt ist dieser Text zu lang.</numerusform>
+            <numerusform>Mit dem Namen von %1 eingesetzt ist dieser Text zu lang.</numerusform>
+        </translation>
+    </message>
+    <message id="Use at most %1 characters." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Höchstens %1 Zeichen verwenden.</numerusform>
+            <numerusform>Höchstens %1 Zeichen verwenden.</numerusform>
+        </translation>
+    </message>
+    <message id="The point wants %1 to be %2, and its repeat's member %3 wants %4." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Punkt verlangt für %1 %2, das Glied %3 seiner Wiederholung %4.</numerusform>
+            <numerusform>Der Punkt verlangt für %1 %2, das Glied %3 seiner Wiederholung %4.</numerusform>
+        </translation>
+    </message>
+    <message id="Take one of the two away.">
+        <source></source>
+        <translation>Eines von beiden wegnehmen.</translation>
+    </message>
+    <message id="There is no repeat %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Wiederholung %1 gibt es nicht.</numerusform>
+            <numerusform>Die Wiederholung %1 gibt es nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="There is no point %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Den Punkt %1 gibt es nicht.</numerusform>
+            <numerusform>Den Punkt %1 gibt es nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="There are more than %1 points after repetition." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nach der Wiederholung sind es mehr als %1 Punkte.</numerusform>
+            <numerusform>Nach der Wiederholung sind es mehr als %1 Punkte.</numerusform>
+        </translation>
+    </message>
+    <message id="Use fewer points, or repeat fewer.">
+        <source></source>
+        <translation>Weniger Punkte verwenden oder weniger wiederholen.</translation>
+    </message>
+    <message id="an object">
+        <source></source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message id="This is of the type %1; here belongs %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das ist vom Typ %1; hierher gehört: %2.</numerusform>
+            <numerusform>Das ist vom Typ %1; hierher gehört: %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Put %1 here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hierher gehört: %1.</numerusform>
+            <numerusform>Hierher gehört: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The field %1 is missing." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Feld %1 fehlt.</numerusform>
+            <numerusform>Das Feld %1 fehlt.</numerusform>
+        </translation>
+    </message>
+    <message id="Add it.">
+        <source></source>
+        <translation>Hinzufügen.</translation>
+    </message>
+    <message id="The field %1 is not known here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Feld %1 ist hier nicht bekannt.</numerusform>
+            <numerusform>Das Feld %1 ist hier nicht bekannt.</numerusform>
+        </translation>
+    </message>
+    <message id="Remove it, or correct its name.">
+        <source></source>
+        <translation>Entfernen oder seinen Namen berichtigen.</translation>
+    </message>
+    <message id="an id">
+        <source></source>
+        <translation>eine Kennung</translation>
+    </message>
+    <message id="%1 is not an id." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist keine Kennung.</numerusform>
+            <numerusform>%1 ist keine Kennung.</numerusform>
+        </translation>
+    </message>
+    <message id="Use 1 to 48 characters of a to z, 0 to 9 and the hyphen.">
+        <source></source>
+        <translation>1 bis 48 Zeichen aus a bis z, 0 bis 9 und Bindestrich verwenden.</translation>
+    </message>
+    <message id="a word">
+        <source></source>
+        <translation>ein Wort</translation>
+    </message>
+    <message id="This word is empty or too long.">
+        <source></source>
+        <translation>Dieses Wort ist leer oder zu lang.</translation>
+    </message>
+    <message id="Name what is meant.">
+        <source></source>
+        <translation>Nennen, was gemeint ist.</translation>
+    </message>
+    <message id="a text">
+        <source></source>
+        <translation>ein Text</translation>
+    </message>
+    <message id="This text is empty or too long.">
+        <source></source>
+        <translation>Dieser Text ist leer oder zu lang.</translation>
+    </message>
+    <message id="Use 1 to %1 characters." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>1 bis %1 Zeichen verwenden.</numerusform>
+            <numerusform>1 bis %1 Zeichen verwenden.</numerusform>
+        </translation>
+    </message>
+    <message id="This text holds a control character, or one that stands for none.">
+        <source></source>
+        <translation>Dieser Text enthält ein Steuerzeichen oder eines, das für keines steht.</translation>
+    </message>
+    <message id="Remove it; the text is one line.">
+        <source></source>
+        <translation>Entfernen; der Text ist eine Zeile.</translation>
+    </message>
+    <message id="Remove it; only line ends are allowed.">
+        <source></source>
+        <translation>Entfernen; erlaubt sind nur Zeilenenden.</translation>
+    </message>
+    <message id="This text has a placeholder that nothing fills.">
+        <source></source>
+        <translation>Dieser Text hat einen Platzhalter, den nichts füllt.</translation>
+    </message>
+    <message id="Remove the braces; only a repeated point has a placeholder.">
+        <source></source>
+        <translation>Die Klammern entfernen; nur ein wiederholter Punkt hat einen Platzhalter.</translation>
+    </message>
+    <message id="The only one here is {%1}." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der einzige hier ist {%1}.</numerusform>
+            <numerusform>Der einzige hier ist {%1}.</numerusform>
+        </translation>
+    </message>
+    <message id="This id is empty.">
+        <source></source>
+        <translation>Diese Kennung ist leer.</translation>
+    </message>
+    <message id="%1 stands in the list already." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 steht schon in der Liste.</numerusform>
+            <numerusform>%1 steht schon in der Liste.</numerusform>
+        </translation>
+    </message>
+    <message id="a number">
+        <source></source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message id="This number is out of range.">
+        <source></source>
+        <translation>Diese Zahl liegt außerhalb des Bereichs.</translation>
+    </message>
+    <message id="Use %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 bis %2 verwenden.</numerusform>
+            <numerusform>%1 bis %2 verwenden.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not a whole number.">
+        <source></source>
+        <translation>Das ist keine ganze Zahl.</translation>
+    </message>
+    <message id="Use a whole number from %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Eine ganze Zahl von %1 bis %2 verwenden.</numerusform>
+            <numerusform>Eine ganze Zahl von %1 bis %2 verwenden.</numerusform>
+        </translation>
+    </message>
+    <message id="true or false">
+        <source></source>
+        <translation>true oder false</translation>
+    </message>
+    <message id="a place [x, y]">
+        <source></source>
+        <translation>ein Ort [x, y]</translation>
+    </message>
+    <message id="This place doesn't have two coordinates.">
+        <source></source>
+        <translation>Dieser Ort hat nicht zwei Koordinaten.</translation>
+    </message>
+    <message id="Write it as [x, y], in metres.">
+        <source></source>
+        <translation>Als [x, y] in Metern schreiben.</translation>
+    </message>
+    <message id="Give the corners of a simple polygon in order, each once.">
+        <source></source>
+        <translation>Die Ecken eines einfachen Vielecks der Reihe nach angeben, jede einmal.</translation>
+    </message>
+    <message id="a state's id">
+        <source></source>
+        <translation>die Kennung eines Zustands</translation>
+    </message>
+    <message id="a decimal number as a text">
+        <source></source>
+        <translation>eine Dezimalzahl als Text</translation>
+    </message>
+    <message id="%1 is not a decimal number." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist keine Dezimalzahl.</numerusform>
+            <numerusform>%1 ist keine Dezimalzahl.</numerusform>
+        </translation>
+    </message>
+    <message id="a list">
+        <source></source>
+        <translation>eine Liste</translation>
+    </message>
+    <message id="This list has %1 entries." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Liste hat %1 Einträge.</numerusform>
+            <numerusform>Diese Liste hat %1 Einträge.</numerusform>
+        </translation>
+    </message>
+    <message id="Give %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 bis %2 angeben.</numerusform>
+            <numerusform>%1 bis %2 angeben.</numerusform>
+        </translation>
+    </message>
+    <message id="This word stands in the list already.">
+        <source></source>
+        <translation>Dieses Wort steht schon in der Liste.</translation>
+    </message>
+    <message id="The word %1 is not known here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Wort %1 ist hier nicht bekannt.</numerusform>
+            <numerusform>Das Wort %1 ist hier nicht bekannt.</numerusform>
+        </translation>
+    </message>
+    <message id="Use one of: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Eines davon verwenden: %1.</numerusform>
+            <numerusform>Eines davon verwenden: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not an airframe's format." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist nicht das Format einer Musterbeschreibung.</numerusform>
+            <numerusform>%1 ist nicht das Format einer Musterbeschreibung.</numerusform>
+        </translation>
+    </message>
+    <message id="Give a file with the format %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Eine Datei mit dem Format %1 angeben.</numerusform>
+            <numerusform>Eine Datei mit dem Format %1 angeben.</numerusform>
+        </translation>
+    </message>
+    <message id="This version of the airframe format is not known here.">
+        <source></source>
+        <translation>Diese Version des Formats von Musterbeschreibungen ist hier nicht bekannt.</translation>
+    </message>
+    <message id="Use version 1, or a newer Ambit.">
+        <source></source>
+        <translation>Version 1 verwenden oder ein neueres Ambit.</translation>
+    </message>
+    <message id="The outline has fewer than three corners.">
+        <source></source>
+        <translation>Der Umriss hat weniger als drei Ecken.</translation>
+    </message>
+    <message id="The outline's last corner is its first again.">
+        <source></source>
+        <translation>Die letzte Ecke des Umrisses ist wieder seine erste.</translation>
+    </message>
+    <message id="Corner %1 of the outline is given twice in a row." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ecke %1 des Umrisses steht zweimal nacheinander.</numerusform>
+            <numerusform>Ecke %1 des Umrisses steht zweimal nacheinander.</numerusform>
+        </translation>
+    </message>
+    <message id="The outline folds back on itself at corner %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Umriss läuft an Ecke %1 in sich zurück.</numerusform>
+            <numerusform>Der Umriss läuft an Ecke %1 in sich zurück.</numerusform>
+        </translation>
+    </message>
+    <message id="The outline crosses itself: the edge from corner %1 meets the edge from corner %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Umriss kreuzt sich: Die Kante von Ecke %1 trifft die Kante von Ecke %2.</numerusform>
+            <numerusform>Der Umriss kreuzt sich: Die Kante von Ecke %1 trifft die Kante von Ecke %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A stand with access %1 has its feet on the ground." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Standort mit dem Zugang %1 ist auf dem Boden.</numerusform>
+            <numerusform>Ein Standort mit dem Zugang %1 ist auf dem Boden.</numerusform>
+        </translation>
+    </message>
+    <message id="Make its level 0, or its access step or ladder.">
+        <source></source>
+        <translation>Seine Höhe 0 machen oder seinen Zugang step oder ladder.</translation>
+    </message>
+    <message id="A stand with access %1 has its feet above the ground." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Standort mit dem Zugang %1 ist über dem Boden.</numerusform>
+            <numerusform>Ein Standort mit dem Zugang %1 ist über dem Boden.</numerusform>
+        </translation>
+    </message>
+    <message id="Give its level in metres, or make its access ground or kneel.">
+        <source></source>
+        <translation>Seine Höhe in Metern angeben oder seinen Zugang ground oder kneel machen.</translation>
+    </message>
+    <message id="A stand with access %1 has no caution." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Standort mit dem Zugang %1 hat keinen Warnhinweis.</numerusform>
+            <numerusform>Ein Standort mit dem Zugang %1 hat keinen Warnhinweis.</numerusform>
+        </translation>
+    </message>
+    <message id="Say what to mind up there.">
+        <source></source>
+        <translation>Sagen, worauf dort oben zu achten ist.</translation>
+    </message>
+    <message id="This limit has neither min nor max.">
+        <source></source>
+        <translation>Dieser Grenzwert hat weder min noch max.</translation>
+    </message>
+    <message id="Give at least one of them.">
+        <source></source>
+        <translation>Mindestens eines davon angeben.</translation>
+    </message>
+    <message id="The least allowed value, %1, is above the greatest, %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der kleinste erlaubte Wert, %1, liegt über dem größten, %2.</numerusform>
+            <numerusform>Der kleinste erlaubte Wert, %1, liegt über dem größten, %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Correct min or max.">
+        <source></source>
+        <translation>min oder max berichtigen.</translation>
+    </message>
+    <message id="The point is measured and has no limit.">
+        <source></source>
+        <translation>Der Punkt wird gemessen und hat keinen Grenzwert.</translation>
+    </message>
+    <message id="Add the limit, or take %1 out of how." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Den Grenzwert hinzufügen oder %1 aus how herausnehmen.</numerusform>
+            <numerusform>Den Grenzwert hinzufügen oder %1 aus how herausnehmen.</numerusform>
+        </translation>
+    </message>
+    <message id="The point has a limit and is not measured.">
+        <source></source>
+        <translation>Der Punkt hat einen Grenzwert und wird nicht gemessen.</translation>
+    </message>
+    <message id="Remove the limit, or add %1 to how." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Den Grenzwert entfernen oder %1 in how aufnehmen.</numerusform>
+            <numerusform>Den Grenzwert entfernen oder %1 in how aufnehmen.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not a JASC code." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist kein JASC-Code.</numerusform>
+            <numerusform>%1 ist kein JASC-Code.</numerusform>
+        </translation>
+    </message>
+    <message id="Give its four digits.">
+        <source></source>
+        <translation>Seine vier Ziffern angeben.</translation>
+    </message>
+    <message id="%1 is not a list of points." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist keine Liste von Punkten.</numerusform>
+            <numerusform>%1 ist keine Liste von Punkten.</numerusform>
+        </translation>
+    </message>
+    <message id="Write %1, or list points." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 schreiben oder Punkte auflisten.</numerusform>
+            <numerusform>%1 schreiben oder Punkte auflisten.</numerusform>
+        </translation>
+    </message>
+    <message id="The id %1 is taken by another entry of this list." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Kennung %1 hat schon ein anderer Eintrag dieser Liste.</numerusform>
+            <numerusform>Die Kennung %1 hat schon ein anderer Eintrag dieser Liste.</numerusform>
+        </translation>
+    </message>
+    <message id="Give each its own.">
+        <source></source>
+        <translation>Jedem eine eigene geben.</translation>
+    </message>
+    <message id="This count is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Zahl ist %1.</numerusform>
+            <numerusform>Diese Zahl ist %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Use zero or more.">
+        <source></source>
+        <translation>Null oder mehr verwenden.</translation>
+    </message>
+    <message id="Use more than zero.">
+        <source></source>
+        <translation>Mehr als null verwenden.</translation>
+    </message>
+    <message id="This is as much as the count itself, %1, or more." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das ist so viel wie die Zahl selbst, %1, oder mehr.</numerusform>
+            <numerusform>Das ist so viel wie die Zahl selbst, %1, oder mehr.</numerusform>
+        </translation>
+    </message>
+    <message id="Use less.">
+        <source></source>
+        <translation>Weniger verwenden.</translation>
+    </message>
+    <message id="So many days before the end, it may not have begun yet.">
+        <source></source>
+        <translation>So viele Tage vor dem Ende hat es vielleicht noch nicht begonnen.</translation>
+    </message>
+    <message id="Use fewer.">
+        <source></source>
+        <translation>Weniger verwenden.</translation>
+    </message>
+    <message id="This counts by a counter and by months at once.">
+        <source></source>
+        <translation>Das zählt nach einem Zähler und nach Monaten zugleich.</translation>
+    </message>
+    <message id="Make it two entries of the list.">
+        <source></source>
+        <translation>Zwei Einträge der Liste daraus machen.</translation>
+    </message>
+    <message id="This has neither a counter nor months.">
+        <source></source>
+        <translation>Das hat weder einen Zähler noch Monate.</translation>
+    </message>
+    <message id="Give one of them.">
+        <source></source>
+        <translation>Eines davon angeben.</translation>
+    </message>
+    <message id="This text has lost the placeholder of what it translates.">
+        <source></source>
+        <translation>Dieser Text hat den Platzhalter dessen verloren, was er übersetzt.</translation>
+    </message>
+    <message id="Put {%1} where its name belongs." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>{%1} dort einsetzen, wo der Name hingehört.</numerusform>
+            <numerusform>{%1} dort einsetzen, wo der Name hingehört.</numerusform>
+        </translation>
+    </message>
+    <message id="No text of this airframe says %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Kein Text dieser Musterbeschreibung sagt %1.</numerusform>
+            <numerusform>Kein Text dieser Musterbeschreibung sagt %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Write it as it stands in the file, or remove it.">
+        <source></source>
+        <translation>So schreiben, wie es in der Datei steht, oder entfernen.</translation>
+    </message>
+    <message id="These are %1 languages." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das sind %1 Sprachen.</numerusform>
+            <numerusform>Das sind %1 Sprachen.</numerusform>
+        </translation>
+    </message>
+    <message id="Give %1 at most." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Höchstens %1 angeben.</numerusform>
+            <numerusform>Höchstens %1 angeben.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not a language's code." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ist kein Sprachcode.</numerusform>
+            <numerusform>%1 ist kein Sprachcode.</numerusform>
+        </translation>
+    </message>
+    <message id="Use the two lower-case letters of ISO 639-1, as in %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die zwei Kleinbuchstaben nach ISO 639-1 verwenden, wie %1.</numerusform>
+            <numerusform>Die zwei Kleinbuchstaben nach ISO 639-1 verwenden, wie %1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 waits for %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 wartet auf %2</numerusform>
+            <numerusform>%1 wartet auf %2</numerusform>
+        </translation>
+    </message>
+    <message id="No order can settle these points: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Keine Reihenfolge kann diese Punkte erledigen: %1.</numerusform>
+            <numerusform>Keine Reihenfolge kann diese Punkte erledigen: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Break the circle: look at their after, through, opens, closes and when, and at the changes' needs.">
+        <source></source>
+        <translation>Den Kreis auflösen: ihr after, through, opens, closes und when ansehen und needs der Änderungen.</translation>
+    </message>
+    <message id="list its files">
+        <source></source>
+        <translation>seine Akten nicht auflisten</translation>
+    </message>
+    <message id="note its discrepancies">
+        <source></source>
+        <translation>seine Beanstandungen nicht vermerken</translation>
+    </message>
+    <message id="be opened">
+        <source></source>
+        <translation>nicht geöffnet werden</translation>
+    </message>
+    <message id="keep the airframe">
+        <source></source>
+        <translation>die Musterbeschreibung nicht aufbewahren</translation>
+    </message>
+    <message id="keep the aircraft">
+        <source></source>
+        <translation>das Luftfahrzeug nicht aufbewahren</translation>
+    </message>
+    <message id="list its aircraft">
+        <source></source>
+        <translation>seine Luftfahrzeuge nicht auflisten</translation>
+    </message>
+    <message id="The archive has no such %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das fehlt im Archiv: %1.</numerusform>
+            <numerusform>Das fehlt im Archiv: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="read the %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 nicht lesen</numerusform>
+            <numerusform>%1 nicht lesen</numerusform>
+        </translation>
+    </message>
+    <message id="airframe">
+        <source></source>
+        <translation>die Musterbeschreibung</translation>
+    </message>
+    <message id="photo">
+        <source></source>
+        <translation>das Foto</translation>
+    </message>
+    <message id="make its copy">
+        <source></source>
+        <translation>seine Kopie nicht anlegen</translation>
+    </message>
+    <message id="read its copy">
+        <source></source>
+        <translation>seine Kopie nicht lesen</translation>
+    </message>
+    <message id="finish its copy">
+        <source></source>
+        <translation>seine Kopie nicht fertigstellen</translation>
+    </message>
+    <message id="be read">
+        <source></source>
+        <translation>nicht gelesen werden</translation>
+    </message>
+    <message id="be copied">
+        <source></source>
+        <translation>nicht kopiert werden</translation>
+    </message>
+    <message id="begin">
+        <source></source>
+        <translation>nicht beginnen</translation>
+    </message>
+    <message id="commit">
+        <source></source>
+        <translation>nicht festschreiben</translation>
+    </message>
+    <message id="undo">
+        <source></source>
+        <translation>nicht zurücknehmen</translation>
+    </message>
+    <message id="The export could not be written: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Export ließ sich nicht schreiben: %1.</numerusform>
+            <numerusform>Der Export ließ sich nicht schreiben: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Nothing is left of it. Make room, or choose another folder.">
+        <source></source>
+        <translation>Davon bleibt nichts zurück. Platz schaffen oder einen anderen Ordner wählen.</translation>
+    </message>
+    <message id="There is a file already; an export never overwrites one.">
+        <source></source>
+        <translation>Es gibt schon eine Datei; ein Export überschreibt nie eine.</translation>
+    </message>
+    <message id="Look at its registration.">
+        <source></source>
+        <translation>Das Kennzeichen prüfen.</translation>
+    </message>
+    <message id="search">
+        <source></source>
+        <translation>nicht suchen</translation>
+    </message>
+    <message id="read the point's history">
+        <source></source>
+        <translation>den Verlauf des Punkts nicht lesen</translation>
+    </message>
+    <message id="keep the record">
+        <source></source>
+        <translation>das Protokoll nicht aufbewahren</translation>
+    </message>
+    <message id="link the record">
+        <source></source>
+        <translation>das Protokoll nicht verknüpfen</translation>
+    </message>
+    <message id="read the record's signatures">
+        <source></source>
+        <translation>die Unterschriften des Protokolls nicht lesen</translation>
+    </message>
+    <message id="keep the signature">
+        <source></source>
+        <translation>die Unterschrift nicht aufbewahren</translation>
+    </message>
+    <message id="look for the record">
+        <source></source>
+        <translation>nach dem Protokoll nicht suchen</translation>
+    </message>
+    <message id="await a photo">
+        <source></source>
+        <translation>kein Foto erwarten</translation>
+    </message>
+    <message id="keep the photo">
+        <source></source>
+        <translation>das Foto nicht aufbewahren</translation>
+    </message>
+    <message id="keep the record's PDF">
+        <source></source>
+        <translation>die PDF-Datei des Protokolls nicht aufbewahren</translation>
+    </message>
+    <message id="list its rounds">
+        <source></source>
+        <translation>seine Rundgänge nicht auflisten</translation>
+    </message>
+    <message id="read the round">
+        <source></source>
+        <translation>den Rundgang nicht lesen</translation>
+    </message>
+    <message id="find the round">
+        <source></source>
+        <translation>den Rundgang nicht finden</translation>
+    </message>
+    <message id="keep the event">
+        <source></source>
+        <translation>das Ereignis nicht aufbewahren</translation>
+    </message>
+    <message id="keep the round">
+        <source></source>
+        <translation>den Rundgang nicht aufbewahren</translation>
+    </message>
+    <message id="look for the photo">
+        <source></source>
+        <translation>nach dem Foto nicht suchen</translation>
+    </message>
+    <message id="seal the round">
+        <source></source>
+        <translation>den Rundgang nicht versiegeln</translation>
+    </message>
+    <message id="read its older records">
+        <source></source>
+        <translation>seine älteren Protokolle nicht lesen</translation>
+    </message>
+    <message id="move its older records">
+        <source></source>
+        <translation>seine älteren Protokolle nicht umziehen</translation>
+    </message>
+    <message id="A record could not be packed: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Protokoll ließ sich nicht packen: %1.</numerusform>
+            <numerusform>Ein Protokoll ließ sich nicht packen: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="read the record">
+        <source></source>
+        <translation>das Protokoll nicht lesen</translation>
+    </message>
+    <message id="read the record's PDF">
+        <source></source>
+        <translation>die PDF-Datei des Protokolls nicht lesen</translation>
+    </message>
+    <message id="list its records">
+        <source></source>
+        <translation>seine Protokolle nicht auflisten</translation>
+    </message>
+    <message id="read the aircraft's records">
+        <source></source>
+        <translation>die Protokolle des Luftfahrzeugs nicht lesen</translation>
+    </message>
+    <message id="find the latest records">
+        <source></source>
+        <translation>die letzten Protokolle nicht finden</translation>
+    </message>
+    <message id="let the record go">
+        <source></source>
+        <translation>das Protokoll nicht aussondern</translation>
+    </message>
+    <message id="let the photo go">
+        <source></source>
+        <translation>das Foto nicht aussondern</translation>
+    </message>
+    <message id="be settled">
+        <source></source>
+        <translation>nicht zur Ruhe kommen</translation>
+    </message>
+    <message id="This is not base64.">
+        <source></source>
+        <translation>Das ist kein Base64.</translation>
+    </message>
+    <message id="This base64 doesn't end as it must.">
+        <source></source>
+        <translation>Dieses Base64 endet nicht, wie es muss.</translation>
+    </message>
+    <message id="This is not hex.">
+        <source></source>
+        <translation>Das ist kein Hex.</translation>
+    </message>
+    <message id="This base64 lacks its padding.">
+        <source></source>
+        <translation>Diesem Base64 fehlen seine Füllzeichen.</translation>
+    </message>
+    <message id="An object is expected here.">
+        <source></source>
+        <translation>Hier wird ein Objekt erwartet.</translation>
+    </message>
+    <message id="A text is expected here.">
+        <source></source>
+        <translation>Hier wird ein Text erwartet.</translation>
+    </message>
+    <message id="This text is empty.">
+        <source></source>
+        <translation>Dieser Text ist leer.</translation>
+    </message>
+    <message id="This text is longer than %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieser Text ist länger als %1 Bytes.</numerusform>
+            <numerusform>Dieser Text ist länger als %1 Bytes.</numerusform>
+        </translation>
+    </message>
+    <message id="This text holds control characters or is not UTF-8.">
+        <source></source>
+        <translation>Dieser Text enthält Steuerzeichen oder ist kein UTF-8.</translation>
+    </message>
+    <message id="A decimal number in quotes is expected here.">
+        <source></source>
+        <translation>Hier wird eine Dezimalzahl in Anführungszeichen erwartet.</translation>
+    </message>
+    <message id="A SHA-256 of 64 lower-case hex digits is expected here.">
+        <source></source>
+        <translation>Hier wird ein SHA-256 aus 64 Hexziffern in Kleinschreibung erwartet.</translation>
+    </message>
+    <message id="An integer from %1 to %2 is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird eine ganze Zahl von %1 bis %2 erwartet.</numerusform>
+            <numerusform>Hier wird eine ganze Zahl von %1 bis %2 erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="One of these words is expected here: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird eines dieser Wörter erwartet: %1.</numerusform>
+            <numerusform>Hier wird eines dieser Wörter erwartet: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="A list of at most %1 is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird eine Liste mit höchstens %1 Einträgen erwartet.</numerusform>
+            <numerusform>Hier wird eine Liste mit höchstens %1 Einträgen erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="This field is not known.">
+        <source></source>
+        <translation>Dieses Feld ist nicht bekannt.</translation>
+    </message>
+    <message id="The name %1 stands twice in one object." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Name %1 steht zweimal in einem Objekt.</numerusform>
+            <numerusform>Der Name %1 steht zweimal in einem Objekt.</numerusform>
+        </translation>
+    </message>
+    <message id="Keep one of the two.">
+        <source></source>
+        <translation>Einen der beiden behalten.</translation>
+    </message>
+    <message id="A number is too large for any reader.">
+        <source></source>
+        <translation>Eine Zahl ist für jeden Leser zu groß.</translation>
+    </message>
+    <message id="Write a smaller number.">
+        <source></source>
+        <translation>Eine kleinere Zahl schreiben.</translation>
+    </message>
+    <message id="The text is not JSON: it breaks off or goes wrong at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Text ist kein JSON: Bei Byte %1 bricht er ab oder wird falsch.</numerusform>
+            <numerusform>Der Text ist kein JSON: Bei Byte %1 bricht er ab oder wird falsch.</numerusform>
+        </translation>
+    </message>
+    <message id="Mend the text there.">
+        <source></source>
+        <translation>Den Text dort berichtigen.</translation>
+    </message>
+    <message id="Arrays and objects are nested more than %1 deep." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Listen und Objekte sind tiefer als %1 geschachtelt.</numerusform>
+            <numerusform>Listen und Objekte sind tiefer als %1 geschachtelt.</numerusform>
+        </translation>
+    </message>
+    <message id="Nest less deep.">
+        <source></source>
+        <translation>Weniger tief schachteln.</translation>
+    </message>
+    <message id="The text is larger than %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Text ist größer als %1 Bytes.</numerusform>
+            <numerusform>Der Text ist größer als %1 Bytes.</numerusform>
+        </translation>
+    </message>
+    <message id="Make it smaller.">
+        <source></source>
+        <translation>Verkleinern.</translation>
+    </message>
+    <message id="The text begins with a byte-order mark.">
+        <source></source>
+        <translation>Der Text beginnt mit einer Bytereihenfolge-Marke (BOM).</translation>
+    </message>
+    <message id="Save it without one.">
+        <source></source>
+        <translation>Ohne sie speichern.</translation>
+    </message>
+    <message id="The text is not UTF-8 at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Text ist bei Byte %1 kein UTF-8.</numerusform>
+            <numerusform>Der Text ist bei Byte %1 kein UTF-8.</numerusform>
+        </translation>
+    </message>
+    <message id="Save it as UTF-8.">
+        <source></source>
+        <translation>Als UTF-8 speichern.</translation>
+    </message>
+    <message id="The text has a NUL at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Text hat bei Byte %1 ein NUL.</numerusform>
+            <numerusform>Der Text hat bei Byte %1 ein NUL.</numerusform>
+        </translation>
+    </message>
+    <message id="The text is not JSON.">
+        <source></source>
+        <translation>Der Text ist kein JSON.</translation>
+    </message>
+    <message id="A number here can only be an integer.">
+        <source></source>
+        <translation>Eine Zahl kann hier nur eine ganze Zahl sein.</translation>
+    </message>
+    <message id="This is too large, nested too deep, or holds what is not UTF-8.">
+        <source></source>
+        <translation>Das ist zu groß, zu tief geschachtelt oder enthält etwas, das kein UTF-8 ist.</translation>
+    </message>
+    <message id="This is said by %1, the key's holder is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das sagt %1; der Schlüssel gehört %2.</numerusform>
+            <numerusform>Das sagt %1; der Schlüssel gehört %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the key of the person who says it.">
+        <source></source>
+        <translation>Mit dem Schlüssel der Person unterschreiben, die es sagt.</translation>
+    </message>
+    <message id="The signature of what was asked must declare low S.">
+        <source></source>
+        <translation>Die Unterschrift des Verlangten muss ein niedriges S erklären.</translation>
+    </message>
+    <message id="What was asked is said to be by %1, but the key is %2's." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Verlangte soll von %1 sein, der Schlüssel gehört aber %2.</numerusform>
+            <numerusform>Das Verlangte soll von %1 sein, der Schlüssel gehört aber %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This was signed by another key than that of %1, from whose device it came." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das wurde mit einem anderen Schlüssel unterschrieben als dem von %1, von dessen Gerät es kam.</numerusform>
+            <numerusform>Das wurde mit einem anderen Schlüssel unterschrieben als dem von %1, von dessen Gerät es kam.</numerusform>
+        </translation>
+    </message>
+    <message id="Each says it on their own device.">
+        <source></source>
+        <translation>Jeder sagt es auf dem eigenen Gerät.</translation>
+    </message>
+    <message id="This is not the content of a record: its format is not “ambit-record”.">
+        <source></source>
+        <translation>Das ist nicht der Inhalt eines Protokolls: Sein Format ist nicht „ambit-record“.</translation>
+    </message>
+    <message id="This Ambit doesn't know records of this version and kind.">
+        <source></source>
+        <translation>Dieses Ambit kennt Protokolle dieser Version und Art nicht.</translation>
+    </message>
+    <message id="Use a newer Ambit.">
+        <source></source>
+        <translation>Ein neueres Ambit verwenden.</translation>
+    </message>
+    <message id="“fit” can't stand beside this point's outcome.">
+        <source></source>
+        <translation>„fit“ kann nicht neben dem Ergebnis dieses Punkts stehen.</translation>
+    </message>
+    <message id="A value out of its limit isn't sound.">
+        <source></source>
+        <translation>Ein Wert außerhalb seines Grenzwerts ist nicht in Ordnung.</translation>
+    </message>
+    <message id="The version isn't the one that brought the latest kind among the events.">
+        <source></source>
+        <translation>Die Version ist nicht die, welche die jüngste Art unter den Ereignissen gebracht hat.</translation>
+    </message>
+    <message id="This isn't what the record's own events say.">
+        <source></source>
+        <translation>Das ist nicht, was die eigenen Ereignisse des Protokolls sagen.</translation>
+    </message>
+    <message id="The signer gave no ES256 signature.">
+        <source></source>
+        <translation>Der Unterzeichner gab keine ES256-Unterschrift.</translation>
+    </message>
+    <message id="The PDF's signature is not one that Ambit makes.">
+        <source></source>
+        <translation>Die Unterschrift der PDF-Datei ist keine, wie Ambit sie macht.</translation>
+    </message>
+    <message id="The PDF was changed after signing, or its signature is not in the one form Ambit makes.">
+        <source></source>
+        <translation>Die PDF-Datei wurde nach dem Unterschreiben geändert, oder ihre Unterschrift hat nicht die eine Form, die Ambit macht.</translation>
+    </message>
+    <message id="The PDF's signature has high S.">
+        <source></source>
+        <translation>Die Unterschrift der PDF-Datei hat ein hohes S.</translation>
+    </message>
+    <message id="The PDF's signature by %1 doesn't hold." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Unterschrift der PDF-Datei von %1 hält nicht.</numerusform>
+            <numerusform>Die Unterschrift der PDF-Datei von %1 hält nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="Only a concluded round becomes a record.">
+        <source></source>
+        <translation>Nur ein abgeschlossener Rundgang wird ein Protokoll.</translation>
+    </message>
+    <message id="This is not a P-256 key with its curve named and its point written out.">
+        <source></source>
+        <translation>Das ist kein P-256-Schlüssel mit benannter Kurve und ausgeschriebenem Punkt.</translation>
+    </message>
+    <message id="This is not a P-256 signature in DER.">
+        <source></source>
+        <translation>Das ist keine P-256-Unterschrift in DER.</translation>
+    </message>
+    <message id="A certificate is base64 text.">
+        <source></source>
+        <translation>Ein Zertifikat ist Base64-Text.</translation>
+    </message>
+    <message id="This certificate is not strict base64.">
+        <source></source>
+        <translation>Dieses Zertifikat ist kein strenges Base64.</translation>
+    </message>
+    <message id="The protected header doesn't name one to eight certificates in x5c.">
+        <source></source>
+        <translation>Der geschützte Kopf nennt in x5c nicht ein bis acht Zertifikate.</translation>
+    </message>
+    <message id="This is a countersignature, and the signature before it is missing.">
+        <source></source>
+        <translation>Das ist eine Gegenzeichnung, und die Unterschrift davor fehlt.</translation>
+    </message>
+    <message id="The protected header's “s” can only be “low”.">
+        <source></source>
+        <translation>Das „s“ des geschützten Kopfs kann nur „low“ sein.</translation>
+    </message>
+    <message id="The protected header is not in canonical form, or says more than Ambit's.">
+        <source></source>
+        <translation>Der geschützte Kopf ist nicht in kanonischer Form oder sagt mehr als der von Ambit.</translation>
+    </message>
+    <message id="The protected header is not in canonical form.">
+        <source></source>
+        <translation>Der geschützte Kopf ist nicht in kanonischer Form.</translation>
+    </message>
+    <message id="This countersignature was given after another signature than the one before it: one was exchanged, taken away or moved.">
+        <source></source>
+        <translation>Diese Gegenzeichnung wurde nach einer anderen Unterschrift gegeben als der davor: Eine wurde ausgetauscht, weggenommen oder verschoben.</translation>
+    </message>
+    <message id="The countersigner is named %1, the certificate's holder %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Gegenzeichnende heißt %1, der Inhaber des Zertifikats %2.</numerusform>
+            <numerusform>Der Gegenzeichnende heißt %1, der Inhaber des Zertifikats %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The protected header is not strict base64url.">
+        <source></source>
+        <translation>Der geschützte Kopf ist kein strenges Base64url.</translation>
+    </message>
+    <message id="The protected header is not a JSON object.">
+        <source></source>
+        <translation>Der geschützte Kopf ist kein JSON-Objekt.</translation>
+    </message>
+    <message id="The signature demands an extension (crit) that Ambit doesn't know.">
+        <source></source>
+        <translation>Die Unterschrift verlangt eine Erweiterung (crit), die Ambit nicht kennt.</translation>
+    </message>
+    <message id="The signature's algorithm is not ES256.">
+        <source></source>
+        <translation>Das Verfahren der Unterschrift ist nicht ES256.</translation>
+    </message>
+    <message id="A signature has exactly “protected” and “signature”, both texts.">
+        <source></source>
+        <translation>Eine Unterschrift hat genau „protected“ und „signature“, beides Texte.</translation>
+    </message>
+    <message id="The signature is not 64 bytes in strict base64url.">
+        <source></source>
+        <translation>Die Unterschrift ist nicht 64 Bytes in strengem Base64url.</translation>
+    </message>
+    <message id="The signature declares low S but has high S.">
+        <source></source>
+        <translation>Die Unterschrift erklärt ein niedriges S, hat aber ein hohes.</translation>
+    </message>
+    <message id="The signature of %1 doesn't hold: something was changed after signing." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Unterschrift von %1 hält nicht: Nach dem Unterschreiben wurde etwas geändert.</numerusform>
+            <numerusform>Die Unterschrift von %1 hält nicht: Nach dem Unterschreiben wurde etwas geändert.</numerusform>
+        </translation>
+    </message>
+    <message id="The cryptographic library failed: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Kryptografie-Bibliothek scheiterte: %1.</numerusform>
+            <numerusform>Die Kryptografie-Bibliothek scheiterte: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="signing">
+        <source></source>
+        <translation>beim Unterschreiben</translation>
+    </message>
+    <message id="making a key">
+        <source></source>
+        <translation>beim Erzeugen eines Schlüssels</translation>
+    </message>
+    <message id="making a certificate">
+        <source></source>
+        <translation>beim Erzeugen eines Zertifikats</translation>
+    </message>
+    <message id="locking the key">
+        <source></source>
+        <translation>beim Verschließen des Schlüssels</translation>
+    </message>
+    <message id="writing the certificate">
+        <source></source>
+        <translation>beim Schreiben des Zertifikats</translation>
+    </message>
+    <message id="The connection's certificate is not an X.509 certificate in DER.">
+        <source></source>
+        <translation>Das Zertifikat der Verbindung ist kein X.509-Zertifikat in DER.</translation>
+    </message>
+    <message id="The connection's certificate is not vouched for by %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Für das Zertifikat der Verbindung bürgt %1 nicht.</numerusform>
+            <numerusform>Für das Zertifikat der Verbindung bürgt %1 nicht.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not a record in canonical form.">
+        <source></source>
+        <translation>Das ist kein Protokoll in kanonischer Form.</translation>
+    </message>
+    <message id="Use the file as it was signed.">
+        <source></source>
+        <translation>Die Datei so verwenden, wie sie unterschrieben wurde.</translation>
+    </message>
+    <message id="The signature doesn't cover the file from its first byte to its last: something was added or cut off.">
+        <source></source>
+        <translation>Die Unterschrift deckt die Datei nicht vom ersten bis zum letzten Byte: Etwas wurde angefügt oder abgeschnitten.</translation>
+    </message>
+    <message id="The file doesn't bear exactly one signature of Ambit's form.">
+        <source></source>
+        <translation>Die Datei trägt nicht genau eine Unterschrift in der Form von Ambit.</translation>
+    </message>
+    <message id="The signature leaves out more than itself.">
+        <source></source>
+        <translation>Die Unterschrift lässt mehr aus als sich selbst.</translation>
+    </message>
+    <message id="The signature is not written in lower-case hex.">
+        <source></source>
+        <translation>Die Unterschrift ist nicht in Hexziffern in Kleinschreibung geschrieben.</translation>
+    </message>
+    <message id="The file's digest could not be computed.">
+        <source></source>
+        <translation>Der Hash der Datei ließ sich nicht berechnen.</translation>
+    </message>
+    <message id="The signature breaks off, or its padding isn't empty.">
+        <source></source>
+        <translation>Die Unterschrift bricht ab, oder ihr Füllraum ist nicht leer.</translation>
+    </message>
+    <message id="The signature's padding is not as long as Ambit makes it.">
+        <source></source>
+        <translation>Der Füllraum der Unterschrift ist nicht so lang, wie Ambit ihn macht.</translation>
+    </message>
+    <message id="The file doesn't have exactly one field for each signature.">
+        <source></source>
+        <translation>Die Datei hat nicht genau ein Feld für jede Unterschrift.</translation>
+    </message>
+    <message id="The file's field is not the signature that was checked.">
+        <source></source>
+        <translation>Das Feld der Datei ist nicht die Unterschrift, die geprüft wurde.</translation>
+    </message>
+    <message id="The file holds more signatures than its fields show.">
+        <source></source>
+        <translation>Die Datei enthält mehr Unterschriften, als ihre Felder zeigen.</translation>
+    </message>
+    <message id="The file hides objects in streams, which Ambit never does.">
+        <source></source>
+        <translation>Die Datei versteckt Objekte in Datenströmen, was Ambit nie tut.</translation>
+    </message>
+    <message id="The file doesn't carry exactly one attachment, record.json.">
+        <source></source>
+        <translation>Die Datei trägt nicht genau einen Anhang, record.json.</translation>
+    </message>
+    <message id="The attachment is not one and the same for every reader.">
+        <source></source>
+        <translation>Der Anhang ist nicht für jeden Leser ein und derselbe.</translation>
+    </message>
+    <message id="The attached record can't be unpacked.">
+        <source></source>
+        <translation>Das angehängte Protokoll lässt sich nicht entpacken.</translation>
+    </message>
+    <message id="The file is not a sound PDF: readers could see different things.">
+        <source></source>
+        <translation>Die Datei ist keine einwandfreie PDF-Datei: Leser könnten Verschiedenes sehen.</translation>
+    </message>
+    <message id="The PDF and the record in it were signed with two keys.">
+        <source></source>
+        <translation>Die PDF-Datei und das Protokoll darin wurden mit zwei Schlüsseln unterschrieben.</translation>
+    </message>
+    <message id="The attached record bears more signatures than the PDF that it was attached to.">
+        <source></source>
+        <translation>Das angehängte Protokoll trägt mehr Unterschriften als die PDF-Datei, an die es gehängt wurde.</translation>
+    </message>
+    <message id="What follows the signature is not exactly what a countersignature adds: something else was changed, added or cut off.">
+        <source></source>
+        <translation>Was auf die Unterschrift folgt, ist nicht genau, was eine Gegenzeichnung anfügt: Etwas anderes wurde geändert, angefügt oder abgeschnitten.</translation>
+    </message>
+    <message id="Another record is attached than the first signature covers.">
+        <source></source>
+        <translation>Ein anderes Protokoll ist angehängt, als die erste Unterschrift deckt.</translation>
+    </message>
+    <message id="This is not a PDF that Ambit makes.">
+        <source></source>
+        <translation>Das ist keine PDF-Datei, wie Ambit sie macht.</translation>
+    </message>
+    <message id="The file is not a sound PDF: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Datei ist keine einwandfreie PDF-Datei: %1</numerusform>
+            <numerusform>Die Datei ist keine einwandfreie PDF-Datei: %1</numerusform>
+        </translation>
+    </message>
+    <message id="This PDF can't be countersigned: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese PDF-Datei lässt sich nicht gegenzeichnen: %1.</numerusform>
+            <numerusform>Diese PDF-Datei lässt sich nicht gegenzeichnen: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Use the PDF as Ambit signed it.">
+        <source></source>
+        <translation>Die PDF-Datei so verwenden, wie Ambit sie unterschrieben hat.</translation>
+    </message>
+    <message id="The record's last countersignature is by another key.">
+        <source></source>
+        <translation>Die letzte Gegenzeichnung des Protokolls ist mit einem anderen Schlüssel.</translation>
+    </message>
+    <message id="Countersign the record and its PDF with the same key.">
+        <source></source>
+        <translation>Das Protokoll und seine PDF-Datei mit demselben Schlüssel gegenzeichnen.</translation>
+    </message>
+    <message id="The PDF is not that of the record before its last signature.">
+        <source></source>
+        <translation>Die PDF-Datei ist nicht die des Protokolls vor seiner letzten Unterschrift.</translation>
+    </message>
+    <message id="Give the PDF that belongs to the record.">
+        <source></source>
+        <translation>Die PDF-Datei angeben, die zum Protokoll gehört.</translation>
+    </message>
+    <message id="The bytes of this photo are missing.">
+        <source></source>
+        <translation>Die Bytes dieses Fotos fehlen.</translation>
+    </message>
+    <message id="This photo is not a JPEG in grey or colour of the size it was drawn for.">
+        <source></source>
+        <translation>Dieses Foto ist kein JPEG in Grau oder Farbe in der Größe, für die es gezeichnet wurde.</translation>
+    </message>
+    <message id="The drawn pages don't have exactly one place for this photo.">
+        <source></source>
+        <translation>Die gezeichneten Seiten haben nicht genau einen Platz für dieses Foto.</translation>
+    </message>
+    <message id="The drawn pages hold a signature already.">
+        <source></source>
+        <translation>Die gezeichneten Seiten enthalten schon eine Unterschrift.</translation>
+    </message>
+    <message id="The file is too large to be signed.">
+        <source></source>
+        <translation>Die Datei ist zu groß, um unterschrieben zu werden.</translation>
+    </message>
+    <message id="The drawn pages hold a form already.">
+        <source></source>
+        <translation>Die gezeichneten Seiten enthalten schon ein Formular.</translation>
+    </message>
+    <message id="The record is countersigned already; a PDF carries it as first signed.">
+        <source></source>
+        <translation>Das Protokoll ist schon gegengezeichnet; eine PDF-Datei trägt es, wie es zuerst unterschrieben wurde.</translation>
+    </message>
+    <message id="Make the PDF first, then countersign both.">
+        <source></source>
+        <translation>Zuerst die PDF-Datei machen, dann beide gegenzeichnen.</translation>
+    </message>
+    <message id="The record was signed with another key.">
+        <source></source>
+        <translation>Das Protokoll wurde mit einem anderen Schlüssel unterschrieben.</translation>
+    </message>
+    <message id="Sign the record and its PDF with the same key.">
+        <source></source>
+        <translation>Das Protokoll und seine PDF-Datei mit demselben Schlüssel unterschreiben.</translation>
+    </message>
+    <message id="The drawn pages can't be used: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die gezeichneten Seiten sind nicht verwendbar: %1</numerusform>
+            <numerusform>Die gezeichneten Seiten sind nicht verwendbar: %1</numerusform>
+        </translation>
+    </message>
+    <message id="%1 signed twice with the same key." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 hat zweimal mit demselben Schlüssel unterschrieben.</numerusform>
+            <numerusform>%1 hat zweimal mit demselben Schlüssel unterschrieben.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not what was stored: its hash is another.">
+        <source></source>
+        <translation>Das ist nicht, was gespeichert wurde: Sein Hash ist ein anderer.</translation>
+    </message>
+    <message id="It bears no signature, or too many.">
+        <source></source>
+        <translation>Es trägt keine Unterschrift oder zu viele.</translation>
+    </message>
+    <message id="The record was signed by %1, not by its signer." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Protokoll wurde von %1 unterschrieben, nicht von seinem Unterzeichner.</numerusform>
+            <numerusform>Das Protokoll wurde von %1 unterschrieben, nicht von seinem Unterzeichner.</numerusform>
+        </translation>
+    </message>
+    <message id="The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.">
+        <source></source>
+        <translation>Die Datei ist nicht in kanonischer Form (RFC 8785): Bytes wurden geändert, oder sie wurde umformatiert.</translation>
+    </message>
+    <message id="A record has exactly “content” and “signatures”.">
+        <source></source>
+        <translation>Ein Protokoll hat genau „content“ und „signatures“.</translation>
+    </message>
+    <message id="This is not a record.">
+        <source></source>
+        <translation>Das ist kein Protokoll.</translation>
+    </message>
+    <message id="The record bears no signature.">
+        <source></source>
+        <translation>Das Protokoll trägt keine Unterschrift.</translation>
+    </message>
+    <message id="A record bears at most eight signatures.">
+        <source></source>
+        <translation>Ein Protokoll trägt höchstens acht Unterschriften.</translation>
+    </message>
+    <message id="The content's signer is %1, the key's is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Unterzeichner des Inhalts ist %1, der des Schlüssels %2.</numerusform>
+            <numerusform>Der Unterzeichner des Inhalts ist %1, der des Schlüssels %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the key of the person who walked the round.">
+        <source></source>
+        <translation>Mit dem Schlüssel der Person unterschreiben, die den Rundgang ging.</translation>
+    </message>
+    <message id="%1 has signed this record with this key already." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 hat dieses Protokoll mit diesem Schlüssel schon unterschrieben.</numerusform>
+            <numerusform>%1 hat dieses Protokoll mit diesem Schlüssel schon unterschrieben.</numerusform>
+        </translation>
+    </message>
+    <message id="A countersignature is another person's, by a key of their own.">
+        <source></source>
+        <translation>Eine Gegenzeichnung ist die einer anderen Person mit eigenem Schlüssel.</translation>
+    </message>
+    <message id="The record bears eight signatures already, and can't bear more.">
+        <source></source>
+        <translation>Das Protokoll trägt schon acht Unterschriften; mehr kann es nicht tragen.</translation>
+    </message>
+    <message id="The countersigner is %1, the key's holder is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Gegenzeichnende ist %1, der Schlüssel gehört %2.</numerusform>
+            <numerusform>Der Gegenzeichnende ist %1, der Schlüssel gehört %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the countersigner's own key.">
+        <source></source>
+        <translation>Mit dem eigenen Schlüssel des Gegenzeichnenden unterschreiben.</translation>
+    </message>
+    <message id="A list is expected here.">
+        <source></source>
+        <translation>Hier wird eine Liste erwartet.</translation>
+    </message>
+    <message id="Plain text of at most 8192 bytes is expected here.">
+        <source></source>
+        <translation>Hier wird einfacher Text mit höchstens 8192 Bytes erwartet.</translation>
+    </message>
+    <message id="This word is not one of those that can stand here.">
+        <source></source>
+        <translation>Dieses Wort gehört nicht zu denen, die hier stehen können.</translation>
+    </message>
+    <message id="A SHA-256 in lower-case hex is expected here.">
+        <source></source>
+        <translation>Hier wird ein SHA-256 aus Hexziffern in Kleinschreibung erwartet.</translation>
+    </message>
+    <message id="A decimal number is expected here.">
+        <source></source>
+        <translation>Hier wird eine Dezimalzahl erwartet.</translation>
+    </message>
+    <message id="A time in UTC is expected here.">
+        <source></source>
+        <translation>Hier wird eine Zeit in UTC erwartet.</translation>
+    </message>
+    <message id="A date is expected here, as 2026-06-20.">
+        <source></source>
+        <translation>Hier wird ein Datum erwartet, wie 2026-06-20.</translation>
+    </message>
+    <message id="True or false is expected here.">
+        <source></source>
+        <translation>Hier wird true oder false erwartet.</translation>
+    </message>
+    <message id="The events' numbers don't follow each other.">
+        <source></source>
+        <translation>Die Nummern der Ereignisse folgen nicht aufeinander.</translation>
+    </message>
+    <message id="A round begins with the event “opened”.">
+        <source></source>
+        <translation>Ein Rundgang beginnt mit dem Ereignis „opened“.</translation>
+    </message>
+    <message id="A concluded round takes nothing more.">
+        <source></source>
+        <translation>Ein abgeschlossener Rundgang nimmt nichts mehr auf.</translation>
+    </message>
+    <message id="The round is not concluded.">
+        <source></source>
+        <translation>Der Rundgang ist nicht abgeschlossen.</translation>
+    </message>
+    <message id="A re-opened point was not settled again.">
+        <source></source>
+        <translation>Ein neu geöffneter Punkt wurde nicht wieder erledigt.</translation>
+    </message>
+    <message id="A round is opened once.">
+        <source></source>
+        <translation>Ein Rundgang wird einmal eröffnet.</translation>
+    </message>
+    <message id="A settled point must be re-opened before it is settled again.">
+        <source></source>
+        <translation>Ein erledigter Punkt muss neu geöffnet werden, bevor er wieder erledigt wird.</translation>
+    </message>
+    <message id="Only a settled point can be re-opened.">
+        <source></source>
+        <translation>Nur ein erledigter Punkt kann neu geöffnet werden.</translation>
+    </message>
+    <message id="Only a settled point is settled again.">
+        <source></source>
+        <translation>Nur ein erledigter Punkt wird noch einmal erledigt.</translation>
+    </message>
+    <message id="A quick run is asked about once.">
+        <source></source>
+        <translation>Nach schnell erledigten Punkten wird einmal gefragt.</translation>
+    </message>
+    <message id="What is asked is numbered without a gap.">
+        <source></source>
+        <translation>Was verlangt wird, ist lückenlos nummeriert.</translation>
+    </message>
+    <message id="Only an open question is answered.">
+        <source></source>
+        <translation>Nur eine offene Frage wird beantwortet.</translation>
+    </message>
+    <message id="Only what is open is declined.">
+        <source></source>
+        <translation>Nur was offen ist, wird abgelehnt.</translation>
+    </message>
+    <message id="Something that was asked is open still.">
+        <source></source>
+        <translation>Etwas, das verlangt wurde, ist noch offen.</translation>
+    </message>
+    <message id="There is no conclusion to take back.">
+        <source></source>
+        <translation>Es gibt keinen Abschluss, der zurückzunehmen wäre.</translation>
+    </message>
+    <message id="A blocked stand is blocked once.">
+        <source></source>
+        <translation>Ein gesperrter Standort wird einmal gesperrt.</translation>
+    </message>
+    <message id="Only a blocked stand is freed.">
+        <source></source>
+        <translation>Nur ein gesperrter Standort wird freigegeben.</translation>
+    </message>
+    <message id="A marked area is marked once.">
+        <source></source>
+        <translation>Eine markierte Fläche wird einmal markiert.</translation>
+    </message>
+    <message id="Only a marked area is cleared.">
+        <source></source>
+        <translation>Nur eine markierte Fläche wird freigegeben.</translation>
+    </message>
+    <message id="The light is said to be what it was not.">
+        <source></source>
+        <translation>Vom Licht wird gesagt, was es nicht war.</translation>
+    </message>
+    <message id="A round's own signature can't be part of what it signs.">
+        <source></source>
+        <translation>Die eigene Unterschrift eines Rundgangs kann nicht Teil dessen sein, was sie unterschreibt.</translation>
+    </message>
+    <message id="Degrees from -%1 to %1 are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier werden Grad von -%1 bis %1 erwartet.</numerusform>
+            <numerusform>Hier werden Grad von -%1 bis %1 erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="32 hex digits in lower case are expected here.">
+        <source></source>
+        <translation>Hier werden 32 Hexziffern in Kleinschreibung erwartet.</translation>
+    </message>
+    <message id="A list of %1 to %2 points is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird eine Liste mit %1 bis %2 Punkten erwartet.</numerusform>
+            <numerusform>Hier wird eine Liste mit %1 bis %2 Punkten erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="This kind of event is not known: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Art von Ereignis ist nicht bekannt: %1.</numerusform>
+            <numerusform>Diese Art von Ereignis ist nicht bekannt: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The events' numbers don't follow each other: %1 is expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Nummern der Ereignisse folgen nicht aufeinander: Erwartet wird %1.</numerusform>
+            <numerusform>Die Nummern der Ereignisse folgen nicht aufeinander: Erwartet wird %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The airframe has no such %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das fehlt im Muster: %1.</numerusform>
+            <numerusform>Das fehlt im Muster: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="walk">
+        <source></source>
+        <translation>Weg</translation>
+    </message>
+    <message id="point">
+        <source></source>
+        <translation>Punkt</translation>
+    </message>
+    <message id="state of a setting">
+        <source></source>
+        <translation>Zustand einer Stellung</translation>
+    </message>
+    <message id="There are too many combinations of settings to plan with.">
+        <source></source>
+        <translation>Es gibt zu viele Verbindungen von Stellungen, um damit zu planen.</translation>
+    </message>
+    <message id="Let fewer points ask for settings.">
+        <source></source>
+        <translation>Weniger Punkte nach Stellungen verlangen lassen.</translation>
+    </message>
+    <message id="There are too many conditions on changes of settings to plan with.">
+        <source></source>
+        <translation>Es gibt zu viele Bedingungen an Änderungen von Stellungen, um damit zu planen.</translation>
+    </message>
+    <message id="This step can't be done: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieser Schritt geht nicht: %1.</numerusform>
+            <numerusform>Dieser Schritt geht nicht: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="This piece is of another file than was asked for.">
+        <source></source>
+        <translation>Dieses Stück ist von einer anderen Datei als verlangt.</translation>
+    </message>
+    <message id="This piece begins at byte %1; byte %2 was asked for." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieses Stück beginnt bei Byte %1; verlangt war Byte %2.</numerusform>
+            <numerusform>Dieses Stück beginnt bei Byte %1; verlangt war Byte %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This file is said to have %1 bytes; %2 were expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Datei soll %1 Bytes haben; erwartet waren %2.</numerusform>
+            <numerusform>Diese Datei soll %1 Bytes haben; erwartet waren %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This file is said to have %1 bytes; %2 at most were expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Datei soll %1 Bytes haben; erwartet waren höchstens %2.</numerusform>
+            <numerusform>Diese Datei soll %1 Bytes haben; erwartet waren höchstens %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This piece has no bytes, or more than its file.">
+        <source></source>
+        <translation>Dieses Stück hat keine Bytes oder mehr als seine Datei.</translation>
+    </message>
+    <message id="The bytes that came are not the file that was asked for.">
+        <source></source>
+        <translation>Die angekommenen Bytes sind nicht die verlangte Datei.</translation>
+    </message>
+    <message id="Another file is on its way.">
+        <source></source>
+        <translation>Eine andere Datei ist unterwegs.</translation>
+    </message>
+    <message id="Ask again when it is here.">
+        <source></source>
+        <translation>Noch einmal verlangen, wenn sie da ist.</translation>
+    </message>
+    <message id="A file was asked for before the last question was answered.">
+        <source></source>
+        <translation>Eine Datei wurde verlangt, bevor die letzte Frage beantwortet war.</translation>
+    </message>
+    <message id="A piece of a file came that nobody had asked for.">
+        <source></source>
+        <translation>Ein Stück einer Datei kam, die niemand verlangt hatte.</translation>
+    </message>
+    <message id="An answer came that nobody had asked for.">
+        <source></source>
+        <translation>Eine Antwort kam, die niemand verlangt hatte.</translation>
+    </message>
+    <message id="A one-time word needs %1 random bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Einmalwort braucht %1 zufällige Bytes.</numerusform>
+            <numerusform>Ein Einmalwort braucht %1 zufällige Bytes.</numerusform>
+        </translation>
+    </message>
+    <message id="A plain text of 1 to %1 bytes is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird einfacher Text mit 1 bis %1 Bytes erwartet.</numerusform>
+            <numerusform>Hier wird einfacher Text mit 1 bis %1 Bytes erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 lower-case hex digits are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier werden %1 Hexziffern in Kleinschreibung erwartet.</numerusform>
+            <numerusform>Hier werden %1 Hexziffern in Kleinschreibung erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="A one-time word is %1 letters and digits." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Einmalwort hat %1 Buchstaben und Ziffern.</numerusform>
+            <numerusform>Ein Einmalwort hat %1 Buchstaben und Ziffern.</numerusform>
+        </translation>
+    </message>
+    <message id="Where nothing is had there is no last event.">
+        <source></source>
+        <translation>Wo nichts da ist, gibt es kein letztes Ereignis.</translation>
+    </message>
+    <message id="A list of at most %1 names is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier wird eine Liste mit höchstens %1 Namen erwartet.</numerusform>
+            <numerusform>Hier wird eine Liste mit höchstens %1 Namen erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="A name is a plain text of 1 to %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ein Name ist einfacher Text mit 1 bis %1 Bytes.</numerusform>
+            <numerusform>Ein Name ist einfacher Text mit 1 bis %1 Bytes.</numerusform>
+        </translation>
+    </message>
+    <message id="A statement is an object in canonical JSON.">
+        <source></source>
+        <translation>Eine Aussage ist ein Objekt in kanonischem JSON.</translation>
+    </message>
+    <message id="record.json comes first, record.pdf second.">
+        <source></source>
+        <translation>record.json kommt zuerst, record.pdf danach.</translation>
+    </message>
+    <message id="A record has a file at least.">
+        <source></source>
+        <translation>Ein Protokoll hat mindestens eine Datei.</translation>
+    </message>
+    <message id="Base64url without padding is expected here.">
+        <source></source>
+        <translation>Hier wird Base64url ohne Füllzeichen erwartet.</translation>
+    </message>
+    <message id="This piece reaches beyond its file's end.">
+        <source></source>
+        <translation>Dieses Stück reicht über das Ende seiner Datei hinaus.</translation>
+    </message>
+    <message id="This code is not known.">
+        <source></source>
+        <translation>Dieser Code ist nicht bekannt.</translation>
+    </message>
+    <message id="Only the %1 may send %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nur die Seite „%1“ darf %2 senden.</numerusform>
+            <numerusform>Nur die Seite „%1“ darf %2 senden.</numerusform>
+        </translation>
+    </message>
+    <message id="watcher">
+        <source></source>
+        <translation>Mitsehender</translation>
+    </message>
+    <message id="walker">
+        <source></source>
+        <translation>Gehender</translation>
+    </message>
+    <message id="This kind of frame is not known: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Art von Nachricht ist nicht bekannt: %1</numerusform>
+            <numerusform>Diese Art von Nachricht ist nicht bekannt: %1</numerusform>
+        </translation>
+    </message>
+    <message id="The other device speaks version %1 of the watch protocol, this one version %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das andere Gerät spricht Version %1 des Protokolls zum Mitsehen, dieses Version %2.</numerusform>
+            <numerusform>Das andere Gerät spricht Version %1 des Protokolls zum Mitsehen, dieses Version %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A frame is at most %1 bytes; this one has %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Eine Nachricht hat höchstens %1 Bytes; diese hat %2.</numerusform>
+            <numerusform>Eine Nachricht hat höchstens %1 Bytes; diese hat %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A frame is canonical JSON, whole; this is not.">
+        <source></source>
+        <translation>Eine Nachricht ist vollständiges kanonisches JSON; diese ist keines.</translation>
+    </message>
+    <message id="This invitation is of version %1; this Ambit reads version 1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Diese Einladung hat Version %1; dieses Ambit liest Version 1.</numerusform>
+            <numerusform>Diese Einladung hat Version %1; dieses Ambit liest Version 1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is said once, after %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 wird einmal gesagt, nach %2.</numerusform>
+            <numerusform>%1 wird einmal gesagt, nach %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The first thing a walker says is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das Erste, was der Gehende sagt, ist %1.</numerusform>
+            <numerusform>Das Erste, was der Gehende sagt, ist %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the watcher may send %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nur der Mitsehende darf %1 senden.</numerusform>
+            <numerusform>Nur der Mitsehende darf %1 senden.</numerusform>
+        </translation>
+    </message>
+    <message id="Another round was told of before the last one was answered.">
+        <source></source>
+        <translation>Ein anderer Rundgang wurde angekündigt, bevor der letzte beantwortet war.</translation>
+    </message>
+    <message id="This round was told of already.">
+        <source></source>
+        <translation>Dieser Rundgang wurde schon angekündigt.</translation>
+    </message>
+    <message id="This event is of another round than was told of.">
+        <source></source>
+        <translation>Dieses Ereignis ist von einem anderen Rundgang als angekündigt.</translation>
+    </message>
+    <message id="Event %1 came where event %2 is the next." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ereignis %1 kam, wo Ereignis %2 das nächste ist.</numerusform>
+            <numerusform>Ereignis %1 kam, wo Ereignis %2 das nächste ist.</numerusform>
+        </translation>
+    </message>
+    <message id="More events came than were asked for.">
+        <source></source>
+        <translation>Es kamen mehr Ereignisse als verlangt.</translation>
+    </message>
+    <message id="The first event of a round opens it, and its hash is the round's id.">
+        <source></source>
+        <translation>Das erste Ereignis eines Rundgangs eröffnet ihn, und sein Hash ist die Kennung des Rundgangs.</translation>
+    </message>
+    <message id="This round is too long to be followed.">
+        <source></source>
+        <translation>Dieser Rundgang ist zu lang, um ihn mitzusehen.</translation>
+    </message>
+    <message id="An answer came to what nobody had said.">
+        <source></source>
+        <translation>Eine Antwort kam auf etwas, das niemand gesagt hatte.</translation>
+    </message>
+    <message id="This record is of another round than was told of.">
+        <source></source>
+        <translation>Dieses Protokoll ist von einem anderen Rundgang als angekündigt.</translation>
+    </message>
+    <message id="This isn't the record that the round's last event names.">
+        <source></source>
+        <translation>Das ist nicht das Protokoll, das das letzte Ereignis des Rundgangs nennt.</translation>
+    </message>
+    <message id="What was said last isn't answered yet.">
+        <source></source>
+        <translation>Das zuletzt Gesagte ist noch nicht beantwortet.</translation>
+    </message>
+    <message id="Wait until it is.">
+        <source></source>
+        <translation>Warten, bis es so weit ist.</translation>
+    </message>
+    <message id="The last record offered isn't answered yet.">
+        <source></source>
+        <translation>Das zuletzt angebotene Protokoll ist noch nicht beantwortet.</translation>
+    </message>
+    <message id="%1 is said once." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 wird einmal gesagt.</numerusform>
+            <numerusform>%1 wird einmal gesagt.</numerusform>
+        </translation>
+    </message>
+    <message id="Nothing but %1 may be said before %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nichts als %1 darf vor %2 gesagt werden.</numerusform>
+            <numerusform>Nichts als %1 darf vor %2 gesagt werden.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the walker may send %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nur der Gehende darf %1 senden.</numerusform>
+            <numerusform>Nur der Gehende darf %1 senden.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 names a round that isn't walked here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 nennt einen Rundgang, der hier nicht gegangen wird.</numerusform>
+            <numerusform>%1 nennt einen Rundgang, der hier nicht gegangen wird.</numerusform>
+        </translation>
+    </message>
+    <message id="The first %1 of a round names its last event's hash." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Das erste %1 eines Rundgangs nennt den Hash seines letzten Ereignisses.</numerusform>
+            <numerusform>Das erste %1 eines Rundgangs nennt den Hash seines letzten Ereignisses.</numerusform>
+        </translation>
+    </message>
+    <message id="Set this round's copy on the watcher's device aside and follow it anew.">
+        <source></source>
+        <translation>Die Kopie dieses Rundgangs auf dem Gerät des Mitsehenden beiseitelegen und ihm neu folgen.</translation>
+    </message>
+    <message id="The watcher has %1 events of this round, the walker %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Mitsehende hat %1 Ereignisse dieses Rundgangs, der Gehende %2.</numerusform>
+            <numerusform>Der Mitsehende hat %1 Ereignisse dieses Rundgangs, der Gehende %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The walker's log can't be read now.">
+        <source></source>
+        <translation>Die Aufzeichnung des Gehenden ist gerade nicht lesbar.</translation>
+    </message>
+    <message id="Event %1 of this round is another on the two devices." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ereignis %1 dieses Rundgangs ist auf den zwei Geräten verschieden.</numerusform>
+            <numerusform>Ereignis %1 dieses Rundgangs ist auf den zwei Geräten verschieden.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the first %1 of a round names an event's hash." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Nur das erste %1 eines Rundgangs nennt den Hash eines Ereignisses.</numerusform>
+            <numerusform>Nur das erste %1 eines Rundgangs nennt den Hash eines Ereignisses.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 says %2 events; from %3 to %4 are possible." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 sagt %2 Ereignisse; möglich sind %3 bis %4.</numerusform>
+            <numerusform>%1 sagt %2 Ereignisse; möglich sind %3 bis %4.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 takes room back, or says nothing new." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 nimmt Platz zurück oder sagt nichts Neues.</numerusform>
+            <numerusform>%1 nimmt Platz zurück oder sagt nichts Neues.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 came before the last one was answered." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 kam, bevor das letzte beantwortet war.</numerusform>
+            <numerusform>%1 kam, bevor das letzte beantwortet war.</numerusform>
+        </translation>
+    </message>
+    <message id="Event %1 of this round is too large to be sent." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ereignis %1 dieses Rundgangs ist zu groß, um gesendet zu werden.</numerusform>
+            <numerusform>Ereignis %1 dieses Rundgangs ist zu groß, um gesendet zu werden.</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

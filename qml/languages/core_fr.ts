@@ -84,8 +84,8 @@
     <message id="The archive could not %1: %2." numerus="yes">
         <source></source>
         <translation>
-            <numerusform>Les archives n’ont pas pu faire ceci (%1)&#x202f;: %2.</numerusform>
-            <numerusform>Les archives n’ont pas pu faire ceci (%1)&#x202f;: %2.</numerusform>
+            <numerusform>Les archives n’ont pas pu %1&#x202f;: %2.</numerusform>
+            <numerusform>Les archives n’ont pas pu %1&#x202f;: %2.</numerusform>
         </translation>
     </message>
     <message id="The archive has no such record to go on after.">
@@ -1095,229 +1095,133 @@
         <source></source>
         <translation>Un point est attendu ici.</translation>
     </message>
-    <message id="%1 and %2" numerus="yes">
+    <message id="%1 and %2">
         <source></source>
-        <translation>
-            <numerusform>%1 et %2</numerusform>
-            <numerusform>%1 et %2</numerusform>
-        </translation>
+        <translation>%1 et %2</translation>
     </message>
-    <message id="%1, %2 and %3 more" numerus="yes">
+    <message id="%1, %2 and %3 more">
         <source></source>
-        <translation>
-            <numerusform>%1, %2 et %3 de plus</numerusform>
-            <numerusform>%1, %2 et %3 de plus</numerusform>
-        </translation>
+        <translation>%1, %2 et %3 de plus</translation>
     </message>
-    <message id="%1 can't be settled now" numerus="yes">
+    <message id="%1 can't be settled now">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: impossible à traiter maintenant</numerusform>
-            <numerusform>%1&#x202f;: impossible à traiter maintenant</numerusform>
-        </translation>
+        <translation>%1&#x202f;: impossible à traiter maintenant</translation>
     </message>
-    <message id="%1 is added" numerus="yes">
+    <message id="%1 is added">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté</numerusform>
-            <numerusform>%1 est ajouté</numerusform>
-        </translation>
+        <translation>%1 est ajouté</translation>
     </message>
-    <message id="%1 are added" numerus="yes">
+    <message id="%1 are added">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés</numerusform>
-            <numerusform>%1 sont ajoutés</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés</translation>
     </message>
-    <message id="%1 can be settled again" numerus="yes">
+    <message id="%1 can be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: de nouveau possible à traiter</numerusform>
-            <numerusform>%1&#x202f;: de nouveau possible à traiter</numerusform>
-        </translation>
+        <translation>%1&#x202f;: de nouveau possible à traiter</translation>
     </message>
-    <message id="%1 is now settled here" numerus="yes">
+    <message id="%1 is now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 est maintenant traité d’ici</numerusform>
-            <numerusform>%1 est maintenant traité d’ici</numerusform>
-        </translation>
+        <translation>%1 est maintenant traité d’ici</translation>
     </message>
-    <message id="%1 are now settled here" numerus="yes">
+    <message id="%1 are now settled here">
         <source></source>
-        <translation>
-            <numerusform>%1 sont maintenant traités d’ici</numerusform>
-            <numerusform>%1 sont maintenant traités d’ici</numerusform>
-        </translation>
+        <translation>%1 sont maintenant traités d’ici</translation>
     </message>
-    <message id="%1 is now settled from %2" numerus="yes">
+    <message id="%1 is now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 est maintenant traité depuis %2</numerusform>
-            <numerusform>%1 est maintenant traité depuis %2</numerusform>
-        </translation>
+        <translation>%1 est maintenant traité depuis %2</translation>
     </message>
-    <message id="%1 are now settled from %2" numerus="yes">
+    <message id="%1 are now settled from %2">
         <source></source>
-        <translation>
-            <numerusform>%1 sont maintenant traités depuis %2</numerusform>
-            <numerusform>%1 sont maintenant traités depuis %2</numerusform>
-        </translation>
+        <translation>%1 sont maintenant traités depuis %2</translation>
     </message>
-    <message id="%1 is left out" numerus="yes">
+    <message id="%1 is left out">
         <source></source>
-        <translation>
-            <numerusform>%1 est omis</numerusform>
-            <numerusform>%1 est omis</numerusform>
-        </translation>
+        <translation>%1 est omis</translation>
     </message>
-    <message id="%1 are left out" numerus="yes">
+    <message id="%1 are left out">
         <source></source>
-        <translation>
-            <numerusform>%1 sont omis</numerusform>
-            <numerusform>%1 sont omis</numerusform>
-        </translation>
+        <translation>%1 sont omis</translation>
     </message>
-    <message id="%1 now comes first" numerus="yes">
+    <message id="%1 now comes first">
         <source></source>
-        <translation>
-            <numerusform>%1 vient maintenant en premier</numerusform>
-            <numerusform>%1 vient maintenant en premier</numerusform>
-        </translation>
+        <translation>%1 vient maintenant en premier</translation>
     </message>
-    <message id="%1 now come first" numerus="yes">
+    <message id="%1 now come first">
         <source></source>
-        <translation>
-            <numerusform>%1 viennent maintenant en premier</numerusform>
-            <numerusform>%1 viennent maintenant en premier</numerusform>
-        </translation>
+        <translation>%1 viennent maintenant en premier</translation>
     </message>
-    <message id="%1 now comes after %2" numerus="yes">
+    <message id="%1 now comes after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 vient maintenant après %2</numerusform>
-            <numerusform>%1 vient maintenant après %2</numerusform>
-        </translation>
+        <translation>%1 vient maintenant après %2</translation>
     </message>
-    <message id="%1 now come after %2" numerus="yes">
+    <message id="%1 now come after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 viennent maintenant après %2</numerusform>
-            <numerusform>%1 viennent maintenant après %2</numerusform>
-        </translation>
+        <translation>%1 viennent maintenant après %2</translation>
     </message>
-    <message id="%1 is added first" numerus="yes">
+    <message id="%1 is added first">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté en premier</numerusform>
-            <numerusform>%1 est ajouté en premier</numerusform>
-        </translation>
+        <translation>%1 est ajouté en premier</translation>
     </message>
-    <message id="%1 are added first" numerus="yes">
+    <message id="%1 are added first">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés en premier</numerusform>
-            <numerusform>%1 sont ajoutés en premier</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés en premier</translation>
     </message>
-    <message id="%1 is added after %2" numerus="yes">
+    <message id="%1 is added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 est ajouté après %2</numerusform>
-            <numerusform>%1 est ajouté après %2</numerusform>
-        </translation>
+        <translation>%1 est ajouté après %2</translation>
     </message>
-    <message id="%1 are added after %2" numerus="yes">
+    <message id="%1 are added after %2">
         <source></source>
-        <translation>
-            <numerusform>%1 sont ajoutés après %2</numerusform>
-            <numerusform>%1 sont ajoutés après %2</numerusform>
-        </translation>
+        <translation>%1 sont ajoutés après %2</translation>
     </message>
-    <message id="The round goes on at %1" numerus="yes">
+    <message id="The round goes on at %1">
         <source></source>
-        <translation>
-            <numerusform>La visite reprend à %1</numerusform>
-            <numerusform>La visite reprend à %1</numerusform>
-        </translation>
+        <translation>La visite reprend à %1</translation>
     </message>
-    <message id="%1 was reached out of turn" numerus="yes">
+    <message id="%1 was reached out of turn">
         <source></source>
-        <translation>
-            <numerusform>%1 a été atteint hors de l’ordre</numerusform>
-            <numerusform>%1 a été atteint hors de l’ordre</numerusform>
-        </translation>
+        <translation>%1 a été atteint hors de l’ordre</translation>
     </message>
-    <message id="%1 is to be settled again" numerus="yes">
+    <message id="%1 is to be settled again">
         <source></source>
-        <translation>
-            <numerusform>%1 est à refaire</numerusform>
-            <numerusform>%1 est à refaire</numerusform>
-        </translation>
+        <translation>%1 est à refaire</translation>
     </message>
-    <message id="Asked by %1: look again at %2" numerus="yes">
+    <message id="Asked by %1: look again at %2">
         <source></source>
-        <translation>
-            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
-            <numerusform>Demandé par %1&#x202f;: revoir %2</numerusform>
-        </translation>
+        <translation>Demandé par %1&#x202f;: revoir %2</translation>
     </message>
-    <message id="The second look at %1 is declined" numerus="yes">
+    <message id="The second look at %1 is declined">
         <source></source>
-        <translation>
-            <numerusform>Le second regard sur %1 est refusé</numerusform>
-            <numerusform>Le second regard sur %1 est refusé</numerusform>
-        </translation>
+        <translation>Le second regard sur %1 est refusé</translation>
     </message>
-    <message id="%1 is sound" numerus="yes">
+    <message id="%1 is sound">
         <source></source>
-        <translation>
-            <numerusform>%1 est conforme</numerusform>
-            <numerusform>%1 est conforme</numerusform>
-        </translation>
+        <translation>%1 est conforme</translation>
     </message>
-    <message id="%1 is a finding" numerus="yes">
+    <message id="%1 is a finding">
         <source></source>
-        <translation>
-            <numerusform>%1 est un constat</numerusform>
-            <numerusform>%1 est un constat</numerusform>
-        </translation>
+        <translation>%1 est un constat</translation>
     </message>
-    <message id="%1 is not inspected" numerus="yes">
+    <message id="%1 is not inspected">
         <source></source>
-        <translation>
-            <numerusform>%1 n’est pas inspecté</numerusform>
-            <numerusform>%1 n’est pas inspecté</numerusform>
-        </translation>
+        <translation>%1 n’est pas inspecté</translation>
     </message>
-    <message id="%1 can't be used" numerus="yes">
+    <message id="%1 can't be used">
         <source></source>
-        <translation>
-            <numerusform>%1 est inutilisable</numerusform>
-            <numerusform>%1 est inutilisable</numerusform>
-        </translation>
+        <translation>%1 est inutilisable</translation>
     </message>
-    <message id="%1 can be used again" numerus="yes">
+    <message id="%1 can be used again">
         <source></source>
-        <translation>
-            <numerusform>%1 est de nouveau utilisable</numerusform>
-            <numerusform>%1 est de nouveau utilisable</numerusform>
-        </translation>
+        <translation>%1 est de nouveau utilisable</translation>
     </message>
-    <message id="%1 is in the way" numerus="yes">
+    <message id="%1 is in the way">
         <source></source>
-        <translation>
-            <numerusform>%1 fait obstacle</numerusform>
-            <numerusform>%1 fait obstacle</numerusform>
-        </translation>
+        <translation>%1 fait obstacle</translation>
     </message>
-    <message id="%1 isn't in the way any more" numerus="yes">
+    <message id="%1 isn't in the way any more">
         <source></source>
-        <translation>
-            <numerusform>%1 ne fait plus obstacle</numerusform>
-            <numerusform>%1 ne fait plus obstacle</numerusform>
-        </translation>
+        <translation>%1 ne fait plus obstacle</translation>
     </message>
     <message id="The light is low">
         <source></source>
@@ -1343,26 +1247,17 @@
         <source></source>
         <translation>Le vol n’entre pas dans la nuit</translation>
     </message>
-    <message id="%1: %2" numerus="yes">
+    <message id="%1: %2">
         <source></source>
-        <translation>
-            <numerusform>%1&#x202f;: %2</numerusform>
-            <numerusform>%1&#x202f;: %2</numerusform>
-        </translation>
+        <translation>%1&#x202f;: %2</translation>
     </message>
-    <message id="%1. %2" numerus="yes">
+    <message id="%1. %2">
         <source></source>
-        <translation>
-            <numerusform>%1. %2</numerusform>
-            <numerusform>%1. %2</numerusform>
-        </translation>
+        <translation>%1. %2</translation>
     </message>
-    <message id="%1, and %2 more." numerus="yes">
+    <message id="%1, and %2 more.">
         <source></source>
-        <translation>
-            <numerusform>%1, et %2 de plus.</numerusform>
-            <numerusform>%1, et %2 de plus.</numerusform>
-        </translation>
+        <translation>%1, et %2 de plus.</translation>
     </message>
     <message id="The airframe has no such zone.">
         <source></source>
@@ -1375,12 +1270,9 @@
             <numerusform>Il ne reste rien à traiter à %1.</numerusform>
         </translation>
     </message>
-    <message id="%1 is wanted next" numerus="yes">
+    <message id="%1 is wanted next">
         <source></source>
-        <translation>
-            <numerusform>%1 est voulu ensuite</numerusform>
-            <numerusform>%1 est voulu ensuite</numerusform>
-        </translation>
+        <translation>%1 est voulu ensuite</translation>
     </message>
     <message id="%1 or %2" numerus="yes">
         <source></source>
@@ -2776,6 +2668,2138 @@
     <message id="Close what else runs, or take it with fewer pixels.">
         <source></source>
         <translation>Fermer ce qui tourne d’autre, ou la prendre avec moins de pixels.</translation>
+    </message>
+    <message id="There is no %1 %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Il n’y a pas&#x202f;: %1 %2.</numerusform>
+            <numerusform>Il n’y a pas&#x202f;: %1 %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Name one that exists, or add it.">
+        <source></source>
+        <translation>Nommer quelque chose qui existe, ou l’ajouter.</translation>
+    </message>
+    <message id="setting">
+        <source></source>
+        <translation>position</translation>
+    </message>
+    <message id="state">
+        <source></source>
+        <translation>état</translation>
+    </message>
+    <message id="the solid part %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>la pièce solide %1</numerusform>
+            <numerusform>la pièce solide %1</numerusform>
+        </translation>
+    </message>
+    <message id="the keep-out area %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>la zone interdite %1</numerusform>
+            <numerusform>la zone interdite %1</numerusform>
+        </translation>
+    </message>
+    <message id="This place lies inside %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cet endroit est à l’intérieur de&#x202f;: %1.</numerusform>
+            <numerusform>Cet endroit est à l’intérieur de&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Move it to free ground.">
+        <source></source>
+        <translation>Le déplacer en terrain libre.</translation>
+    </message>
+    <message id="Solid parts and keep-out areas close a ring round this place.">
+        <source></source>
+        <translation>Des pièces solides et des zones interdites forment un anneau autour de cet endroit.</translation>
+    </message>
+    <message id="Move it, or leave a way between them.">
+        <source></source>
+        <translation>Le déplacer, ou laisser un passage entre elles.</translation>
+    </message>
+    <message id="stand">
+        <source></source>
+        <translation>poste</translation>
+    </message>
+    <message id="This stand steps to itself.">
+        <source></source>
+        <translation>Ce poste mène à lui-même.</translation>
+    </message>
+    <message id="Remove it.">
+        <source></source>
+        <translation>L’enlever.</translation>
+    </message>
+    <message id="The stand %1 has no step to this one." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le poste %1 n’a pas de pas vers celui-ci.</numerusform>
+            <numerusform>Le poste %1 n’a pas de pas vers celui-ci.</numerusform>
+        </translation>
+    </message>
+    <message id="Add %1 to its stepTo, or take it out of here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ajouter %1 à son stepTo, ou l’enlever d’ici.</numerusform>
+            <numerusform>Ajouter %1 à son stepTo, ou l’enlever d’ici.</numerusform>
+        </translation>
+    </message>
+    <message id="This change leads to where it starts.">
+        <source></source>
+        <translation>Ce changement mène là où il commence.</translation>
+    </message>
+    <message id="Name another state.">
+        <source></source>
+        <translation>Nommer un autre état.</translation>
+    </message>
+    <message id="There is a change between the same two states already.">
+        <source></source>
+        <translation>Il y a déjà un changement entre ces deux mêmes états.</translation>
+    </message>
+    <message id="Merge the two.">
+        <source></source>
+        <translation>Réunir les deux.</translation>
+    </message>
+    <message id="No change leads to the state %1 of %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Aucun changement ne mène à l’état %1 de %2.</numerusform>
+            <numerusform>Aucun changement ne mène à l’état %1 de %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Add a change to it, or don't want it.">
+        <source></source>
+        <translation>Ajouter un changement qui y mène, ou ne pas le demander.</translation>
+    </message>
+    <message id="The opening %1 is met open at the start." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’ouverture %1 est trouvée ouverte au début.</numerusform>
+            <numerusform>L’ouverture %1 est trouvée ouverte au début.</numerusform>
+        </translation>
+    </message>
+    <message id="Don't open it, or take its %1 away." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ne pas l’ouvrir, ou enlever son %1.</numerusform>
+            <numerusform>Ne pas l’ouvrir, ou enlever son %1.</numerusform>
+        </translation>
+    </message>
+    <message id="One point opens and closes %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un même point ouvre et ferme %1.</numerusform>
+            <numerusform>Un même point ouvre et ferme %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Make it two points, or leave the opening away.">
+        <source></source>
+        <translation>En faire deux points, ou laisser l’ouverture de côté.</translation>
+    </message>
+    <message id="The point looks through %1, which it opens itself." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le point regarde à travers %1, qu’il ouvre lui-même.</numerusform>
+            <numerusform>Le point regarde à travers %1, qu’il ouvre lui-même.</numerusform>
+        </translation>
+    </message>
+    <message id="Take it out of through.">
+        <source></source>
+        <translation>L’enlever de through.</translation>
+    </message>
+    <message id="This walk opens %1 at %2 and doesn't close it by day." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce parcours ouvre %1 à %2 et ne le ferme pas de jour.</numerusform>
+            <numerusform>Ce parcours ouvre %1 à %2 et ne le ferme pas de jour.</numerusform>
+        </translation>
+    </message>
+    <message id="This walk opens %1 at %2 and doesn't close it." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce parcours ouvre %1 à %2 et ne le ferme pas.</numerusform>
+            <numerusform>Ce parcours ouvre %1 à %2 et ne le ferme pas.</numerusform>
+        </translation>
+    </message>
+    <message id="Let a point close it that isn't for the night only.">
+        <source></source>
+        <translation>Le faire fermer par un point qui ne soit pas seulement de nuit.</translation>
+    </message>
+    <message id="Add the point that closes it.">
+        <source></source>
+        <translation>Ajouter le point qui le ferme.</translation>
+    </message>
+    <message id="counter">
+        <source></source>
+        <translation>compteur</translation>
+    </message>
+    <message id="This item counts by it already.">
+        <source></source>
+        <translation>Cette entrée compte déjà ainsi.</translation>
+    </message>
+    <message id="Keep the one that comes first.">
+        <source></source>
+        <translation>Garder celle qui vient en premier.</translation>
+    </message>
+    <message id="The counter %1 counts in %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le compteur %1 compte en %2.</numerusform>
+            <numerusform>Le compteur %1 compte en %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Give the count in that unit.">
+        <source></source>
+        <translation>Donner le nombre dans cette unité.</translation>
+    </message>
+    <message id="Solid parts and keep-out areas have %1 corners." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les pièces solides et les zones interdites ont %1 coins.</numerusform>
+            <numerusform>Les pièces solides et les zones interdites ont %1 coins.</numerusform>
+        </translation>
+    </message>
+    <message id="Use at most %1 in all." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>En utiliser %1 au plus en tout.</numerusform>
+            <numerusform>En utiliser %1 au plus en tout.</numerusform>
+        </translation>
+    </message>
+    <message id="No way leads from the ground to this stand.">
+        <source></source>
+        <translation>Aucun chemin ne mène du sol à ce poste.</translation>
+    </message>
+    <message id="Let it be reached from a stand that is reached itself, or leave onlyFrom out.">
+        <source></source>
+        <translation>Le faire atteindre depuis un poste atteint lui-même, ou omettre onlyFrom.</translation>
+    </message>
+    <message id="zone">
+        <source></source>
+        <translation>zone</translation>
+    </message>
+    <message id="opening">
+        <source></source>
+        <translation>ouverture</translation>
+    </message>
+    <message id="No point opens this.">
+        <source></source>
+        <translation>Aucun point n’ouvre ceci.</translation>
+    </message>
+    <message id="Let one open it, or say that it is met open.">
+        <source></source>
+        <translation>Le faire ouvrir par un point, ou dire qu’on le trouve ouvert.</translation>
+    </message>
+    <message id="No point closes this.">
+        <source></source>
+        <translation>Aucun point ne ferme ceci.</translation>
+    </message>
+    <message id="Let one close it.">
+        <source></source>
+        <translation>Le faire fermer par un point.</translation>
+    </message>
+    <message id="With the name of %1 put in, this text is too long." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Avec le nom de %1 inséré, ce texte est trop long.</numerusform>
+            <numerusform>Avec le nom de %1 inséré, ce texte est trop long.</numerusform>
+        </translation>
+    </message>
+    <message id="Use at most %1 characters." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser %1 caractères au plus.</numerusform>
+            <numerusform>Utiliser %1 caractères au plus.</numerusform>
+        </translation>
+    </message>
+    <message id="The point wants %1 to be %2, and its repeat's member %3 wants %4." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le point demande pour %1 %2, et le membre %3 de sa répétition %4.</numerusform>
+            <numerusform>Le point demande pour %1 %2, et le membre %3 de sa répétition %4.</numerusform>
+        </translation>
+    </message>
+    <message id="Take one of the two away.">
+        <source></source>
+        <translation>Enlever l’un des deux.</translation>
+    </message>
+    <message id="There is no repeat %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Il n’y a pas de répétition %1.</numerusform>
+            <numerusform>Il n’y a pas de répétition %1.</numerusform>
+        </translation>
+    </message>
+    <message id="There is no point %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Il n’y a pas de point %1.</numerusform>
+            <numerusform>Il n’y a pas de point %1.</numerusform>
+        </translation>
+    </message>
+    <message id="There are more than %1 points after repetition." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Il y a plus de %1 points après répétition.</numerusform>
+            <numerusform>Il y a plus de %1 points après répétition.</numerusform>
+        </translation>
+    </message>
+    <message id="Use fewer points, or repeat fewer.">
+        <source></source>
+        <translation>Utiliser moins de points, ou moins répéter.</translation>
+    </message>
+    <message id="an object">
+        <source></source>
+        <translation>un objet</translation>
+    </message>
+    <message id="This is of the type %1; here belongs %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ceci est du type %1&#x202f;; ce qui va ici&#x202f;: %2.</numerusform>
+            <numerusform>Ceci est du type %1&#x202f;; ce qui va ici&#x202f;: %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Put %1 here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Mettre ici&#x202f;: %1.</numerusform>
+            <numerusform>Mettre ici&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The field %1 is missing." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le champ %1 manque.</numerusform>
+            <numerusform>Le champ %1 manque.</numerusform>
+        </translation>
+    </message>
+    <message id="Add it.">
+        <source></source>
+        <translation>L’ajouter.</translation>
+    </message>
+    <message id="The field %1 is not known here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le champ %1 n’est pas connu ici.</numerusform>
+            <numerusform>Le champ %1 n’est pas connu ici.</numerusform>
+        </translation>
+    </message>
+    <message id="Remove it, or correct its name.">
+        <source></source>
+        <translation>L’enlever, ou corriger son nom.</translation>
+    </message>
+    <message id="an id">
+        <source></source>
+        <translation>un identifiant</translation>
+    </message>
+    <message id="%1 is not an id." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas un identifiant.</numerusform>
+            <numerusform>%1 n’est pas un identifiant.</numerusform>
+        </translation>
+    </message>
+    <message id="Use 1 to 48 characters of a to z, 0 to 9 and the hyphen.">
+        <source></source>
+        <translation>Utiliser de 1 à 48 caractères parmi a à z, 0 à 9 et le trait d’union.</translation>
+    </message>
+    <message id="a word">
+        <source></source>
+        <translation>un mot</translation>
+    </message>
+    <message id="This word is empty or too long.">
+        <source></source>
+        <translation>Ce mot est vide ou trop long.</translation>
+    </message>
+    <message id="Name what is meant.">
+        <source></source>
+        <translation>Nommer ce qui est voulu.</translation>
+    </message>
+    <message id="a text">
+        <source></source>
+        <translation>un texte</translation>
+    </message>
+    <message id="This text is empty or too long.">
+        <source></source>
+        <translation>Ce texte est vide ou trop long.</translation>
+    </message>
+    <message id="Use 1 to %1 characters." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser de 1 à %1 caractères.</numerusform>
+            <numerusform>Utiliser de 1 à %1 caractères.</numerusform>
+        </translation>
+    </message>
+    <message id="This text holds a control character, or one that stands for none.">
+        <source></source>
+        <translation>Ce texte contient un caractère de commande, ou un caractère qui n’en est pas un.</translation>
+    </message>
+    <message id="Remove it; the text is one line.">
+        <source></source>
+        <translation>L’enlever&#x202f;; le texte tient sur une ligne.</translation>
+    </message>
+    <message id="Remove it; only line ends are allowed.">
+        <source></source>
+        <translation>L’enlever&#x202f;; seules les fins de ligne sont permises.</translation>
+    </message>
+    <message id="This text has a placeholder that nothing fills.">
+        <source></source>
+        <translation>Ce texte a un emplacement que rien ne remplit.</translation>
+    </message>
+    <message id="Remove the braces; only a repeated point has a placeholder.">
+        <source></source>
+        <translation>Enlever les accolades&#x202f;; seul un point répété a un emplacement.</translation>
+    </message>
+    <message id="The only one here is {%1}." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le seul ici est {%1}.</numerusform>
+            <numerusform>Le seul ici est {%1}.</numerusform>
+        </translation>
+    </message>
+    <message id="This id is empty.">
+        <source></source>
+        <translation>Cet identifiant est vide.</translation>
+    </message>
+    <message id="%1 stands in the list already." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 est déjà dans la liste.</numerusform>
+            <numerusform>%1 est déjà dans la liste.</numerusform>
+        </translation>
+    </message>
+    <message id="a number">
+        <source></source>
+        <translation>un nombre</translation>
+    </message>
+    <message id="This number is out of range.">
+        <source></source>
+        <translation>Ce nombre est hors des bornes.</translation>
+    </message>
+    <message id="Use %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser de %1 à %2.</numerusform>
+            <numerusform>Utiliser de %1 à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not a whole number.">
+        <source></source>
+        <translation>Ce n’est pas un nombre entier.</translation>
+    </message>
+    <message id="Use a whole number from %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser un nombre entier de %1 à %2.</numerusform>
+            <numerusform>Utiliser un nombre entier de %1 à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="true or false">
+        <source></source>
+        <translation>true ou false</translation>
+    </message>
+    <message id="a place [x, y]">
+        <source></source>
+        <translation>un endroit [x, y]</translation>
+    </message>
+    <message id="This place doesn't have two coordinates.">
+        <source></source>
+        <translation>Cet endroit n’a pas deux coordonnées.</translation>
+    </message>
+    <message id="Write it as [x, y], in metres.">
+        <source></source>
+        <translation>L’écrire ainsi&#x202f;: [x, y], en mètres.</translation>
+    </message>
+    <message id="Give the corners of a simple polygon in order, each once.">
+        <source></source>
+        <translation>Donner les coins d’un polygone simple dans l’ordre, chacun une fois.</translation>
+    </message>
+    <message id="a state's id">
+        <source></source>
+        <translation>l’identifiant d’un état</translation>
+    </message>
+    <message id="a decimal number as a text">
+        <source></source>
+        <translation>un nombre décimal écrit comme texte</translation>
+    </message>
+    <message id="%1 is not a decimal number." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas un nombre décimal.</numerusform>
+            <numerusform>%1 n’est pas un nombre décimal.</numerusform>
+        </translation>
+    </message>
+    <message id="a list">
+        <source></source>
+        <translation>une liste</translation>
+    </message>
+    <message id="This list has %1 entries." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cette liste a %1 entrées.</numerusform>
+            <numerusform>Cette liste a %1 entrées.</numerusform>
+        </translation>
+    </message>
+    <message id="Give %1 to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>En donner de %1 à %2.</numerusform>
+            <numerusform>En donner de %1 à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This word stands in the list already.">
+        <source></source>
+        <translation>Ce mot est déjà dans la liste.</translation>
+    </message>
+    <message id="The word %1 is not known here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le mot %1 n’est pas connu ici.</numerusform>
+            <numerusform>Le mot %1 n’est pas connu ici.</numerusform>
+        </translation>
+    </message>
+    <message id="Use one of: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser l’un de ceux-ci&#x202f;: %1.</numerusform>
+            <numerusform>Utiliser l’un de ceux-ci&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not an airframe's format." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas le format d’une description du type.</numerusform>
+            <numerusform>%1 n’est pas le format d’une description du type.</numerusform>
+        </translation>
+    </message>
+    <message id="Give a file with the format %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Donner un fichier au format %1.</numerusform>
+            <numerusform>Donner un fichier au format %1.</numerusform>
+        </translation>
+    </message>
+    <message id="This version of the airframe format is not known here.">
+        <source></source>
+        <translation>Cette version du format des descriptions du type n’est pas connue ici.</translation>
+    </message>
+    <message id="Use version 1, or a newer Ambit.">
+        <source></source>
+        <translation>Utiliser la version 1, ou un Ambit plus récent.</translation>
+    </message>
+    <message id="The outline has fewer than three corners.">
+        <source></source>
+        <translation>Le contour a moins de trois coins.</translation>
+    </message>
+    <message id="The outline's last corner is its first again.">
+        <source></source>
+        <translation>Le dernier coin du contour est de nouveau le premier.</translation>
+    </message>
+    <message id="Corner %1 of the outline is given twice in a row." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le coin %1 du contour est donné deux fois de suite.</numerusform>
+            <numerusform>Le coin %1 du contour est donné deux fois de suite.</numerusform>
+        </translation>
+    </message>
+    <message id="The outline folds back on itself at corner %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le contour revient sur lui-même au coin %1.</numerusform>
+            <numerusform>Le contour revient sur lui-même au coin %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The outline crosses itself: the edge from corner %1 meets the edge from corner %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le contour se croise&#x202f;: l’arête du coin %1 rencontre l’arête du coin %2.</numerusform>
+            <numerusform>Le contour se croise&#x202f;: l’arête du coin %1 rencontre l’arête du coin %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A stand with access %1 has its feet on the ground." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un poste d’accès %1 a les pieds au sol.</numerusform>
+            <numerusform>Un poste d’accès %1 a les pieds au sol.</numerusform>
+        </translation>
+    </message>
+    <message id="Make its level 0, or its access step or ladder.">
+        <source></source>
+        <translation>Mettre son niveau à 0, ou son accès à step ou ladder.</translation>
+    </message>
+    <message id="A stand with access %1 has its feet above the ground." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un poste d’accès %1 a les pieds au-dessus du sol.</numerusform>
+            <numerusform>Un poste d’accès %1 a les pieds au-dessus du sol.</numerusform>
+        </translation>
+    </message>
+    <message id="Give its level in metres, or make its access ground or kneel.">
+        <source></source>
+        <translation>Donner son niveau en mètres, ou mettre son accès à ground ou kneel.</translation>
+    </message>
+    <message id="A stand with access %1 has no caution." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un poste d’accès %1 n’a pas d’avertissement.</numerusform>
+            <numerusform>Un poste d’accès %1 n’a pas d’avertissement.</numerusform>
+        </translation>
+    </message>
+    <message id="Say what to mind up there.">
+        <source></source>
+        <translation>Dire à quoi faire attention là-haut.</translation>
+    </message>
+    <message id="This limit has neither min nor max.">
+        <source></source>
+        <translation>Cette limite n’a ni min ni max.</translation>
+    </message>
+    <message id="Give at least one of them.">
+        <source></source>
+        <translation>Donner au moins l’un d’eux.</translation>
+    </message>
+    <message id="The least allowed value, %1, is above the greatest, %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La plus petite valeur permise, %1, est au-dessus de la plus grande, %2.</numerusform>
+            <numerusform>La plus petite valeur permise, %1, est au-dessus de la plus grande, %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Correct min or max.">
+        <source></source>
+        <translation>Corriger min ou max.</translation>
+    </message>
+    <message id="The point is measured and has no limit.">
+        <source></source>
+        <translation>Le point est mesuré et n’a pas de limite.</translation>
+    </message>
+    <message id="Add the limit, or take %1 out of how." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ajouter la limite, ou enlever %1 de how.</numerusform>
+            <numerusform>Ajouter la limite, ou enlever %1 de how.</numerusform>
+        </translation>
+    </message>
+    <message id="The point has a limit and is not measured.">
+        <source></source>
+        <translation>Le point a une limite et n’est pas mesuré.</translation>
+    </message>
+    <message id="Remove the limit, or add %1 to how." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Enlever la limite, ou ajouter %1 à how.</numerusform>
+            <numerusform>Enlever la limite, ou ajouter %1 à how.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not a JASC code." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas un code JASC.</numerusform>
+            <numerusform>%1 n’est pas un code JASC.</numerusform>
+        </translation>
+    </message>
+    <message id="Give its four digits.">
+        <source></source>
+        <translation>Donner ses quatre chiffres.</translation>
+    </message>
+    <message id="%1 is not a list of points." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas une liste de points.</numerusform>
+            <numerusform>%1 n’est pas une liste de points.</numerusform>
+        </translation>
+    </message>
+    <message id="Write %1, or list points." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Écrire %1, ou énumérer des points.</numerusform>
+            <numerusform>Écrire %1, ou énumérer des points.</numerusform>
+        </translation>
+    </message>
+    <message id="The id %1 is taken by another entry of this list." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’identifiant %1 est déjà pris par une autre entrée de cette liste.</numerusform>
+            <numerusform>L’identifiant %1 est déjà pris par une autre entrée de cette liste.</numerusform>
+        </translation>
+    </message>
+    <message id="Give each its own.">
+        <source></source>
+        <translation>En donner un propre à chacune.</translation>
+    </message>
+    <message id="This count is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce nombre est %1.</numerusform>
+            <numerusform>Ce nombre est %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Use zero or more.">
+        <source></source>
+        <translation>Utiliser zéro ou plus.</translation>
+    </message>
+    <message id="Use more than zero.">
+        <source></source>
+        <translation>Utiliser plus que zéro.</translation>
+    </message>
+    <message id="This is as much as the count itself, %1, or more." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>C’est autant que le nombre lui-même, %1, ou plus.</numerusform>
+            <numerusform>C’est autant que le nombre lui-même, %1, ou plus.</numerusform>
+        </translation>
+    </message>
+    <message id="Use less.">
+        <source></source>
+        <translation>Utiliser moins.</translation>
+    </message>
+    <message id="So many days before the end, it may not have begun yet.">
+        <source></source>
+        <translation>Autant de jours avant la fin, cela peut ne pas avoir commencé.</translation>
+    </message>
+    <message id="Use fewer.">
+        <source></source>
+        <translation>En utiliser moins.</translation>
+    </message>
+    <message id="This counts by a counter and by months at once.">
+        <source></source>
+        <translation>Ceci compte par un compteur et par mois à la fois.</translation>
+    </message>
+    <message id="Make it two entries of the list.">
+        <source></source>
+        <translation>En faire deux entrées de la liste.</translation>
+    </message>
+    <message id="This has neither a counter nor months.">
+        <source></source>
+        <translation>Ceci n’a ni compteur ni mois.</translation>
+    </message>
+    <message id="Give one of them.">
+        <source></source>
+        <translation>Donner l’un d’eux.</translation>
+    </message>
+    <message id="This text has lost the placeholder of what it translates.">
+        <source></source>
+        <translation>Ce texte a perdu l’emplacement de ce qu’il traduit.</translation>
+    </message>
+    <message id="Put {%1} where its name belongs." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Mettre {%1} là où va son nom.</numerusform>
+            <numerusform>Mettre {%1} là où va son nom.</numerusform>
+        </translation>
+    </message>
+    <message id="No text of this airframe says %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Aucun texte de cette description du type ne dit %1.</numerusform>
+            <numerusform>Aucun texte de cette description du type ne dit %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Write it as it stands in the file, or remove it.">
+        <source></source>
+        <translation>L’écrire comme il est dans le fichier, ou l’enlever.</translation>
+    </message>
+    <message id="These are %1 languages." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cela fait %1 langues.</numerusform>
+            <numerusform>Cela fait %1 langues.</numerusform>
+        </translation>
+    </message>
+    <message id="Give %1 at most." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>En donner %1 au plus.</numerusform>
+            <numerusform>En donner %1 au plus.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is not a language's code." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 n’est pas le code d’une langue.</numerusform>
+            <numerusform>%1 n’est pas le code d’une langue.</numerusform>
+        </translation>
+    </message>
+    <message id="Use the two lower-case letters of ISO 639-1, as in %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Utiliser les deux lettres minuscules d’ISO 639-1, comme dans %1.</numerusform>
+            <numerusform>Utiliser les deux lettres minuscules d’ISO 639-1, comme dans %1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 waits for %2" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 attend %2</numerusform>
+            <numerusform>%1 attend %2</numerusform>
+        </translation>
+    </message>
+    <message id="No order can settle these points: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Aucun ordre ne peut traiter ces points&#x202f;: %1.</numerusform>
+            <numerusform>Aucun ordre ne peut traiter ces points&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Break the circle: look at their after, through, opens, closes and when, and at the changes' needs.">
+        <source></source>
+        <translation>Rompre le cercle&#x202f;: regarder leurs after, through, opens, closes et when, et les needs des changements.</translation>
+    </message>
+    <message id="list its files">
+        <source></source>
+        <translation>énumérer leurs dossiers</translation>
+    </message>
+    <message id="note its discrepancies">
+        <source></source>
+        <translation>noter leurs anomalies</translation>
+    </message>
+    <message id="be opened">
+        <source></source>
+        <translation>être ouvertes</translation>
+    </message>
+    <message id="keep the airframe">
+        <source></source>
+        <translation>conserver la description du type</translation>
+    </message>
+    <message id="keep the aircraft">
+        <source></source>
+        <translation>conserver l’aéronef</translation>
+    </message>
+    <message id="list its aircraft">
+        <source></source>
+        <translation>énumérer leurs aéronefs</translation>
+    </message>
+    <message id="The archive has no such %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ceci manque dans les archives&#x202f;: %1.</numerusform>
+            <numerusform>Ceci manque dans les archives&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="read the %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>lire %1</numerusform>
+            <numerusform>lire %1</numerusform>
+        </translation>
+    </message>
+    <message id="airframe">
+        <source></source>
+        <translation>la description du type</translation>
+    </message>
+    <message id="photo">
+        <source></source>
+        <translation>la photo</translation>
+    </message>
+    <message id="make its copy">
+        <source></source>
+        <translation>faire leur copie</translation>
+    </message>
+    <message id="read its copy">
+        <source></source>
+        <translation>lire leur copie</translation>
+    </message>
+    <message id="finish its copy">
+        <source></source>
+        <translation>finir leur copie</translation>
+    </message>
+    <message id="be read">
+        <source></source>
+        <translation>être lues</translation>
+    </message>
+    <message id="be copied">
+        <source></source>
+        <translation>être copiées</translation>
+    </message>
+    <message id="begin">
+        <source></source>
+        <translation>commencer</translation>
+    </message>
+    <message id="commit">
+        <source></source>
+        <translation>valider l’écriture</translation>
+    </message>
+    <message id="undo">
+        <source></source>
+        <translation>annuler l’écriture</translation>
+    </message>
+    <message id="The export could not be written: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’export n’a pas pu être écrit&#x202f;: %1.</numerusform>
+            <numerusform>L’export n’a pas pu être écrit&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Nothing is left of it. Make room, or choose another folder.">
+        <source></source>
+        <translation>Il n’en reste rien. Faire de la place, ou choisir un autre dossier.</translation>
+    </message>
+    <message id="There is a file already; an export never overwrites one.">
+        <source></source>
+        <translation>Il y a déjà un fichier&#x202f;; un export n’en remplace jamais un.</translation>
+    </message>
+    <message id="Look at its registration.">
+        <source></source>
+        <translation>Vérifier son immatriculation.</translation>
+    </message>
+    <message id="search">
+        <source></source>
+        <translation>chercher</translation>
+    </message>
+    <message id="read the point's history">
+        <source></source>
+        <translation>lire l’historique du point</translation>
+    </message>
+    <message id="keep the record">
+        <source></source>
+        <translation>conserver le compte rendu</translation>
+    </message>
+    <message id="link the record">
+        <source></source>
+        <translation>relier le compte rendu</translation>
+    </message>
+    <message id="read the record's signatures">
+        <source></source>
+        <translation>lire les signatures du compte rendu</translation>
+    </message>
+    <message id="keep the signature">
+        <source></source>
+        <translation>conserver la signature</translation>
+    </message>
+    <message id="look for the record">
+        <source></source>
+        <translation>chercher le compte rendu</translation>
+    </message>
+    <message id="await a photo">
+        <source></source>
+        <translation>attendre une photo</translation>
+    </message>
+    <message id="keep the photo">
+        <source></source>
+        <translation>conserver la photo</translation>
+    </message>
+    <message id="keep the record's PDF">
+        <source></source>
+        <translation>conserver le PDF du compte rendu</translation>
+    </message>
+    <message id="list its rounds">
+        <source></source>
+        <translation>énumérer leurs visites</translation>
+    </message>
+    <message id="read the round">
+        <source></source>
+        <translation>lire la visite</translation>
+    </message>
+    <message id="find the round">
+        <source></source>
+        <translation>trouver la visite</translation>
+    </message>
+    <message id="keep the event">
+        <source></source>
+        <translation>conserver l’événement</translation>
+    </message>
+    <message id="keep the round">
+        <source></source>
+        <translation>conserver la visite</translation>
+    </message>
+    <message id="look for the photo">
+        <source></source>
+        <translation>chercher la photo</translation>
+    </message>
+    <message id="seal the round">
+        <source></source>
+        <translation>sceller la visite</translation>
+    </message>
+    <message id="read its older records">
+        <source></source>
+        <translation>lire leurs comptes rendus plus anciens</translation>
+    </message>
+    <message id="move its older records">
+        <source></source>
+        <translation>déplacer leurs comptes rendus plus anciens</translation>
+    </message>
+    <message id="A record could not be packed: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un compte rendu n’a pas pu être compressé&#x202f;: %1.</numerusform>
+            <numerusform>Un compte rendu n’a pas pu être compressé&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="read the record">
+        <source></source>
+        <translation>lire le compte rendu</translation>
+    </message>
+    <message id="read the record's PDF">
+        <source></source>
+        <translation>lire le PDF du compte rendu</translation>
+    </message>
+    <message id="list its records">
+        <source></source>
+        <translation>énumérer leurs comptes rendus</translation>
+    </message>
+    <message id="read the aircraft's records">
+        <source></source>
+        <translation>lire les comptes rendus de l’aéronef</translation>
+    </message>
+    <message id="find the latest records">
+        <source></source>
+        <translation>trouver les derniers comptes rendus</translation>
+    </message>
+    <message id="let the record go">
+        <source></source>
+        <translation>éliminer le compte rendu</translation>
+    </message>
+    <message id="let the photo go">
+        <source></source>
+        <translation>éliminer la photo</translation>
+    </message>
+    <message id="be settled">
+        <source></source>
+        <translation>être mises au repos</translation>
+    </message>
+    <message id="This is not base64.">
+        <source></source>
+        <translation>Ce n’est pas du base64.</translation>
+    </message>
+    <message id="This base64 doesn't end as it must.">
+        <source></source>
+        <translation>Ce base64 ne finit pas comme il le doit.</translation>
+    </message>
+    <message id="This is not hex.">
+        <source></source>
+        <translation>Ce n’est pas de l’hexadécimal.</translation>
+    </message>
+    <message id="This base64 lacks its padding.">
+        <source></source>
+        <translation>Il manque à ce base64 son remplissage.</translation>
+    </message>
+    <message id="An object is expected here.">
+        <source></source>
+        <translation>Un objet est attendu ici.</translation>
+    </message>
+    <message id="A text is expected here.">
+        <source></source>
+        <translation>Un texte est attendu ici.</translation>
+    </message>
+    <message id="This text is empty.">
+        <source></source>
+        <translation>Ce texte est vide.</translation>
+    </message>
+    <message id="This text is longer than %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce texte a plus de %1 octets.</numerusform>
+            <numerusform>Ce texte a plus de %1 octets.</numerusform>
+        </translation>
+    </message>
+    <message id="This text holds control characters or is not UTF-8.">
+        <source></source>
+        <translation>Ce texte contient des caractères de commande ou n’est pas de l’UTF-8.</translation>
+    </message>
+    <message id="A decimal number in quotes is expected here.">
+        <source></source>
+        <translation>Un nombre décimal entre guillemets est attendu ici.</translation>
+    </message>
+    <message id="A SHA-256 of 64 lower-case hex digits is expected here.">
+        <source></source>
+        <translation>Un SHA-256 de 64 chiffres hexadécimaux minuscules est attendu ici.</translation>
+    </message>
+    <message id="An integer from %1 to %2 is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un nombre entier de %1 à %2 est attendu ici.</numerusform>
+            <numerusform>Un nombre entier de %1 à %2 est attendu ici.</numerusform>
+        </translation>
+    </message>
+    <message id="One of these words is expected here: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’un de ces mots est attendu ici&#x202f;: %1.</numerusform>
+            <numerusform>L’un de ces mots est attendu ici&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="A list of at most %1 is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Une liste de %1 entrées au plus est attendue ici.</numerusform>
+            <numerusform>Une liste de %1 entrées au plus est attendue ici.</numerusform>
+        </translation>
+    </message>
+    <message id="This field is not known.">
+        <source></source>
+        <translation>Ce champ n’est pas connu.</translation>
+    </message>
+    <message id="The name %1 stands twice in one object." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le nom %1 est deux fois dans un objet.</numerusform>
+            <numerusform>Le nom %1 est deux fois dans un objet.</numerusform>
+        </translation>
+    </message>
+    <message id="Keep one of the two.">
+        <source></source>
+        <translation>Garder l’un des deux.</translation>
+    </message>
+    <message id="A number is too large for any reader.">
+        <source></source>
+        <translation>Un nombre est trop grand pour tout lecteur.</translation>
+    </message>
+    <message id="Write a smaller number.">
+        <source></source>
+        <translation>Écrire un nombre plus petit.</translation>
+    </message>
+    <message id="The text is not JSON: it breaks off or goes wrong at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le texte n’est pas du JSON&#x202f;: il s’interrompt ou devient faux à l’octet %1.</numerusform>
+            <numerusform>Le texte n’est pas du JSON&#x202f;: il s’interrompt ou devient faux à l’octet %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Mend the text there.">
+        <source></source>
+        <translation>Corriger le texte à cet endroit.</translation>
+    </message>
+    <message id="Arrays and objects are nested more than %1 deep." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les listes et les objets sont imbriqués sur plus de %1 niveaux.</numerusform>
+            <numerusform>Les listes et les objets sont imbriqués sur plus de %1 niveaux.</numerusform>
+        </translation>
+    </message>
+    <message id="Nest less deep.">
+        <source></source>
+        <translation>Imbriquer moins.</translation>
+    </message>
+    <message id="The text is larger than %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le texte a plus de %1 octets.</numerusform>
+            <numerusform>Le texte a plus de %1 octets.</numerusform>
+        </translation>
+    </message>
+    <message id="Make it smaller.">
+        <source></source>
+        <translation>Le réduire.</translation>
+    </message>
+    <message id="The text begins with a byte-order mark.">
+        <source></source>
+        <translation>Le texte commence par une marque d’ordre des octets (BOM).</translation>
+    </message>
+    <message id="Save it without one.">
+        <source></source>
+        <translation>L’enregistrer sans elle.</translation>
+    </message>
+    <message id="The text is not UTF-8 at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le texte n’est pas de l’UTF-8 à l’octet %1.</numerusform>
+            <numerusform>Le texte n’est pas de l’UTF-8 à l’octet %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Save it as UTF-8.">
+        <source></source>
+        <translation>L’enregistrer en UTF-8.</translation>
+    </message>
+    <message id="The text has a NUL at byte %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le texte a un NUL à l’octet %1.</numerusform>
+            <numerusform>Le texte a un NUL à l’octet %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The text is not JSON.">
+        <source></source>
+        <translation>Le texte n’est pas du JSON.</translation>
+    </message>
+    <message id="A number here can only be an integer.">
+        <source></source>
+        <translation>Un nombre ne peut être ici qu’entier.</translation>
+    </message>
+    <message id="This is too large, nested too deep, or holds what is not UTF-8.">
+        <source></source>
+        <translation>C’est trop grand, trop imbriqué, ou contient ce qui n’est pas de l’UTF-8.</translation>
+    </message>
+    <message id="This is said by %1, the key's holder is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ceci est dit par %1, la clé appartient à %2.</numerusform>
+            <numerusform>Ceci est dit par %1, la clé appartient à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the key of the person who says it.">
+        <source></source>
+        <translation>Signer avec la clé de la personne qui le dit.</translation>
+    </message>
+    <message id="The signature of what was asked must declare low S.">
+        <source></source>
+        <translation>La signature de ce qui a été demandé doit déclarer un S bas.</translation>
+    </message>
+    <message id="What was asked is said to be by %1, but the key is %2's." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce qui a été demandé serait de %1, mais la clé est à %2.</numerusform>
+            <numerusform>Ce qui a été demandé serait de %1, mais la clé est à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="This was signed by another key than that of %1, from whose device it came." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ceci a été signé avec une autre clé que celle de %1, de l’appareil de qui cela vient.</numerusform>
+            <numerusform>Ceci a été signé avec une autre clé que celle de %1, de l’appareil de qui cela vient.</numerusform>
+        </translation>
+    </message>
+    <message id="Each says it on their own device.">
+        <source></source>
+        <translation>Chacun le dit sur son propre appareil.</translation>
+    </message>
+    <message id="This is not the content of a record: its format is not “ambit-record”.">
+        <source></source>
+        <translation>Ce n’est pas le contenu d’un compte rendu&#x202f;: son format n’est pas «&#x202f;ambit-record&#x202f;».</translation>
+    </message>
+    <message id="This Ambit doesn't know records of this version and kind.">
+        <source></source>
+        <translation>Cet Ambit ne connaît pas les comptes rendus de cette version et de ce genre.</translation>
+    </message>
+    <message id="Use a newer Ambit.">
+        <source></source>
+        <translation>Utiliser un Ambit plus récent.</translation>
+    </message>
+    <message id="“fit” can't stand beside this point's outcome.">
+        <source></source>
+        <translation>«&#x202f;fit&#x202f;» ne peut pas être à côté du résultat de ce point.</translation>
+    </message>
+    <message id="A value out of its limit isn't sound.">
+        <source></source>
+        <translation>Une valeur hors de sa limite n’est pas conforme.</translation>
+    </message>
+    <message id="The version isn't the one that brought the latest kind among the events.">
+        <source></source>
+        <translation>La version n’est pas celle qui a apporté le genre le plus récent parmi les événements.</translation>
+    </message>
+    <message id="This isn't what the record's own events say.">
+        <source></source>
+        <translation>Ce n’est pas ce que disent les événements du compte rendu.</translation>
+    </message>
+    <message id="The signer gave no ES256 signature.">
+        <source></source>
+        <translation>Le signataire n’a pas donné de signature ES256.</translation>
+    </message>
+    <message id="The PDF's signature is not one that Ambit makes.">
+        <source></source>
+        <translation>La signature du PDF n’est pas de celles que fait Ambit.</translation>
+    </message>
+    <message id="The PDF was changed after signing, or its signature is not in the one form Ambit makes.">
+        <source></source>
+        <translation>Le PDF a été modifié après la signature, ou sa signature n’a pas la seule forme que fait Ambit.</translation>
+    </message>
+    <message id="The PDF's signature has high S.">
+        <source></source>
+        <translation>La signature du PDF a un S haut.</translation>
+    </message>
+    <message id="The PDF's signature by %1 doesn't hold." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La signature du PDF par %1 ne tient pas.</numerusform>
+            <numerusform>La signature du PDF par %1 ne tient pas.</numerusform>
+        </translation>
+    </message>
+    <message id="Only a concluded round becomes a record.">
+        <source></source>
+        <translation>Seule une visite conclue devient un compte rendu.</translation>
+    </message>
+    <message id="This is not a P-256 key with its curve named and its point written out.">
+        <source></source>
+        <translation>Ce n’est pas une clé P-256 à courbe nommée et à point écrit en entier.</translation>
+    </message>
+    <message id="This is not a P-256 signature in DER.">
+        <source></source>
+        <translation>Ce n’est pas une signature P-256 en DER.</translation>
+    </message>
+    <message id="A certificate is base64 text.">
+        <source></source>
+        <translation>Un certificat est du texte en base64.</translation>
+    </message>
+    <message id="This certificate is not strict base64.">
+        <source></source>
+        <translation>Ce certificat n’est pas du base64 strict.</translation>
+    </message>
+    <message id="The protected header doesn't name one to eight certificates in x5c.">
+        <source></source>
+        <translation>L’en-tête protégé ne nomme pas d’un à huit certificats dans x5c.</translation>
+    </message>
+    <message id="This is a countersignature, and the signature before it is missing.">
+        <source></source>
+        <translation>C’est une contresignature, et la signature d’avant manque.</translation>
+    </message>
+    <message id="The protected header's “s” can only be “low”.">
+        <source></source>
+        <translation>Le «&#x202f;s&#x202f;» de l’en-tête protégé ne peut être que «&#x202f;low&#x202f;».</translation>
+    </message>
+    <message id="The protected header is not in canonical form, or says more than Ambit's.">
+        <source></source>
+        <translation>L’en-tête protégé n’est pas en forme canonique, ou en dit plus que celui d’Ambit.</translation>
+    </message>
+    <message id="The protected header is not in canonical form.">
+        <source></source>
+        <translation>L’en-tête protégé n’est pas en forme canonique.</translation>
+    </message>
+    <message id="This countersignature was given after another signature than the one before it: one was exchanged, taken away or moved.">
+        <source></source>
+        <translation>Cette contresignature a été donnée après une autre signature que celle d’avant&#x202f;: l’une a été échangée, enlevée ou déplacée.</translation>
+    </message>
+    <message id="The countersigner is named %1, the certificate's holder %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le contresignataire est nommé %1, le titulaire du certificat %2.</numerusform>
+            <numerusform>Le contresignataire est nommé %1, le titulaire du certificat %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The protected header is not strict base64url.">
+        <source></source>
+        <translation>L’en-tête protégé n’est pas du base64url strict.</translation>
+    </message>
+    <message id="The protected header is not a JSON object.">
+        <source></source>
+        <translation>L’en-tête protégé n’est pas un objet JSON.</translation>
+    </message>
+    <message id="The signature demands an extension (crit) that Ambit doesn't know.">
+        <source></source>
+        <translation>La signature exige une extension (crit) qu’Ambit ne connaît pas.</translation>
+    </message>
+    <message id="The signature's algorithm is not ES256.">
+        <source></source>
+        <translation>L’algorithme de la signature n’est pas ES256.</translation>
+    </message>
+    <message id="A signature has exactly “protected” and “signature”, both texts.">
+        <source></source>
+        <translation>Une signature a exactement «&#x202f;protected&#x202f;» et «&#x202f;signature&#x202f;», deux textes.</translation>
+    </message>
+    <message id="The signature is not 64 bytes in strict base64url.">
+        <source></source>
+        <translation>La signature ne fait pas 64 octets en base64url strict.</translation>
+    </message>
+    <message id="The signature declares low S but has high S.">
+        <source></source>
+        <translation>La signature déclare un S bas mais a un S haut.</translation>
+    </message>
+    <message id="The signature of %1 doesn't hold: something was changed after signing." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La signature de %1 ne tient pas&#x202f;: quelque chose a été modifié après la signature.</numerusform>
+            <numerusform>La signature de %1 ne tient pas&#x202f;: quelque chose a été modifié après la signature.</numerusform>
+        </translation>
+    </message>
+    <message id="The cryptographic library failed: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La bibliothèque cryptographique a échoué&#x202f;: %1.</numerusform>
+            <numerusform>La bibliothèque cryptographique a échoué&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="signing">
+        <source></source>
+        <translation>en signant</translation>
+    </message>
+    <message id="making a key">
+        <source></source>
+        <translation>en faisant une clé</translation>
+    </message>
+    <message id="making a certificate">
+        <source></source>
+        <translation>en faisant un certificat</translation>
+    </message>
+    <message id="locking the key">
+        <source></source>
+        <translation>en verrouillant la clé</translation>
+    </message>
+    <message id="writing the certificate">
+        <source></source>
+        <translation>en écrivant le certificat</translation>
+    </message>
+    <message id="The connection's certificate is not an X.509 certificate in DER.">
+        <source></source>
+        <translation>Le certificat de la connexion n’est pas un certificat X.509 en DER.</translation>
+    </message>
+    <message id="The connection's certificate is not vouched for by %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le certificat de la connexion n’est pas garanti par %1.</numerusform>
+            <numerusform>Le certificat de la connexion n’est pas garanti par %1.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not a record in canonical form.">
+        <source></source>
+        <translation>Ce n’est pas un compte rendu en forme canonique.</translation>
+    </message>
+    <message id="Use the file as it was signed.">
+        <source></source>
+        <translation>Utiliser le fichier tel qu’il a été signé.</translation>
+    </message>
+    <message id="The signature doesn't cover the file from its first byte to its last: something was added or cut off.">
+        <source></source>
+        <translation>La signature ne couvre pas le fichier du premier octet au dernier&#x202f;: quelque chose a été ajouté ou coupé.</translation>
+    </message>
+    <message id="The file doesn't bear exactly one signature of Ambit's form.">
+        <source></source>
+        <translation>Le fichier ne porte pas exactement une signature de la forme d’Ambit.</translation>
+    </message>
+    <message id="The signature leaves out more than itself.">
+        <source></source>
+        <translation>La signature laisse de côté plus qu’elle-même.</translation>
+    </message>
+    <message id="The signature is not written in lower-case hex.">
+        <source></source>
+        <translation>La signature n’est pas écrite en chiffres hexadécimaux minuscules.</translation>
+    </message>
+    <message id="The file's digest could not be computed.">
+        <source></source>
+        <translation>L’empreinte du fichier n’a pas pu être calculée.</translation>
+    </message>
+    <message id="The signature breaks off, or its padding isn't empty.">
+        <source></source>
+        <translation>La signature s’interrompt, ou son remplissage n’est pas vide.</translation>
+    </message>
+    <message id="The signature's padding is not as long as Ambit makes it.">
+        <source></source>
+        <translation>Le remplissage de la signature n’est pas aussi long que celui d’Ambit.</translation>
+    </message>
+    <message id="The file doesn't have exactly one field for each signature.">
+        <source></source>
+        <translation>Le fichier n’a pas exactement un champ pour chaque signature.</translation>
+    </message>
+    <message id="The file's field is not the signature that was checked.">
+        <source></source>
+        <translation>Le champ du fichier n’est pas la signature qui a été vérifiée.</translation>
+    </message>
+    <message id="The file holds more signatures than its fields show.">
+        <source></source>
+        <translation>Le fichier contient plus de signatures que ses champs n’en montrent.</translation>
+    </message>
+    <message id="The file hides objects in streams, which Ambit never does.">
+        <source></source>
+        <translation>Le fichier cache des objets dans des flux, ce qu’Ambit ne fait jamais.</translation>
+    </message>
+    <message id="The file doesn't carry exactly one attachment, record.json.">
+        <source></source>
+        <translation>Le fichier ne porte pas exactement une pièce jointe, record.json.</translation>
+    </message>
+    <message id="The attachment is not one and the same for every reader.">
+        <source></source>
+        <translation>La pièce jointe n’est pas une seule et même pour tout lecteur.</translation>
+    </message>
+    <message id="The attached record can't be unpacked.">
+        <source></source>
+        <translation>Le compte rendu joint ne peut pas être décompressé.</translation>
+    </message>
+    <message id="The file is not a sound PDF: readers could see different things.">
+        <source></source>
+        <translation>Le fichier n’est pas un PDF sain&#x202f;: des lecteurs pourraient voir des choses différentes.</translation>
+    </message>
+    <message id="The PDF and the record in it were signed with two keys.">
+        <source></source>
+        <translation>Le PDF et le compte rendu qu’il contient ont été signés avec deux clés.</translation>
+    </message>
+    <message id="The attached record bears more signatures than the PDF that it was attached to.">
+        <source></source>
+        <translation>Le compte rendu joint porte plus de signatures que le PDF auquel il a été joint.</translation>
+    </message>
+    <message id="What follows the signature is not exactly what a countersignature adds: something else was changed, added or cut off.">
+        <source></source>
+        <translation>Ce qui suit la signature n’est pas exactement ce qu’une contresignature ajoute&#x202f;: autre chose a été modifié, ajouté ou coupé.</translation>
+    </message>
+    <message id="Another record is attached than the first signature covers.">
+        <source></source>
+        <translation>Un autre compte rendu est joint que celui que couvre la première signature.</translation>
+    </message>
+    <message id="This is not a PDF that Ambit makes.">
+        <source></source>
+        <translation>Ce n’est pas un PDF comme en fait Ambit.</translation>
+    </message>
+    <message id="The file is not a sound PDF: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le fichier n’est pas un PDF sain&#x202f;: %1</numerusform>
+            <numerusform>Le fichier n’est pas un PDF sain&#x202f;: %1</numerusform>
+        </translation>
+    </message>
+    <message id="This PDF can't be countersigned: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce PDF ne peut pas être contresigné&#x202f;: %1.</numerusform>
+            <numerusform>Ce PDF ne peut pas être contresigné&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Use the PDF as Ambit signed it.">
+        <source></source>
+        <translation>Utiliser le PDF tel qu’Ambit l’a signé.</translation>
+    </message>
+    <message id="The record's last countersignature is by another key.">
+        <source></source>
+        <translation>La dernière contresignature du compte rendu est d’une autre clé.</translation>
+    </message>
+    <message id="Countersign the record and its PDF with the same key.">
+        <source></source>
+        <translation>Contresigner le compte rendu et son PDF avec la même clé.</translation>
+    </message>
+    <message id="The PDF is not that of the record before its last signature.">
+        <source></source>
+        <translation>Le PDF n’est pas celui du compte rendu d’avant sa dernière signature.</translation>
+    </message>
+    <message id="Give the PDF that belongs to the record.">
+        <source></source>
+        <translation>Donner le PDF qui appartient au compte rendu.</translation>
+    </message>
+    <message id="The bytes of this photo are missing.">
+        <source></source>
+        <translation>Les octets de cette photo manquent.</translation>
+    </message>
+    <message id="This photo is not a JPEG in grey or colour of the size it was drawn for.">
+        <source></source>
+        <translation>Cette photo n’est pas un JPEG gris ou couleur de la taille pour laquelle elle a été dessinée.</translation>
+    </message>
+    <message id="The drawn pages don't have exactly one place for this photo.">
+        <source></source>
+        <translation>Les pages dessinées n’ont pas exactement une place pour cette photo.</translation>
+    </message>
+    <message id="The drawn pages hold a signature already.">
+        <source></source>
+        <translation>Les pages dessinées contiennent déjà une signature.</translation>
+    </message>
+    <message id="The file is too large to be signed.">
+        <source></source>
+        <translation>Le fichier est trop grand pour être signé.</translation>
+    </message>
+    <message id="The drawn pages hold a form already.">
+        <source></source>
+        <translation>Les pages dessinées contiennent déjà un formulaire.</translation>
+    </message>
+    <message id="The record is countersigned already; a PDF carries it as first signed.">
+        <source></source>
+        <translation>Le compte rendu est déjà contresigné&#x202f;; un PDF le porte tel qu’il a d’abord été signé.</translation>
+    </message>
+    <message id="Make the PDF first, then countersign both.">
+        <source></source>
+        <translation>Faire d’abord le PDF, puis contresigner les deux.</translation>
+    </message>
+    <message id="The record was signed with another key.">
+        <source></source>
+        <translation>Le compte rendu a été signé avec une autre clé.</translation>
+    </message>
+    <message id="Sign the record and its PDF with the same key.">
+        <source></source>
+        <translation>Signer le compte rendu et son PDF avec la même clé.</translation>
+    </message>
+    <message id="The drawn pages can't be used: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les pages dessinées ne sont pas utilisables&#x202f;: %1</numerusform>
+            <numerusform>Les pages dessinées ne sont pas utilisables&#x202f;: %1</numerusform>
+        </translation>
+    </message>
+    <message id="%1 signed twice with the same key." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 a signé deux fois avec la même clé.</numerusform>
+            <numerusform>%1 a signé deux fois avec la même clé.</numerusform>
+        </translation>
+    </message>
+    <message id="This is not what was stored: its hash is another.">
+        <source></source>
+        <translation>Ce n’est pas ce qui a été conservé&#x202f;: son empreinte est une autre.</translation>
+    </message>
+    <message id="It bears no signature, or too many.">
+        <source></source>
+        <translation>Il ne porte aucune signature, ou trop.</translation>
+    </message>
+    <message id="The record was signed by %1, not by its signer." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le compte rendu a été signé par %1, pas par son signataire.</numerusform>
+            <numerusform>Le compte rendu a été signé par %1, pas par son signataire.</numerusform>
+        </translation>
+    </message>
+    <message id="The file is not in canonical form (RFC 8785): bytes were changed or it was reformatted.">
+        <source></source>
+        <translation>Le fichier n’est pas en forme canonique (RFC 8785)&#x202f;: des octets ont été changés ou il a été remis en forme.</translation>
+    </message>
+    <message id="A record has exactly “content” and “signatures”.">
+        <source></source>
+        <translation>Un compte rendu a exactement «&#x202f;content&#x202f;» et «&#x202f;signatures&#x202f;».</translation>
+    </message>
+    <message id="This is not a record.">
+        <source></source>
+        <translation>Ce n’est pas un compte rendu.</translation>
+    </message>
+    <message id="The record bears no signature.">
+        <source></source>
+        <translation>Le compte rendu ne porte aucune signature.</translation>
+    </message>
+    <message id="A record bears at most eight signatures.">
+        <source></source>
+        <translation>Un compte rendu porte huit signatures au plus.</translation>
+    </message>
+    <message id="The content's signer is %1, the key's is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le signataire du contenu est %1, celui de la clé %2.</numerusform>
+            <numerusform>Le signataire du contenu est %1, celui de la clé %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the key of the person who walked the round.">
+        <source></source>
+        <translation>Signer avec la clé de la personne qui a fait la visite.</translation>
+    </message>
+    <message id="%1 has signed this record with this key already." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 a déjà signé ce compte rendu avec cette clé.</numerusform>
+            <numerusform>%1 a déjà signé ce compte rendu avec cette clé.</numerusform>
+        </translation>
+    </message>
+    <message id="A countersignature is another person's, by a key of their own.">
+        <source></source>
+        <translation>Une contresignature est celle d’une autre personne, avec sa propre clé.</translation>
+    </message>
+    <message id="The record bears eight signatures already, and can't bear more.">
+        <source></source>
+        <translation>Le compte rendu porte déjà huit signatures, et ne peut en porter plus.</translation>
+    </message>
+    <message id="The countersigner is %1, the key's holder is %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le contresignataire est %1, la clé appartient à %2.</numerusform>
+            <numerusform>Le contresignataire est %1, la clé appartient à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Sign with the countersigner's own key.">
+        <source></source>
+        <translation>Signer avec la clé du contresignataire même.</translation>
+    </message>
+    <message id="A list is expected here.">
+        <source></source>
+        <translation>Une liste est attendue ici.</translation>
+    </message>
+    <message id="Plain text of at most 8192 bytes is expected here.">
+        <source></source>
+        <translation>Un texte simple de 8192 octets au plus est attendu ici.</translation>
+    </message>
+    <message id="This word is not one of those that can stand here.">
+        <source></source>
+        <translation>Ce mot n’est pas de ceux qui peuvent être ici.</translation>
+    </message>
+    <message id="A SHA-256 in lower-case hex is expected here.">
+        <source></source>
+        <translation>Un SHA-256 en hexadécimal minuscule est attendu ici.</translation>
+    </message>
+    <message id="A decimal number is expected here.">
+        <source></source>
+        <translation>Un nombre décimal est attendu ici.</translation>
+    </message>
+    <message id="A time in UTC is expected here.">
+        <source></source>
+        <translation>Une heure UTC est attendue ici.</translation>
+    </message>
+    <message id="A date is expected here, as 2026-06-20.">
+        <source></source>
+        <translation>Une date est attendue ici, comme 2026-06-20.</translation>
+    </message>
+    <message id="True or false is expected here.">
+        <source></source>
+        <translation>true ou false est attendu ici.</translation>
+    </message>
+    <message id="The events' numbers don't follow each other.">
+        <source></source>
+        <translation>Les numéros des événements ne se suivent pas.</translation>
+    </message>
+    <message id="A round begins with the event “opened”.">
+        <source></source>
+        <translation>Une visite commence par l’événement «&#x202f;opened&#x202f;».</translation>
+    </message>
+    <message id="A concluded round takes nothing more.">
+        <source></source>
+        <translation>Une visite conclue ne prend plus rien.</translation>
+    </message>
+    <message id="The round is not concluded.">
+        <source></source>
+        <translation>La visite n’est pas conclue.</translation>
+    </message>
+    <message id="A re-opened point was not settled again.">
+        <source></source>
+        <translation>Un point rouvert n’a pas été traité de nouveau.</translation>
+    </message>
+    <message id="A round is opened once.">
+        <source></source>
+        <translation>Une visite s’ouvre une fois.</translation>
+    </message>
+    <message id="A settled point must be re-opened before it is settled again.">
+        <source></source>
+        <translation>Un point traité doit être rouvert avant d’être traité de nouveau.</translation>
+    </message>
+    <message id="Only a settled point can be re-opened.">
+        <source></source>
+        <translation>Seul un point traité peut être rouvert.</translation>
+    </message>
+    <message id="Only a settled point is settled again.">
+        <source></source>
+        <translation>Seul un point traité est traité de nouveau.</translation>
+    </message>
+    <message id="A quick run is asked about once.">
+        <source></source>
+        <translation>On ne demande qu’une fois pour des points traités vite.</translation>
+    </message>
+    <message id="What is asked is numbered without a gap.">
+        <source></source>
+        <translation>Ce qui est demandé est numéroté sans lacune.</translation>
+    </message>
+    <message id="Only an open question is answered.">
+        <source></source>
+        <translation>Seule une question ouverte reçoit une réponse.</translation>
+    </message>
+    <message id="Only what is open is declined.">
+        <source></source>
+        <translation>Seul ce qui est ouvert est refusé.</translation>
+    </message>
+    <message id="Something that was asked is open still.">
+        <source></source>
+        <translation>Quelque chose de demandé est encore ouvert.</translation>
+    </message>
+    <message id="There is no conclusion to take back.">
+        <source></source>
+        <translation>Il n’y a pas de conclusion à reprendre.</translation>
+    </message>
+    <message id="A blocked stand is blocked once.">
+        <source></source>
+        <translation>Un poste bloqué ne se bloque qu’une fois.</translation>
+    </message>
+    <message id="Only a blocked stand is freed.">
+        <source></source>
+        <translation>Seul un poste bloqué est libéré.</translation>
+    </message>
+    <message id="A marked area is marked once.">
+        <source></source>
+        <translation>Une aire marquée ne se marque qu’une fois.</translation>
+    </message>
+    <message id="Only a marked area is cleared.">
+        <source></source>
+        <translation>Seule une aire marquée est libérée.</translation>
+    </message>
+    <message id="The light is said to be what it was not.">
+        <source></source>
+        <translation>De la lumière il est dit ce qu’elle n’était pas.</translation>
+    </message>
+    <message id="A round's own signature can't be part of what it signs.">
+        <source></source>
+        <translation>La signature d’une visite ne peut pas faire partie de ce qu’elle signe.</translation>
+    </message>
+    <message id="Degrees from -%1 to %1 are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Des degrés de -%1 à %1 sont attendus ici.</numerusform>
+            <numerusform>Des degrés de -%1 à %1 sont attendus ici.</numerusform>
+        </translation>
+    </message>
+    <message id="32 hex digits in lower case are expected here.">
+        <source></source>
+        <translation>32 chiffres hexadécimaux minuscules sont attendus ici.</translation>
+    </message>
+    <message id="A list of %1 to %2 points is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Une liste de %1 à %2 points est attendue ici.</numerusform>
+            <numerusform>Une liste de %1 à %2 points est attendue ici.</numerusform>
+        </translation>
+    </message>
+    <message id="This kind of event is not known: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce genre d’événement n’est pas connu&#x202f;: %1.</numerusform>
+            <numerusform>Ce genre d’événement n’est pas connu&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="The events' numbers don't follow each other: %1 is expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les numéros des événements ne se suivent pas&#x202f;: %1 est attendu.</numerusform>
+            <numerusform>Les numéros des événements ne se suivent pas&#x202f;: %1 est attendu.</numerusform>
+        </translation>
+    </message>
+    <message id="The airframe has no such %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ceci manque dans le type&#x202f;: %1.</numerusform>
+            <numerusform>Ceci manque dans le type&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="walk">
+        <source></source>
+        <translation>parcours</translation>
+    </message>
+    <message id="point">
+        <source></source>
+        <translation>point</translation>
+    </message>
+    <message id="state of a setting">
+        <source></source>
+        <translation>état d’une position</translation>
+    </message>
+    <message id="There are too many combinations of settings to plan with.">
+        <source></source>
+        <translation>Il y a trop de combinaisons de positions pour planifier avec.</translation>
+    </message>
+    <message id="Let fewer points ask for settings.">
+        <source></source>
+        <translation>Faire demander des positions à moins de points.</translation>
+    </message>
+    <message id="There are too many conditions on changes of settings to plan with.">
+        <source></source>
+        <translation>Il y a trop de conditions sur les changements de position pour planifier avec.</translation>
+    </message>
+    <message id="This step can't be done: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cette étape est impossible&#x202f;: %1.</numerusform>
+            <numerusform>Cette étape est impossible&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="This piece is of another file than was asked for.">
+        <source></source>
+        <translation>Ce morceau est d’un autre fichier que demandé.</translation>
+    </message>
+    <message id="This piece begins at byte %1; byte %2 was asked for." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce morceau commence à l’octet %1&#x202f;; l’octet %2 était demandé.</numerusform>
+            <numerusform>Ce morceau commence à l’octet %1&#x202f;; l’octet %2 était demandé.</numerusform>
+        </translation>
+    </message>
+    <message id="This file is said to have %1 bytes; %2 were expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce fichier aurait %1 octets&#x202f;; %2 étaient attendus.</numerusform>
+            <numerusform>Ce fichier aurait %1 octets&#x202f;; %2 étaient attendus.</numerusform>
+        </translation>
+    </message>
+    <message id="This file is said to have %1 bytes; %2 at most were expected." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce fichier aurait %1 octets&#x202f;; %2 au plus étaient attendus.</numerusform>
+            <numerusform>Ce fichier aurait %1 octets&#x202f;; %2 au plus étaient attendus.</numerusform>
+        </translation>
+    </message>
+    <message id="This piece has no bytes, or more than its file.">
+        <source></source>
+        <translation>Ce morceau n’a pas d’octets, ou plus que son fichier.</translation>
+    </message>
+    <message id="The bytes that came are not the file that was asked for.">
+        <source></source>
+        <translation>Les octets venus ne sont pas le fichier demandé.</translation>
+    </message>
+    <message id="Another file is on its way.">
+        <source></source>
+        <translation>Un autre fichier est en route.</translation>
+    </message>
+    <message id="Ask again when it is here.">
+        <source></source>
+        <translation>Redemander quand il sera là.</translation>
+    </message>
+    <message id="A file was asked for before the last question was answered.">
+        <source></source>
+        <translation>Un fichier a été demandé avant la réponse à la dernière question.</translation>
+    </message>
+    <message id="A piece of a file came that nobody had asked for.">
+        <source></source>
+        <translation>Un morceau de fichier est venu que personne n’avait demandé.</translation>
+    </message>
+    <message id="An answer came that nobody had asked for.">
+        <source></source>
+        <translation>Une réponse est venue que personne n’avait demandée.</translation>
+    </message>
+    <message id="A one-time word needs %1 random bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un mot à usage unique demande %1 octets de hasard.</numerusform>
+            <numerusform>Un mot à usage unique demande %1 octets de hasard.</numerusform>
+        </translation>
+    </message>
+    <message id="A plain text of 1 to %1 bytes is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un texte simple de 1 à %1 octets est attendu ici.</numerusform>
+            <numerusform>Un texte simple de 1 à %1 octets est attendu ici.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 lower-case hex digits are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 chiffres hexadécimaux minuscules sont attendus ici.</numerusform>
+            <numerusform>%1 chiffres hexadécimaux minuscules sont attendus ici.</numerusform>
+        </translation>
+    </message>
+    <message id="A one-time word is %1 letters and digits." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un mot à usage unique a %1 lettres et chiffres.</numerusform>
+            <numerusform>Un mot à usage unique a %1 lettres et chiffres.</numerusform>
+        </translation>
+    </message>
+    <message id="Where nothing is had there is no last event.">
+        <source></source>
+        <translation>Où il n’y a rien, il n’y a pas de dernier événement.</translation>
+    </message>
+    <message id="A list of at most %1 names is expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Une liste de %1 noms au plus est attendue ici.</numerusform>
+            <numerusform>Une liste de %1 noms au plus est attendue ici.</numerusform>
+        </translation>
+    </message>
+    <message id="A name is a plain text of 1 to %1 bytes." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un nom est un texte simple de 1 à %1 octets.</numerusform>
+            <numerusform>Un nom est un texte simple de 1 à %1 octets.</numerusform>
+        </translation>
+    </message>
+    <message id="A statement is an object in canonical JSON.">
+        <source></source>
+        <translation>Une déclaration est un objet en JSON canonique.</translation>
+    </message>
+    <message id="record.json comes first, record.pdf second.">
+        <source></source>
+        <translation>record.json vient d’abord, record.pdf ensuite.</translation>
+    </message>
+    <message id="A record has a file at least.">
+        <source></source>
+        <translation>Un compte rendu a au moins un fichier.</translation>
+    </message>
+    <message id="Base64url without padding is expected here.">
+        <source></source>
+        <translation>Du base64url sans remplissage est attendu ici.</translation>
+    </message>
+    <message id="This piece reaches beyond its file's end.">
+        <source></source>
+        <translation>Ce morceau dépasse la fin de son fichier.</translation>
+    </message>
+    <message id="This code is not known.">
+        <source></source>
+        <translation>Ce code n’est pas connu.</translation>
+    </message>
+    <message id="Only the %1 may send %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Seul le côté «&#x202f;%1&#x202f;» peut envoyer %2.</numerusform>
+            <numerusform>Seul le côté «&#x202f;%1&#x202f;» peut envoyer %2.</numerusform>
+        </translation>
+    </message>
+    <message id="watcher">
+        <source></source>
+        <translation>qui suit</translation>
+    </message>
+    <message id="walker">
+        <source></source>
+        <translation>qui fait la visite</translation>
+    </message>
+    <message id="This kind of frame is not known: %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce genre de message n’est pas connu&#x202f;: %1</numerusform>
+            <numerusform>Ce genre de message n’est pas connu&#x202f;: %1</numerusform>
+        </translation>
+    </message>
+    <message id="The other device speaks version %1 of the watch protocol, this one version %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’autre appareil parle la version %1 du protocole de suivi, celui-ci la version %2.</numerusform>
+            <numerusform>L’autre appareil parle la version %1 du protocole de suivi, celui-ci la version %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A frame is at most %1 bytes; this one has %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Un message a %1 octets au plus&#x202f;; celui-ci en a %2.</numerusform>
+            <numerusform>Un message a %1 octets au plus&#x202f;; celui-ci en a %2.</numerusform>
+        </translation>
+    </message>
+    <message id="A frame is canonical JSON, whole; this is not.">
+        <source></source>
+        <translation>Un message est du JSON canonique, entier&#x202f;; celui-ci ne l’est pas.</translation>
+    </message>
+    <message id="This invitation is of version %1; this Ambit reads version 1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cette invitation est de la version %1&#x202f;; cet Ambit lit la version 1.</numerusform>
+            <numerusform>Cette invitation est de la version %1&#x202f;; cet Ambit lit la version 1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 is said once, after %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 se dit une fois, après %2.</numerusform>
+            <numerusform>%1 se dit une fois, après %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The first thing a walker says is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>La première chose que dit qui fait la visite est %1.</numerusform>
+            <numerusform>La première chose que dit qui fait la visite est %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the watcher may send %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Seul qui suit peut envoyer %1.</numerusform>
+            <numerusform>Seul qui suit peut envoyer %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Another round was told of before the last one was answered.">
+        <source></source>
+        <translation>Une autre visite a été annoncée avant la réponse à la dernière.</translation>
+    </message>
+    <message id="This round was told of already.">
+        <source></source>
+        <translation>Cette visite a déjà été annoncée.</translation>
+    </message>
+    <message id="This event is of another round than was told of.">
+        <source></source>
+        <translation>Cet événement est d’une autre visite qu’annoncé.</translation>
+    </message>
+    <message id="Event %1 came where event %2 is the next." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’événement %1 est venu là où l’événement %2 est le suivant.</numerusform>
+            <numerusform>L’événement %1 est venu là où l’événement %2 est le suivant.</numerusform>
+        </translation>
+    </message>
+    <message id="More events came than were asked for.">
+        <source></source>
+        <translation>Il est venu plus d’événements que demandé.</translation>
+    </message>
+    <message id="The first event of a round opens it, and its hash is the round's id.">
+        <source></source>
+        <translation>Le premier événement d’une visite l’ouvre, et son empreinte est l’identifiant de la visite.</translation>
+    </message>
+    <message id="This round is too long to be followed.">
+        <source></source>
+        <translation>Cette visite est trop longue pour être suivie.</translation>
+    </message>
+    <message id="An answer came to what nobody had said.">
+        <source></source>
+        <translation>Une réponse est venue à ce que personne n’avait dit.</translation>
+    </message>
+    <message id="This record is of another round than was told of.">
+        <source></source>
+        <translation>Ce compte rendu est d’une autre visite qu’annoncé.</translation>
+    </message>
+    <message id="This isn't the record that the round's last event names.">
+        <source></source>
+        <translation>Ce n’est pas le compte rendu que nomme le dernier événement de la visite.</translation>
+    </message>
+    <message id="What was said last isn't answered yet.">
+        <source></source>
+        <translation>Ce qui a été dit en dernier n’a pas encore sa réponse.</translation>
+    </message>
+    <message id="Wait until it is.">
+        <source></source>
+        <translation>Attendre qu’il l’ait.</translation>
+    </message>
+    <message id="The last record offered isn't answered yet.">
+        <source></source>
+        <translation>Le dernier compte rendu offert n’a pas encore sa réponse.</translation>
+    </message>
+    <message id="%1 is said once." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 se dit une fois.</numerusform>
+            <numerusform>%1 se dit une fois.</numerusform>
+        </translation>
+    </message>
+    <message id="Nothing but %1 may be said before %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Rien d’autre que %1 ne peut être dit avant %2.</numerusform>
+            <numerusform>Rien d’autre que %1 ne peut être dit avant %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the walker may send %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Seul qui fait la visite peut envoyer %1.</numerusform>
+            <numerusform>Seul qui fait la visite peut envoyer %1.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 names a round that isn't walked here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 nomme une visite qui n’est pas faite ici.</numerusform>
+            <numerusform>%1 nomme une visite qui n’est pas faite ici.</numerusform>
+        </translation>
+    </message>
+    <message id="The first %1 of a round names its last event's hash." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le premier %1 d’une visite nomme l’empreinte de son dernier événement.</numerusform>
+            <numerusform>Le premier %1 d’une visite nomme l’empreinte de son dernier événement.</numerusform>
+        </translation>
+    </message>
+    <message id="Set this round's copy on the watcher's device aside and follow it anew.">
+        <source></source>
+        <translation>Mettre de côté la copie de cette visite sur l’appareil qui suit, et la suivre de nouveau.</translation>
+    </message>
+    <message id="The watcher has %1 events of this round, the walker %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’appareil qui suit a %1 événements de cette visite, l’autre %2.</numerusform>
+            <numerusform>L’appareil qui suit a %1 événements de cette visite, l’autre %2.</numerusform>
+        </translation>
+    </message>
+    <message id="The walker's log can't be read now.">
+        <source></source>
+        <translation>Le journal de l’autre appareil est illisible maintenant.</translation>
+    </message>
+    <message id="Event %1 of this round is another on the two devices." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’événement %1 de cette visite n’est pas le même sur les deux appareils.</numerusform>
+            <numerusform>L’événement %1 de cette visite n’est pas le même sur les deux appareils.</numerusform>
+        </translation>
+    </message>
+    <message id="Only the first %1 of a round names an event's hash." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Seul le premier %1 d’une visite nomme l’empreinte d’un événement.</numerusform>
+            <numerusform>Seul le premier %1 d’une visite nomme l’empreinte d’un événement.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 says %2 events; from %3 to %4 are possible." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 dit %2 événements&#x202f;; de %3 à %4 sont possibles.</numerusform>
+            <numerusform>%1 dit %2 événements&#x202f;; de %3 à %4 sont possibles.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 takes room back, or says nothing new." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 reprend de la place, ou ne dit rien de nouveau.</numerusform>
+            <numerusform>%1 reprend de la place, ou ne dit rien de nouveau.</numerusform>
+        </translation>
+    </message>
+    <message id="%1 came before the last one was answered." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 est venu avant la réponse au dernier.</numerusform>
+            <numerusform>%1 est venu avant la réponse au dernier.</numerusform>
+        </translation>
+    </message>
+    <message id="Event %1 of this round is too large to be sent." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>L’événement %1 de cette visite est trop grand pour être envoyé.</numerusform>
+            <numerusform>L’événement %1 de cette visite est trop grand pour être envoyé.</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,7 @@
 
 #include "airframe/read.hpp"
 #include "base/files.hpp"
+#include "model/length.hpp"
 #include "model/shown_airframe.hpp"
 #include "model/words.hpp"
 #include "round/order.hpp"
@@ -87,6 +88,7 @@ App::App(Services handedIn, QObject* parent)
       daylightHere(services, this), handsView(services, habitsHere, this),
       measureView(services, habitsHere, background, reporter(), this),
       conditionsView(services, habitsHere, daylightHere, this) {
+    readLengthsBy(services.lengths);
     who.role = "pilot";
     if (services.settings != nullptr) {
         const QSettings& kept = *services.settings;

@@ -1,5 +1,6 @@
 #include "model/figure_model.hpp"
 
+#include "model/length.hpp"
 #include "model/words.hpp"
 
 #include <QPolygonF>
@@ -289,6 +290,10 @@ QHash<int, QByteArray> StandsModel::roleNames() const {
     return {{StandIdRole, "standId"}, {NameRole, "name"},      {NumberRole, "number"},
             {PlaceXRole, "placeX"},   {PlaceYRole, "placeY"},  {RaisedRole, "raised"},
             {LookRole, "look"},       {BlockedRole, "blocked"}};
+}
+
+QString FigureModel::lengthText(double metres) {
+    return view::lengthText(metres, Grain::fine);
 }
 
 void FigureModel::sayAnew() {

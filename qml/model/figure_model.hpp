@@ -123,6 +123,9 @@ public:
     void update(const Scene& scene);
     void sayAnew(); ///< the airframe has other words now
 
+    /// "2.5 m", "8 ft": to what a finger can set.
+    Q_INVOKABLE [[nodiscard]] static QString lengthText(double metres);
+
     [[nodiscard]] QRectF bounds() const { return box; }
     [[nodiscard]] QVariantList parts() const { return drawn; }
     [[nodiscard]] ZonesModel* zones() { return &zoneRows; }

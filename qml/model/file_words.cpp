@@ -118,9 +118,25 @@ QString rolesText(const std::vector<std::string>& roles) {
     return all.join(QStringLiteral(", "));
 }
 
+namespace {
+
+/// Written small, or not, as the language does within a sentence.
+QString roleWithin(const std::string& role) {
+    if (role == "pilot") return Words::tr("pilot", "within a sentence");
+    if (role == "instructor") return Words::tr("instructor", "within a sentence");
+    if (role == "owner") return Words::tr("owner", "within a sentence");
+    if (role == "mechanic") return Words::tr("mechanic", "within a sentence");
+    return text(role);
+}
+
+} // namespace
+
 QString signedText(const file::KnownKey& key) {
     if (key.records == 0) return Words::tr("Has signed nothing in this file");
-    const QString roles = rolesText({key.signedAs.begin(), key.signedAs.end()}).toLower();
+    QStringList all;
+    for (const std::string& role : key.signedAs)
+        all << roleWithin(role);
+    const QString roles = all.join(QStringLiteral(", "));
     return key.records == 1 ? Words::tr("Signed 1 record as %1").arg(roles)
                             : Words::tr("Signed %1 records as %2").arg(key.records).arg(roles);
 }
@@ -130,7 +146,7 @@ QString standingText(const file::KnownKey& key, int offsetMinutes) {
     QStringList all;
     if (key.owner) all << Words::tr("The owner's: the first to say whose key counts");
     for (const auto& [role, from] : key.roles)
-        all << Words::tr("Good for %1 since %2").arg(roleText(role).toLower(), dayText(from, offsetMinutes));
+        all << Words::tr("Good for %1 since %2").arg(roleWithin(role), dayText(from, offsetMinutes));
     return all.isEmpty() ? Words::tr("The owner has said nothing of this key") : all.join(QLatin1Char('\n'));
 }
 

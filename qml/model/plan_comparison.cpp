@@ -1,5 +1,6 @@
 #include "model/plan_comparison.hpp"
 
+#include "model/length.hpp"
 #include "model/words.hpp"
 
 #include <cmath>
@@ -76,19 +77,19 @@ QVariantList PlanComparison::rows() const {
     // Until they are there the figures have their places already.
     const auto figures = [&](const QString& what, auto figureOf) {
         const QString none = QStringLiteral("…");
-        return plans == nullptr
-                   ? row(what, none, none)
-                   : row(what, whole(figureOf(plans->planned.cost)), whole(figureOf(plans->listed.cost)));
+        return plans == nullptr ? row(what, none, none)
+                                : row(what, figureOf(plans->planned.cost), figureOf(plans->listed.cost));
     };
-    QVariantList list{figures(tr("Metres walked"), [](const walk::Cost& cost) { return cost.metres; }),
-                      figures(tr("Climbs"), [](const walk::Cost& cost) { return cost.climbs; })};
+    QVariantList list{figures(tr("Way walked"),
+                              [](const walk::Cost& cost) { return lengthText(cost.metres, Grain::whole); }),
+                      figures(tr("Climbs"), [](const walk::Cost& cost) { return whole(cost.climbs); })};
     if (!airframe->settings.empty()) {
         const QString what = airframe->settings.size() == 1
                                  ? tr("Changes of %1").arg(quoted(text(airframe->settings.front().name)))
                                  : tr("Changes of settings");
-        list << figures(what, [](const walk::Cost& cost) { return cost.turns; });
+        list << figures(what, [](const walk::Cost& cost) { return whole(cost.turns); });
     }
-    list << figures(tr("Minutes"), [](const walk::Cost& cost) { return cost.seconds / 60; });
+    list << figures(tr("Minutes"), [](const walk::Cost& cost) { return whole(cost.seconds / 60); });
     return list;
 }
 

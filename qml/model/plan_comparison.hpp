@@ -23,8 +23,8 @@ class PlanComparison : public QObject {
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
     /// It is being worked out.
     Q_PROPERTY(bool pending READ pending NOTIFY changed)
-    /// {what ("Metres walked"), planned ("112"), listed ("187")}: metres, climbs, changes of settings (where
-    /// the machine has any), minutes; "…" for figures that aren't there yet.
+    /// {what ("Way walked"), planned ("112 m"), listed ("187 m")}: the way, climbs, changes of settings
+    /// (where the machine has any), minutes; "…" for figures that aren't there yet.
     Q_PROPERTY(QVariantList rows READ rows NOTIFY changed)
     /// "No shorter walk exists …" or how far from it this one may be; "" where there is no proof.
     Q_PROPERTY(QString proof READ proof NOTIFY changed)

@@ -39,7 +39,7 @@ class RoundView : public QObject {
     Q_PROPERTY(int settledCount READ settledCount NOTIFY progressChanged)
     Q_PROPERTY(int findingCount READ findingCount NOTIFY progressChanged)
     Q_PROPERTY(int owedCount READ owedCount NOTIFY progressChanged)
-    /// "112 m · 3 climbs · about 31 min": what was left when the plan was made.
+    /// "112 m · 3 climbs · about 31 min", "367 ft · …": what was left when the plan was made.
     Q_PROPERTY(QString planText READ planText NOTIFY planChanged)
     /// What moved in the order last, and why; "" once the pilot has gone on from there.
     Q_PROPERTY(QString orderText READ orderText NOTIFY orderChanged)
@@ -378,7 +378,7 @@ private:
     QString planWords;
     QString orderWords;
     std::int64_t keptAt = 0;     ///< number of the event that might have changed the order and didn't
-    QString keptWords;           ///< its words
+    Sentence keptBecause;        ///< of it
     std::int64_t differsSeq = 0; ///< of the last event by which reality differs
     std::set<std::int64_t> remarksRead;
     FigureModel* figureModel;

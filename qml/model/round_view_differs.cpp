@@ -53,13 +53,13 @@ bool RoundView::tellLight(bool low) {
 
 /// Whether the order changed by it or not, the pilot is told.
 bool RoundView::differ(round::What what) {
-    const std::string cause = round::causeOf(state(), *written, what, false);
+    const Sentence cause = round::causeOf(state(), *written, what, false);
     const auto before = state().lastSeq;
     const auto done = round.actAndReplan(std::move(what), now());
     if (state().lastSeq > before) {
         chosen = nullptr;
         keptAt = before + 1;
-        keptWords = tr("%1. The order stays as it is.").arg(text(cause));
+        keptBecause = cause;
     }
     return committed(done);
 }
@@ -70,8 +70,9 @@ void RoundView::tellOrder() {
     const auto last = std::find_if(log.rbegin(), log.rend(),
                                    [](const round::Event& event) { return !isAside(event.what); });
     if (last != log.rend()) {
-        if (const auto* planned = std::get_if<round::Planned>(&last->what)) orderWords = text(planned->why);
-        if (last->seq == keptAt) orderWords = keptWords;
+        if (const auto* planned = std::get_if<round::Planned>(&last->what))
+            orderWords = text(round::whySaid(planned->why));
+        if (last->seq == keptAt) orderWords = tr("%1. The order stays as it is.").arg(text(keptBecause));
     }
     const auto differs = std::find_if(log.rbegin(), log.rend(),
                                       [](const round::Event& event) { return isDifference(event.what); });

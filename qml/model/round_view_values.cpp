@@ -2,6 +2,7 @@
 #include "model/round_view.hpp"
 
 #include "judge/units.hpp"
+#include "model/length.hpp"
 #include "model/words.hpp"
 
 #include <cmath>
@@ -57,7 +58,7 @@ QString RoundView::costOfTheRest() const {
     const QString climbs = cost->climbs == 0   ? tr("no climb")
                            : cost->climbs == 1 ? tr("1 climb")
                                                : tr("%1 climbs").arg(cost->climbs);
-    return QStringList{tr("%1 m").arg(std::lround(cost->metres)), climbs,
+    return QStringList{lengthText(cost->metres, Grain::whole), climbs,
                        tr("about %1 min").arg(std::lround(cost->seconds / 60))}
         .join(QStringLiteral(" · "));
 }

@@ -8,6 +8,7 @@
 #include "record/pdf.hpp"
 #include "sky/clock.hpp"
 
+#include <QLocale>
 #include <QStringList>
 #include <QUrl>
 #include <filesystem>
@@ -55,6 +56,7 @@ struct Services {
     std::function<std::optional<sky::ClockOff>()> clockOff = {};
     /// The languages of the device, the dearest first: "de_AT". Empty: English.
     QStringList locales = {};
+    QLocale::MeasurementSystem lengths = QLocale::MetricSystem; ///< how lengths are read where the device is
     QSettings* settings = nullptr; ///< night, the last person's name; nullptr: nothing is remembered
     /// Makes the device be felt, and returns at once. Empty function: it can't, as no desktop can.
     std::function<void(Haptic)> feel = {};

@@ -1,6 +1,7 @@
 #include "model/story.hpp"
 
 #include "model/words.hpp"
+#include "round/order.hpp"
 
 #include <QCoreApplication>
 #include <nlohmann/json.hpp>
@@ -24,7 +25,7 @@ public:
             .arg(text(what.who.name), text(walk == nullptr ? what.walk : walk->name));
     }
     QString operator()(const round::Planned& what) const {
-        return Words::tr("Ordered anew: %1").arg(text(what.why));
+        return Words::tr("Ordered anew: %1").arg(text(round::whySaid(what.why)));
     }
     QString operator()(const round::StandReached& what) const {
         return Words::tr("At %1").arg(standName(what.stand));

@@ -9,18 +9,17 @@ Column {
     required property string kind
     /// Only what it is: the figures need the place.
     property bool brief: false
+    /// False: its title stands elsewhere.
+    property bool titled: true
     readonly property bool settle: kind === "settle"
 
     spacing: 6
 
-    Label {
+    CardTitle {
         width: parent.width
-        visible: words.kind !== "go"
-        text: words.kind === "paused" ? words.round.pausedText : words.round.cardTitle
-        strong: true
-        font.pixelSize: Theme.huge
-        lineHeight: 1.05
-        Accessible.role: Accessible.Heading
+        visible: words.kind !== "go" && words.titled
+        round: words.round
+        kind: words.kind
     }
     Label {
         width: parent.width
@@ -80,7 +79,7 @@ Column {
     Label {
         width: parent.width
         visible: text !== "" && !words.brief
-        font.pixelSize: Theme.large
+        font.pixelSize: Theme.fitting(text, width, Theme.large)
         text: {
             switch (words.kind) {
             case "settle":

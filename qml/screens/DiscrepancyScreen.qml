@@ -73,7 +73,7 @@ Page {
             width: parent.width
             text: screen.one ? screen.one.stateText : ""
             strong: true
-            font.pixelSize: Theme.huge
+            font.pixelSize: Theme.fitting(text, width, Theme.huge)
             Accessible.role: Accessible.Heading
         }
         Label {

@@ -104,7 +104,7 @@ FocusScope {
                 visible: card.mode === "key"
                 text: card.round.cardTitle
                 strong: true
-                font.pixelSize: card.huge
+                font.pixelSize: Theme.fitting(text, width, card.huge)
                 lineHeight: 1.05
                 Accessible.role: Accessible.Heading
             }

@@ -17,7 +17,9 @@ FocusScope {
     readonly property bool whole: corners === 2 && first.x !== second.x && first.y !== second.y
     /// Copies: a point read from a property would go on following it.
     readonly property var outline: whole ? [Qt.point(first.x, first.y), Qt.point(second.x, first.y), Qt.point(second.x, second.y), Qt.point(first.x, second.y)] : []
-    readonly property string sizeText: whole ? qsTr("%1 × %2 m").arg(Math.abs(second.x - first.x).toFixed(1)).arg(Math.abs(second.y - first.y).toFixed(1)) : ""
+    readonly property string sizeText: whole ? figure.lengthText(Math.abs(second.x - first.x)) + " × " + figure.lengthText(Math.abs(second.y - first.y)) : ""
+    /// What an arrow key moves by, in metres.
+    readonly property real step: 0.5
     /// Where the keyboard is.
     property point at: Qt.point(figure.bounds.x, figure.bounds.y)
     /// Where a hand that looks for this place by its name touches it, in metres.
@@ -77,18 +79,17 @@ FocusScope {
     clip: true
     Accessible.role: Accessible.Graphic
     Accessible.name: qsTr("The ground round the aircraft, from above, nose up")
-    Accessible.description: qsTr("Arrow keys move by half a metre, Enter sets a corner, Backspace takes it back")
+    Accessible.description: qsTr("Arrow keys move by %1, Enter sets a corner, Backspace takes it back").arg(figure.lengthText(step))
     Accessible.focusable: true
     Keys.onPressed: event => {
-        const step = 0.5;
         if (event.key === Qt.Key_Left)
-            place.moveBy(-step, 0);
+            place.moveBy(-place.step, 0);
         else if (event.key === Qt.Key_Right)
-            place.moveBy(step, 0);
+            place.moveBy(place.step, 0);
         else if (event.key === Qt.Key_Up)
-            place.moveBy(0, -step);
+            place.moveBy(0, -place.step);
         else if (event.key === Qt.Key_Down)
-            place.moveBy(0, step);
+            place.moveBy(0, place.step);
         else if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || event.key === Qt.Key_Space)
             place.addCorner(place.at);
         else if (event.key === Qt.Key_Backspace)

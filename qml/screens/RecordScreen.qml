@@ -27,7 +27,7 @@ Page {
             width: parent.width
             text: screen.record.conclusionText
             strong: true
-            font.pixelSize: Theme.huge
+            font.pixelSize: Theme.fitting(text, width, Theme.huge)
             Accessible.role: Accessible.Heading
         }
         Label {

@@ -23,7 +23,7 @@ Column {
         topPadding: 8
         text: section.title
         strong: true
-        font.pixelSize: Theme.title
+        font.pixelSize: Theme.fitting(text, width, Theme.title)
         Accessible.role: Accessible.Heading
     }
     Label {

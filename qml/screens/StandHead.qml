@@ -47,7 +47,7 @@ Item {
             width: parent.width
             text: head.name
             strong: true
-            font.pixelSize: head.ahead ? Theme.title : Theme.large
+            font.pixelSize: Theme.fitting(text, width, head.ahead ? Theme.title : Theme.large)
             Accessible.ignored: true
         }
         Label {

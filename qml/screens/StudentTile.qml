@@ -46,7 +46,7 @@ T.AbstractButton {
             id: figure
             x: 10
             y: 10
-            width: tile.width * 0.42
+            width: tile.width * (Theme.scale > 1.4 && tile.width < Theme.mm(66) ? 0.3 : 0.42)
             height: parent.height - 20
             visible: tile.round !== null && tile.seenTo > 0 && tile.seenFrom < tile.height
             Repeater {
@@ -86,7 +86,7 @@ T.AbstractButton {
                     width: parent.width - (mark.visible ? mark.width + 10 : 0)
                     text: tile.student.needText
                     strong: true
-                    font.pixelSize: Theme.large
+                    font.pixelSize: Theme.fitting(text, width, Theme.large)
                     Accessible.ignored: true
                 }
             }
@@ -94,7 +94,7 @@ T.AbstractButton {
                 width: parent.width
                 text: tile.text
                 strong: true
-                font.pixelSize: tile.calls ? Theme.normal : Theme.large
+                font.pixelSize: Theme.fitting(text, width, tile.calls ? Theme.normal : Theme.large)
                 Accessible.ignored: true
             }
             Label {

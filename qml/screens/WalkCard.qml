@@ -94,7 +94,8 @@ FocusScope {
         id: texts
         // A caution keeps its place while the rest moves, unless it would leave nothing to read.
         readonly property bool sticks: caution.height < height * 0.5
-        readonly property real cautionTop: head.height + (head.height > 0 && caution.visible ? 8 : 0)
+        readonly property real titleTop: head.height + (head.height > 0 && (title.visible || caution.visible) ? 8 : 0)
+        readonly property real cautionTop: titleTop + (title.visible ? title.height + 8 : 0)
         readonly property real listTop: cautionTop + caution.height + (list.visible ? 6 : 0)
         y: card.withList ? 24 : 10
         width: parent.width
@@ -110,6 +111,16 @@ FocusScope {
             about: card.kind === "go" ? card.round.targetStandText : card.round.standText
             ahead: card.kind === "go"
             shown: !(card.measuring && !card.withList) && !((card.low || (Theme.scale > 1.4 && !card.wide)) && card.onPoint)
+        }
+        CardTitle {
+            // Large text: a caution would leave no sight of what it is about.
+            id: title
+            x: card.side
+            y: texts.titleTop
+            width: texts.width - 2 * card.side
+            visible: Theme.scale > 1.4 && card.onPoint && caution.visible
+            round: card.round
+            kind: card.kind
         }
         StandList {
             id: list
@@ -181,6 +192,7 @@ FocusScope {
                 round: card.round
                 kind: card.kind
                 brief: card.measuring && !card.withList
+                titled: !title.visible
             }
             ValueField {
                 id: valueField

@@ -1,7 +1,11 @@
 // What moved, in words: by visits to stands, two things at most and the rest counted.
 #include "round/moved.hpp"
+#include "round/moved_words.hpp"
+#include "round/order.hpp"
 #include "rounds.hpp"
 
+#include <QFile>
+#include <QRegularExpression>
 #include <QTest>
 
 using namespace ambit;
@@ -20,6 +24,32 @@ std::vector<walk::Step> steps(const char* text) {
     }
     return list;
 }
+
+/// The same words, made of the same.
+bool same(const Sentence& one, const Sentence& other) {
+    if (one != other || one.kind() != other.kind()) return false;
+    const auto *its = one.made(), *others = other.made();
+    if (its == nullptr || others == nullptr) return its == others;
+    return its->pattern == others->pattern &&
+           std::equal(its->parts.begin(), its->parts.end(), others->parts.begin(), others->parts.end(), same);
+}
+
+/// With as many of the parts as the pattern names.
+Sentence made(const QByteArray& pattern, std::vector<Sentence> parts) {
+    parts.resize(static_cast<std::size_t>(pattern.count('%')));
+    return Sentence(Sentence::Made{pattern.toStdString(), std::move(parts)});
+}
+
+/// All that the log keeps of it.
+Sentence kept(const Sentence& said) {
+    return {std::string(said)};
+}
+
+bool isReadBack(const Sentence& said) {
+    return said.made() != nullptr && same(whySaid(kept(said)), said);
+}
+
+const Sentence front = quoted("In front"), left = quoted("Left side");
 
 } // namespace
 
@@ -64,6 +94,63 @@ private slots:
         QCOMPARE(
             QByteArray::fromStdString(whatMoved("It rains", steps(known), steps(anew), round.state, machine)),
             words);
+        const Sentence real =
+            whatMoved(say(moved::lightLow), steps(known), steps(anew), round.state, machine);
+        QVERIFY2(isReadBack(real), real.c_str());
+    }
+
+    /// A pattern more in moved_words.hpp, and nobody reads it back: fails.
+    void everyPatternIsReadBack_data() {
+        QTest::addColumn<QByteArray>("pattern");
+        QFile header(QStringLiteral(AMBIT_ROOT "/core/round/moved_words.hpp"));
+        QVERIFY(header.open(QIODevice::ReadOnly));
+        static const QRegularExpression pattern(QStringLiteral("pattern\\(\"([^\"]*)\"\\)"));
+        for (auto all = pattern.globalMatch(QString::fromUtf8(header.readAll())); all.hasNext();) {
+            const QByteArray its = all.next().captured(1).toUtf8();
+            QTest::newRow(its) << its;
+        }
+    }
+    void everyPatternIsReadBack() {
+        QFETCH(QByteArray, pattern);
+        const Sentence low = say(moved::lightLow), first = say(moved::isLeftOut, front);
+        const auto moves = [&](const Sentence& what) { return ended(say(moved::causeAndFirst, low, what)); };
+        if (pattern == moved::causeAndFirst) {
+            QVERIFY(isReadBack(moves(first)));
+        } else if (pattern == moved::andThen) {
+            QVERIFY(isReadBack(ended(say(moved::andThen, say(moved::causeAndFirst, low, first), first))));
+        } else if (pattern == moved::andMore) {
+            QVERIFY(isReadBack(say(moved::andMore, say(moved::causeAndFirst, low, first), figure(12))));
+        } else if (pattern == moved::two || pattern == moved::twoAndMore) {
+            QVERIFY(
+                isReadBack(moves(say(moved::areAddedAfter, made(pattern, {front, left, figure(3)}), left))));
+        } else if (pattern == moved::askedBy) {
+            QVERIFY(isReadBack(ended(made(pattern, {"Kim Invented: FI", front}))));
+        } else {
+            const Sentence said = made(pattern, {front, left});
+            QVERIFY2(isReadBack(ended(said)) || isReadBack(moves(said)), said.c_str());
+        }
+    }
+    void namesCanBeAnything() {
+        QVERIFY(isReadBack(ended(say(moved::cannotBeUsed, quoted("Stand “A” and “B”: 1. is sound")))));
+        const Sentence odd = ended(say(moved::cannotBeUsed, quoted("5” gap"))); // no pair of marks
+        QVERIFY(whySaid(kept(odd)).made() == nullptr);
+        QCOMPARE(whySaid(kept(odd)), odd);
+    }
+    /// Of another version, or a stranger's.
+    void anythingElseIsToldAsItIs() {
+        for (const char* words : {"", ".", "The light is low", "The light is blue.", "The light is low: .",
+                                  "“In front” can't be used: It rains.", "“” is sound, and x more."}) {
+            QCOMPARE(whySaid(words), Sentence(words));
+            QVERIFY2(whySaid(words).made() == nullptr, words);
+        }
+        std::string hostile = "“";
+        while (hostile.size() < mostRead)
+            hostile += "a: “b” and “c”, “d” and 3 more. ";
+        hostile.resize(mostRead);
+        QCOMPARE(whySaid(hostile), Sentence(hostile));
+        QVERIFY(
+            whySaid(ended(say(moved::isSound, ambit::quoted(std::string(mostRead, 'a')))).substr()).made() ==
+            nullptr);
     }
 
     void whatTheCauseNamesIsNotToldAgain() {

@@ -14,6 +14,8 @@ FileCase {
 
     /// Letters of a word that has to stay whole: a longer one may not fit between the edges of such a screen.
     readonly property int kept: 8
+    /// A heading's letters give way.
+    readonly property int keptInHeadings: 16
     readonly property TextMetrics metrics: TextMetrics {}
 
     /// What is wrong, each once: a tour goes on, and says all of it at its end.
@@ -87,6 +89,7 @@ FileCase {
             say("cut off");
         if (item.wrapMode === Text.Wrap && item.lineCount > 1) {
             metrics.font = item.font;
+            const kept = item.Accessible.role === Accessible.Heading ? looking.keptInHeadings : looking.kept;
             for (const word of item.text.split(/[\s\u00ad\-\/]+/)) {
                 metrics.text = word;
                 if (word.length <= kept && metrics.advanceWidth > item.width - item.leftPadding - item.rightPadding + 0.5)

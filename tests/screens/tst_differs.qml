@@ -289,7 +289,7 @@ ScreenCase {
         frame();
         compare(see("comparedWalk").height, height);
         const names = comparison.rows.map(row => row.what).join(" ");
-        verify(names.includes("Metres walked") && names.includes("Climbs") && names.includes("Minutes"));
+        verify(names.includes("Way walked") && names.includes("Climbs") && names.includes("Minutes"));
         if (data.setting === "") verify(!names.toLowerCase().includes("rotor"), names);
         verify(see("comparedWalk").Accessible.name.includes("as listed"));
         check();

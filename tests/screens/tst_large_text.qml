@@ -32,6 +32,12 @@ TourCase {
                 language: "fr"
             },
             {
+                tag: "phone, German", // wide enough for a head that stays, were its words shorter
+                width: 390,
+                height: 844,
+                language: "de"
+            },
+            {
                 tag: "phone on its side",
                 width: 844,
                 height: 390

@@ -38,6 +38,7 @@ void House::restart() {
                             folder.filePath(QStringLiteral("keys")).toStdString(),
                             paper::drawRecord};
     services.linkToWatchers = linkToWatchers;
+    services.lengths = lengths;
     services.speak = [this](const QString& words) {
         ++calls;
         if (!words.isEmpty() && hasVoice) spoken << words;

@@ -33,7 +33,8 @@ public:
     LocalInstant clock;
     /// Used from the next restart on.
     std::function<Result<std::unique_ptr<view::LinkToWatchers>>(const record::Signer&)> linkToWatchers;
-    QStringList spoken; ///< aloud
+    QLocale::MeasurementSystem lengths = QLocale::MetricSystem; ///< the same
+    QStringList spoken;                                         ///< aloud
     bool hasVoice = true;
     int calls = 0; ///< of the voice, to be still among them
     std::unique_ptr<view::App> app;
