@@ -313,7 +313,8 @@ private:
     std::map<std::string, std::size_t> lasting;               ///< what differs still: its place among them
 };
 
-template<class Out> void Summary::saySettled(Out& out, const Settled& what, Instant at, bool fromPortion) {
+template<class Out>
+void Summary::saySettled(Out& out, const Settled& what, Instant at, bool fromPortion, bool counts) {
     out.text("outcome", round::toText(what.outcome));
     out.instant("at", at);
     if (what.by == round::By::key) out.text("by", "key");
@@ -321,7 +322,10 @@ template<class Out> void Summary::saySettled(Out& out, const Settled& what, Inst
     if (what.value) {
         out.object("measured", [&] {
             out.text("value", *what.value);
-            out.textIfAny("unit", what.unit);
+            // Of the value that counts it may be the limit's own, which no event names.
+            const std::string& unit = counts && what.byPhoto ? what.measurements.front().unit : what.unit;
+            if (unit.empty() && !counts) out.nothing("unit");
+            out.textIfAny("unit", unit);
             if (what.renewed) out.flag("renewed", true);
             if (what.byPhoto) {
                 out.text("from", "photo");
@@ -358,7 +362,7 @@ template<class Out> void Summary::saySettled(Out& out, const Settled& what, Inst
 }
 
 template<class Out> void Summary::saySettling(Out& out, const Point& point) {
-    saySettled(out, *point.what, point.at, point.fromPortion);
+    saySettled(out, *point.what, point.at, point.fromPortion, true);
     out.text("id", point.what->point);
     if (point.trend != nullptr) {
         out.object("trend", [&] {
@@ -371,7 +375,7 @@ template<class Out> void Summary::saySettling(Out& out, const Point& point) {
     }
     if (point.earlier.empty()) return;
     out.list("earlier", point.earlier, [&](const Earlier& one) {
-        saySettled(out, *one.what, one.at, one.fromPortion);
+        saySettled(out, *one.what, one.at, one.fromPortion, false);
         const Again& again = one.again;
         if (again.event != 0) {
             out.object("back", [&] {

@@ -64,7 +64,7 @@ private:
     template<class Out> void say(Out& out, std::string_view roundId) const;
     template<class Out> static void sayOpened(Out& out, const round::Opened& what);
     template<class Out>
-    static void saySettled(Out& out, const round::Settled& what, Instant at, bool fromPortion);
+    static void saySettled(Out& out, const round::Settled& what, Instant at, bool fromPortion, bool counts);
     template<class Out> static void saySettling(Out& out, const Point& point);
     template<class Out> static void sayAsk(Out& out, const Ask& ask);
     template<class Out> static void sayDifference(Out& out, const Difference& difference);

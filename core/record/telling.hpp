@@ -21,6 +21,7 @@ public:
     void textIfAny(std::string_view name, std::string_view text) {
         if (!text.empty()) member(name) = text;
     }
+    void nothing(std::string_view /*name*/) {}
     void instant(std::string_view name, Instant at) { member(name) = toText(at); }
     void integer(std::string_view name, std::int64_t value) { member(name) = value; }
     void flag(std::string_view name, bool value) { member(name) = value; }
@@ -67,6 +68,10 @@ public:
     }
     void textIfAny(std::string_view name, std::string_view text) {
         if (!text.empty()) this->text(name, text);
+    }
+    /// It isn't there, though a field of this name may be elsewhere.
+    void nothing(std::string_view name) {
+        if (member(name)) differs(name);
     }
     void instant(std::string_view name, Instant at) {
         const auto its = parseInstant(member(name).text()); // a time has one form only

@@ -3,6 +3,8 @@
 #include "base/fields.hpp"
 #include "round/event.hpp"
 
+#include <algorithm>
+
 namespace ambit::round {
 
 namespace {
@@ -107,11 +109,20 @@ void measuredFrom(Fields& fields, Settled& settled) {
         settled.renewed = renewed.isFlag() && renewed.flag();
         if (!settled.renewed) fields.fail(say("true is expected here, or nothing."), "renewed");
     }
+    // Whoever reads a record without its airframe has no rules to ask, and takes the first measurement.
+    if (settled.byPhoto && !fields.has("measurements"))
+        fields.fail(say("The value isn't the one measured in the photo."), "valueFrom");
     if (!fields.has("measurements")) return;
     for (Fields one : fields.list("measurements", mostMeasurements))
         settled.measurements.push_back(measurementFrom(std::move(one)));
     if (settled.measurements.empty())
         fields.fail(say("A list that isn't empty is expected here."), "measurements");
+    else if (settled.byPhoto && settled.measurements.front().value != settled.value)
+        fields.fail(say("The value isn't the one measured in the photo."), "valueFrom");
+    for (const Measurement& one : settled.measurements)
+        if (std::none_of(settled.photos.begin(), settled.photos.end(),
+                         [&](const Photo& photo) { return photo.sha256 == one.photo; }))
+            fields.fail(say("What was measured in a photo needs that photo."), "measurements");
 }
 
 Settled settledFrom(Fields& fields) {

@@ -44,7 +44,7 @@ inline QString demoFolder() {
 [[nodiscard]] bool plan();
 /// The solver on TSPLIB's instances, so many seconds each.
 [[nodiscard]] bool published(double seconds);
-/// Theil and Sen's line through 10,000 values, beside all their slopes listed.
+/// Theil and Sen's line through 10,000 values, beside all their slopes listed; their chart.
 [[nodiscard]] bool trend();
 /// An archive of so many records.
 [[nodiscard]] bool archive(const QString& workFolder, std::size_t records);

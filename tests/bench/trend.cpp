@@ -1,8 +1,12 @@
-// How long Theil and Sen's slope through 10,000 values takes, against listing all 50 million slopes.
+// How long Theil and Sen's slope through 10,000 values takes, against listing all 50 million slopes; and how
+// long they take to draw.
 #include "bench.hpp"
 
 #include "judge/slopes.hpp"
+#include "model/trend_chart.hpp"
 
+#include <QImage>
+#include <QPainter>
 #include <random>
 
 namespace ambit::bench {
@@ -54,11 +58,41 @@ bool median(const char* what, int noise) {
     return report(what, bench::median(times), "ms", 5, detail.constData()) && same;
 }
 
+/// As a screen draws them, with so many scattered over `noise` hundredths.
+bool drawn(const char* what, std::size_t values, int noise) {
+    round::Trended trended;
+    for (const judge::GridPoint& point : worn(noise)) {
+        if (trended.values.size() == values) break;
+        trended.values.push_back({fixed(static_cast<double>(point.x) / 10, 1),
+                                  fixed(static_cast<double>(point.y) / 100, 2), "0.05", false});
+    }
+    airframe::Limit limit;
+    limit.min = Decimal::parse("950").value();
+    QImage picture(800, 480, QImage::Format_ARGB32_Premultiplied);
+    picture.fill(Qt::white);
+    view::ChartLook look;
+    look.across = QStringLiteral("Airframe time, h");
+    look.up = QStringLiteral("Lining, mm");
+    std::vector<double> times;
+    for (int run = 0; run < 21; ++run) {
+        QElapsedTimer timer;
+        timer.start();
+        QPainter painter(&picture);
+        view::drawTrend(painter, picture.rect(), trended, limit, look);
+        painter.end();
+        times.push_back(milliseconds(timer));
+    }
+    return report(what, bench::median(times), "ms", 16, "800 × 480");
+}
+
 } // namespace
 
 bool trend() {
+    const bool quick = drawn("10,000 values drawn, little noise", count, 10) &
+                       drawn("10,000 values drawn, much noise", count, 20000) &
+                       drawn("400 values drawn", 400, 2000);
     const bool smooth = median("median slope, little noise", 10);
-    return median("median slope, much noise", 2000) && smooth;
+    return median("median slope, much noise", 2000) && smooth && quick;
 }
 
 } // namespace ambit::bench

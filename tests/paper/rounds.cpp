@@ -120,7 +120,10 @@ private:
     }
 
     round::Settled settled(const airframe::Point& point) {
-        round::Settled what{point.id, Outcome::sound, {}, value(point), {}, {}, {}, {}, {}};
+        round::Settled what;
+        what.point = point.id;
+        what.outcome = Outcome::sound;
+        what.value = value(point);
         // Only where nothing depends on its being sound.
         const bool free = point.opens.empty() && point.closes.empty() && !point.limit && !needed(point.id);
         if (!free) return what;
@@ -128,21 +131,20 @@ private:
         if (findings < wishes.findings && mild) return found(point);
         if (unseen < wishes.notInspected && findings >= wishes.findings) {
             ++unseen;
-            return {point.id,
-                    Outcome::notInspected,
-                    {},
-                    {},
-                    {},
-                    {},
-                    {},
-                    "Battery kept for the start; not tried.",
-                    wishes.fit ? "Day flight under visual rules; not required by day." : ""};
+            what.outcome = Outcome::notInspected;
+            what.why = "Battery kept for the start; not tried.";
+            if (wishes.fit) what.basis = "Day flight under visual rules; not required by day.";
+            return what;
         }
         return what;
     }
 
     round::Settled found(const airframe::Point& point) {
-        round::Settled what{point.id, Outcome::finding, {}, {}, wishes.words, point.finding, {}, {}, {}};
+        round::Settled what;
+        what.point = point.id;
+        what.outcome = Outcome::finding;
+        what.words = wishes.words;
+        what.severity = point.finding;
         for (int i = 0; i < wishes.longWords; ++i)
             what.words += ' ' + wishes.words;
         if (wishes.grounds && findings == 0 && !wishes.fit) what.severity = airframe::Severity::grounds;

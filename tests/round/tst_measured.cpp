@@ -143,6 +143,7 @@ private slots:
         settled.byPhoto = true;
         settled.photos = {{hash, "image/jpeg", 10}};
         settled.measurements = {distanceIn(anyView(), {50, 10}, {50, 32})};
+        settled.value = settled.measurements.front().value;
         Measurement slip;
         slip.what = Measurement::What::slip;
         slip.value = "4.2";
