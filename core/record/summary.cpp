@@ -184,7 +184,7 @@ private:
     Result<void> see(const Event& event, const round::Trended& what) {
         const auto found = places.find(what.point);
         if (found == places.end())
-            return refuse(event, say("Where a value is going is told of a settled point."));
+            return refuse(event, ambit::say("Where a value is going is told of a settled point."));
         summary.points[found->second].trend = &what;
         return {};
     }

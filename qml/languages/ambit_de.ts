@@ -412,10 +412,6 @@
         <translation>Foto</translation>
     </message>
     <message>
-        <source>A finding with a photo</source>
-        <translation>Ein Befund mit Foto</translation>
-    </message>
-    <message>
         <source>Not inspected</source>
         <translation>Nicht geprüft</translation>
     </message>
@@ -438,6 +434,10 @@
     <message>
         <source>Review, note, file, night, text size</source>
         <translation>Durchsicht, Notiz, Akte, Nacht, Textgröße</translation>
+    </message>
+    <message>
+        <source>To be compared, or measured in</source>
+        <translation>Zum Vergleichen oder um darin zu messen</translation>
     </message>
 </context>
 <context>
@@ -1444,20 +1444,8 @@
         <translation>Fotos</translation>
     </message>
     <message>
-        <source>Camera</source>
-        <translation>Kamera</translation>
-    </message>
-    <message>
-        <source>From a file</source>
-        <translation>Aus einer Datei</translation>
-    </message>
-    <message>
-        <source>Photo&apos;s path</source>
-        <translation>Pfad des Fotos</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Hinzufügen</translation>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
     </message>
 </context>
 <context>
@@ -1947,6 +1935,14 @@
         <source>Show earlier ones</source>
         <translation>Frühere zeigen</translation>
     </message>
+    <message>
+        <source>Where its values are going</source>
+        <translation>Wohin seine Werte gehen</translation>
+    </message>
+    <message>
+        <source>Chart of the values</source>
+        <translation>Verlauf der Werte</translation>
+    </message>
 </context>
 <context>
     <name>InWordsSheet</name>
@@ -2263,6 +2259,133 @@
     </message>
 </context>
 <context>
+    <name>MeasureSheet</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>The mark to the left</source>
+        <translation>Die Marke nach links</translation>
+    </message>
+    <message>
+        <source>The mark up</source>
+        <translation>Die Marke nach oben</translation>
+    </message>
+    <message>
+        <source>The mark down</source>
+        <translation>Die Marke nach unten</translation>
+    </message>
+    <message>
+        <source>The mark to the right</source>
+        <translation>Die Marke nach rechts</translation>
+    </message>
+    <message>
+        <source>This is corner %1</source>
+        <translation>Das ist Ecke %1</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Hier</translation>
+    </message>
+    <message>
+        <source>The corners are right</source>
+        <translation>Die Ecken stimmen</translation>
+    </message>
+    <message>
+        <source>Keep %1</source>
+        <translation>%1 behalten</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Letzte Marke zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Measure by the card</source>
+        <translation>Mit der Karte messen</translation>
+    </message>
+    <message>
+        <source>Keep the photo</source>
+        <translation>Foto behalten</translation>
+    </message>
+    <message>
+        <source>To be compared with next time</source>
+        <translation>Zum Vergleich beim nächsten Mal</translation>
+    </message>
+    <message>
+        <source>Last time: %1</source>
+        <translation>Letztes Mal: %1</translation>
+    </message>
+    <message>
+        <source>The last photo</source>
+        <translation>Das letzte Foto</translation>
+    </message>
+    <message>
+        <source>To measure, lay any card of the usual size (85.6 × 54 mm) flat on the part, so that all of it is seen, and look straight at it.</source>
+        <translation>Zum Messen eine Karte der üblichen Größe (85,6 × 54 mm) flach auf das Teil legen, ganz sichtbar, und gerade darauf schauen.</translation>
+    </message>
+    <message>
+        <source>The photo is being read …</source>
+        <translation>Das Foto wird gelesen …</translation>
+    </message>
+    <message>
+        <source>The photo about the mark, from close</source>
+        <translation>Das Foto um die Marke, aus der Nähe</translation>
+    </message>
+    <message>
+        <source>The photo</source>
+        <translation>Das Foto</translation>
+    </message>
+    <message>
+        <source>Show today&apos;s photo</source>
+        <translation>Foto von heute zeigen</translation>
+    </message>
+    <message>
+        <source>Show the last photo</source>
+        <translation>Letztes Foto zeigen</translation>
+    </message>
+    <message>
+        <source>Both at one scale, by their cards</source>
+        <translation>Beide im selben Maßstab, nach ihren Karten</translation>
+    </message>
+    <message>
+        <source>It is a long one</source>
+        <translation>Es ist eine lange</translation>
+    </message>
+    <message>
+        <source>It is a short one</source>
+        <translation>Es ist eine kurze</translation>
+    </message>
+    <message>
+        <source>A length you know there, mm</source>
+        <translation>Eine dort bekannte Länge, mm</translation>
+    </message>
+    <message>
+        <source>Shows whether the card lies flat with the part; may stay empty</source>
+        <translation>Zeigt, ob die Karte flach auf dem Teil liegt; darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>Look at the card&apos;s corners again</source>
+        <translation>Ecken der Karte noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>No card lies there: only an angle</source>
+        <translation>Keine Karte dabei: nur ein Winkel</translation>
+    </message>
+    <message>
+        <source>Of a slippage mark, seen straight from above</source>
+        <translation>Einer Rutschmarke, gerade von oben gesehen</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Anderes Foto</translation>
+    </message>
+</context>
+<context>
     <name>MoreSheet</name>
     <message>
         <source>Review</source>
@@ -2546,6 +2669,25 @@
     <message>
         <source>The work</source>
         <translation>Die Arbeit</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSource</name>
+    <message>
+        <source>Camera</source>
+        <translation>Kamera</translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation>Aus einer Datei</translation>
+    </message>
+    <message>
+        <source>Photo&apos;s path</source>
+        <translation>Pfad des Fotos</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -3496,6 +3638,10 @@
         <source>Signed by %1</source>
         <translation>Unterschrieben von %1</translation>
     </message>
+    <message>
+        <source>Where %1 is going was told</source>
+        <translation>Gesagt, wohin %1 geht</translation>
+    </message>
 </context>
 <context>
     <name>StudentTile</name>
@@ -3576,6 +3722,10 @@
         <comment>between a number&apos;s whole and its fraction</comment>
         <translation>,</translation>
     </message>
+    <message>
+        <source>Another unit</source>
+        <translation>Andere Einheit</translation>
+    </message>
 </context>
 <context>
     <name>VerifyScreen</name>
@@ -3645,6 +3795,18 @@
     <message>
         <source>Say what was found: %1</source>
         <translation>Angeben, was gefunden wurde: %1</translation>
+    </message>
+    <message>
+        <source>By a photo with a card</source>
+        <translation>Mit Foto und Karte</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Weglassen: %1</translation>
+    </message>
+    <message>
+        <source>Renewed or repainted since the last value</source>
+        <translation>Seit dem letzten Wert erneuert oder neu gestrichen</translation>
     </message>
 </context>
 <context>
@@ -4344,6 +4506,121 @@
     </message>
 </context>
 <context>
+    <name>ambit::view::MeasureView</name>
+    <message>
+        <source>Bring each corner of the card under the cross: where its sides, carried on, would meet.</source>
+        <translation>Jede Ecke der Karte unter das Kreuz bringen: dort, wo sich ihre Seiten verlängert träfen.</translation>
+    </message>
+    <message>
+        <source>Is the cross where the card&apos;s sides, carried on, would meet? If not, draw the photo there.</source>
+        <translation>Ist das Kreuz dort, wo sich die Seiten der Karte verlängert träfen? Wenn nicht, das Foto dorthin ziehen.</translation>
+    </message>
+    <message>
+        <source>A card was found. Look at its corners before you measure.</source>
+        <translation>Eine Karte wurde gefunden. Vor dem Messen ihre Ecken ansehen.</translation>
+    </message>
+    <message>
+        <source>Its corners can be marked by hand.</source>
+        <translation>Ihre Ecken lassen sich von Hand setzen.</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Distance to a line</source>
+        <translation>Abstand zu einer Linie</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Largest width</source>
+        <translation>Größte Breite</translation>
+    </message>
+    <message>
+        <source>Slippage mark: offset</source>
+        <translation>Rutschmarke: Versatz</translation>
+    </message>
+    <message>
+        <source>Slippage mark: angle</source>
+        <translation>Rutschmarke: Winkel</translation>
+    </message>
+    <message>
+        <source>Mark the first end.</source>
+        <translation>Das eine Ende markieren.</translation>
+    </message>
+    <message>
+        <source>Mark the other end.</source>
+        <translation>Das andere Ende markieren.</translation>
+    </message>
+    <message>
+        <source>Mark the place whose distance to a line you want.</source>
+        <translation>Die Stelle markieren, deren Abstand zu einer Linie gesucht ist.</translation>
+    </message>
+    <message>
+        <source>Mark the line: one place on it.</source>
+        <translation>Die Linie markieren: eine Stelle darauf.</translation>
+    </message>
+    <message>
+        <source>Mark another place on the line, far from the first.</source>
+        <translation>Eine weitere Stelle auf der Linie markieren, weit von der ersten.</translation>
+    </message>
+    <message>
+        <source>Mark the outline, one corner after another: %1 so far.</source>
+        <translation>Den Umriss markieren, Ecke um Ecke: bisher %1.</translation>
+    </message>
+    <message>
+        <source>The stroke on the bolt: mark its far end.</source>
+        <translation>Der Strich auf der Schraube: sein äußeres Ende markieren.</translation>
+    </message>
+    <message>
+        <source>The stroke on the bolt: mark its end at the joint.</source>
+        <translation>Der Strich auf der Schraube: sein Ende an der Fuge markieren.</translation>
+    </message>
+    <message>
+        <source>The stroke on the part: mark its end at the joint.</source>
+        <translation>Der Strich auf dem Teil: sein Ende an der Fuge markieren.</translation>
+    </message>
+    <message>
+        <source>The stroke on the part: mark its far end.</source>
+        <translation>Der Strich auf dem Teil: sein äußeres Ende markieren.</translation>
+    </message>
+    <message>
+        <source>The length you know: mark its first end.</source>
+        <translation>Die bekannte Länge: ihr eines Ende markieren.</translation>
+    </message>
+    <message>
+        <source>The length you know: mark its other end.</source>
+        <translation>Die bekannte Länge: ihr anderes Ende markieren.</translation>
+    </message>
+    <message>
+        <source>Mark more of the outline, or keep it: %1 so far.</source>
+        <translation>Mehr vom Umriss markieren oder so behalten: bisher %1.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 in 95 of 100 cases</source>
+        <translation>%1 bis %2 in 95 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>Within the limit: %1</source>
+        <translation>Innerhalb der Grenze: %1</translation>
+    </message>
+    <message>
+        <source>Below the limit: %1</source>
+        <translation>Unter der Grenze: %1</translation>
+    </message>
+    <message>
+        <source>Above the limit: %1</source>
+        <translation>Über der Grenze: %1</translation>
+    </message>
+    <message>
+        <source>The photo leaves open which way the card lies: say which side is drawn bold.</source>
+        <translation>Das Foto lässt offen, wie die Karte liegt: sagen, welche Seite fett gezeichnet ist.</translation>
+    </message>
+</context>
+<context>
     <name>ambit::view::OwedModel</name>
     <message>
         <source>from the start</source>
@@ -4514,6 +4791,18 @@
         <source>%1 of %2 here</source>
         <translation>%1 von %2 hier</translation>
     </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>%1 may come to its limit before the next flight ends</source>
+        <translation>%1 kann vor dem Ende des nächsten Flugs an seine Grenze kommen</translation>
+    </message>
+    <message>
+        <source>%1 is beyond its limit</source>
+        <translation>%1 ist über seine Grenze hinaus</translation>
+    </message>
 </context>
 <context>
     <name>ambit::view::SharingView</name>
@@ -4602,6 +4891,33 @@
     <message>
         <source>That touch came too soon after the last: nothing was taken.</source>
         <translation>Diese Berührung kam zu bald nach der letzten: Nichts wurde angenommen.</translation>
+    </message>
+</context>
+<context>
+    <name>ambit::view::TrendView</name>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Days since the first value</source>
+        <translation>Tage seit dem ersten Wert</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>renewed</source>
+        <translation>erneuert</translation>
+    </message>
+    <message>
+        <source>limit, 95 %</source>
+        <translation>Grenze, 95 %</translation>
     </message>
 </context>
 <context>

@@ -412,10 +412,6 @@
         <translation>Photo</translation>
     </message>
     <message>
-        <source>A finding with a photo</source>
-        <translation>Un constat avec photo</translation>
-    </message>
-    <message>
         <source>Not inspected</source>
         <translation>Non inspecté</translation>
     </message>
@@ -438,6 +434,10 @@
     <message>
         <source>Review, note, file, night, text size</source>
         <translation>Revue, note, dossier, nuit, taille du texte</translation>
+    </message>
+    <message>
+        <source>To be compared, or measured in</source>
+        <translation>À comparer, ou pour y mesurer</translation>
     </message>
 </context>
 <context>
@@ -1444,20 +1444,8 @@
         <translation>Photos</translation>
     </message>
     <message>
-        <source>Camera</source>
-        <translation>Caméra</translation>
-    </message>
-    <message>
-        <source>From a file</source>
-        <translation>Depuis un fichier</translation>
-    </message>
-    <message>
-        <source>Photo&apos;s path</source>
-        <translation>Chemin de la photo</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation>Ajouter</translation>
+        <source>Leave out: %1</source>
+        <translation>Retirer : %1</translation>
     </message>
 </context>
 <context>
@@ -1947,6 +1935,14 @@
         <source>Show earlier ones</source>
         <translation>Montrer les précédents</translation>
     </message>
+    <message>
+        <source>Where its values are going</source>
+        <translation>Où vont ses valeurs</translation>
+    </message>
+    <message>
+        <source>Chart of the values</source>
+        <translation>Courbe des valeurs</translation>
+    </message>
 </context>
 <context>
     <name>InWordsSheet</name>
@@ -2263,6 +2259,133 @@
     </message>
 </context>
 <context>
+    <name>MeasureSheet</name>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>The mark to the left</source>
+        <translation>Le repère vers la gauche</translation>
+    </message>
+    <message>
+        <source>The mark up</source>
+        <translation>Le repère vers le haut</translation>
+    </message>
+    <message>
+        <source>The mark down</source>
+        <translation>Le repère vers le bas</translation>
+    </message>
+    <message>
+        <source>The mark to the right</source>
+        <translation>Le repère vers la droite</translation>
+    </message>
+    <message>
+        <source>This is corner %1</source>
+        <translation>C’est le coin %1</translation>
+    </message>
+    <message>
+        <source>Here</source>
+        <translation>Ici</translation>
+    </message>
+    <message>
+        <source>The corners are right</source>
+        <translation>Les coins sont justes</translation>
+    </message>
+    <message>
+        <source>Keep %1</source>
+        <translation>Garder %1</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Take back the last mark</source>
+        <translation>Reprendre le dernier repère</translation>
+    </message>
+    <message>
+        <source>Measure by the card</source>
+        <translation>Mesurer avec la carte</translation>
+    </message>
+    <message>
+        <source>Keep the photo</source>
+        <translation>Garder la photo</translation>
+    </message>
+    <message>
+        <source>To be compared with next time</source>
+        <translation>À comparer la prochaine fois</translation>
+    </message>
+    <message>
+        <source>Last time: %1</source>
+        <translation>La dernière fois : %1</translation>
+    </message>
+    <message>
+        <source>The last photo</source>
+        <translation>La dernière photo</translation>
+    </message>
+    <message>
+        <source>To measure, lay any card of the usual size (85.6 × 54 mm) flat on the part, so that all of it is seen, and look straight at it.</source>
+        <translation>Pour mesurer, poser une carte de taille courante (85,6 × 54 mm) à plat sur la pièce, entièrement visible, et la regarder bien de face.</translation>
+    </message>
+    <message>
+        <source>The photo is being read …</source>
+        <translation>La photo est lue …</translation>
+    </message>
+    <message>
+        <source>The photo about the mark, from close</source>
+        <translation>La photo autour du repère, de près</translation>
+    </message>
+    <message>
+        <source>The photo</source>
+        <translation>La photo</translation>
+    </message>
+    <message>
+        <source>Show today&apos;s photo</source>
+        <translation>Montrer la photo du jour</translation>
+    </message>
+    <message>
+        <source>Show the last photo</source>
+        <translation>Montrer la dernière photo</translation>
+    </message>
+    <message>
+        <source>Both at one scale, by their cards</source>
+        <translation>Les deux à la même échelle, d’après leurs cartes</translation>
+    </message>
+    <message>
+        <source>It is a long one</source>
+        <translation>C’est un long</translation>
+    </message>
+    <message>
+        <source>It is a short one</source>
+        <translation>C’est un court</translation>
+    </message>
+    <message>
+        <source>A length you know there, mm</source>
+        <translation>Une longueur connue à cet endroit, mm</translation>
+    </message>
+    <message>
+        <source>Shows whether the card lies flat with the part; may stay empty</source>
+        <translation>Montre si la carte est à plat avec la pièce ; peut rester vide</translation>
+    </message>
+    <message>
+        <source>Look at the card&apos;s corners again</source>
+        <translation>Revoir les coins de la carte</translation>
+    </message>
+    <message>
+        <source>No card lies there: only an angle</source>
+        <translation>Pas de carte : seulement un angle</translation>
+    </message>
+    <message>
+        <source>Of a slippage mark, seen straight from above</source>
+        <translation>D’un témoin de rotation, vu bien d’en haut</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Une autre photo</translation>
+    </message>
+</context>
+<context>
     <name>MoreSheet</name>
     <message>
         <source>Review</source>
@@ -2546,6 +2669,25 @@
     <message>
         <source>The work</source>
         <translation>Les travaux</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoSource</name>
+    <message>
+        <source>Camera</source>
+        <translation>Appareil photo</translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation>D’un fichier</translation>
+    </message>
+    <message>
+        <source>Photo&apos;s path</source>
+        <translation>Chemin de la photo</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Ajouter</translation>
     </message>
 </context>
 <context>
@@ -3496,6 +3638,10 @@
         <source>Signed by %1</source>
         <translation>Signé par %1</translation>
     </message>
+    <message>
+        <source>Where %1 is going was told</source>
+        <translation>Dit où va %1</translation>
+    </message>
 </context>
 <context>
     <name>StudentTile</name>
@@ -3576,6 +3722,10 @@
         <comment>between a number&apos;s whole and its fraction</comment>
         <translation>,</translation>
     </message>
+    <message>
+        <source>Another unit</source>
+        <translation>Une autre unité</translation>
+    </message>
 </context>
 <context>
     <name>VerifyScreen</name>
@@ -3645,6 +3795,18 @@
     <message>
         <source>Say what was found: %1</source>
         <translation>Dire ce qui a été constaté&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>By a photo with a card</source>
+        <translation>Par une photo avec carte</translation>
+    </message>
+    <message>
+        <source>Leave out: %1</source>
+        <translation>Retirer : %1</translation>
+    </message>
+    <message>
+        <source>Renewed or repainted since the last value</source>
+        <translation>Remplacé ou repeint depuis la dernière valeur</translation>
     </message>
 </context>
 <context>
@@ -4344,6 +4506,121 @@
     </message>
 </context>
 <context>
+    <name>ambit::view::MeasureView</name>
+    <message>
+        <source>Bring each corner of the card under the cross: where its sides, carried on, would meet.</source>
+        <translation>Amener chaque coin de la carte sous la croix : là où ses côtés, prolongés, se rencontreraient.</translation>
+    </message>
+    <message>
+        <source>Is the cross where the card&apos;s sides, carried on, would meet? If not, draw the photo there.</source>
+        <translation>La croix est-elle là où les côtés de la carte, prolongés, se rencontreraient ? Sinon, y tirer la photo.</translation>
+    </message>
+    <message>
+        <source>A card was found. Look at its corners before you measure.</source>
+        <translation>Une carte a été trouvée. Regarder ses coins avant de mesurer.</translation>
+    </message>
+    <message>
+        <source>Its corners can be marked by hand.</source>
+        <translation>Ses coins peuvent être placés à la main.</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Distance</translation>
+    </message>
+    <message>
+        <source>Distance to a line</source>
+        <translation>Distance à une ligne</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Surface</translation>
+    </message>
+    <message>
+        <source>Largest width</source>
+        <translation>Plus grande largeur</translation>
+    </message>
+    <message>
+        <source>Slippage mark: offset</source>
+        <translation>Témoin de rotation : décalage</translation>
+    </message>
+    <message>
+        <source>Slippage mark: angle</source>
+        <translation>Témoin de rotation : angle</translation>
+    </message>
+    <message>
+        <source>Mark the first end.</source>
+        <translation>Marquer une extrémité.</translation>
+    </message>
+    <message>
+        <source>Mark the other end.</source>
+        <translation>Marquer l’autre extrémité.</translation>
+    </message>
+    <message>
+        <source>Mark the place whose distance to a line you want.</source>
+        <translation>Marquer l’endroit dont on cherche la distance à une ligne.</translation>
+    </message>
+    <message>
+        <source>Mark the line: one place on it.</source>
+        <translation>Marquer la ligne : un endroit dessus.</translation>
+    </message>
+    <message>
+        <source>Mark another place on the line, far from the first.</source>
+        <translation>Marquer un autre endroit de la ligne, loin du premier.</translation>
+    </message>
+    <message>
+        <source>Mark the outline, one corner after another: %1 so far.</source>
+        <translation>Marquer le contour, un coin après l’autre : %1 pour l’instant.</translation>
+    </message>
+    <message>
+        <source>The stroke on the bolt: mark its far end.</source>
+        <translation>Le trait sur le boulon : marquer son extrémité éloignée.</translation>
+    </message>
+    <message>
+        <source>The stroke on the bolt: mark its end at the joint.</source>
+        <translation>Le trait sur le boulon : marquer son extrémité au joint.</translation>
+    </message>
+    <message>
+        <source>The stroke on the part: mark its end at the joint.</source>
+        <translation>Le trait sur la pièce : marquer son extrémité au joint.</translation>
+    </message>
+    <message>
+        <source>The stroke on the part: mark its far end.</source>
+        <translation>Le trait sur la pièce : marquer son extrémité éloignée.</translation>
+    </message>
+    <message>
+        <source>The length you know: mark its first end.</source>
+        <translation>La longueur connue : marquer une extrémité.</translation>
+    </message>
+    <message>
+        <source>The length you know: mark its other end.</source>
+        <translation>La longueur connue : marquer l’autre extrémité.</translation>
+    </message>
+    <message>
+        <source>Mark more of the outline, or keep it: %1 so far.</source>
+        <translation>Marquer encore du contour, ou le garder : %1 pour l’instant.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 in 95 of 100 cases</source>
+        <translation>%1 à %2 dans 95 cas sur 100</translation>
+    </message>
+    <message>
+        <source>Within the limit: %1</source>
+        <translation>Dans la limite : %1</translation>
+    </message>
+    <message>
+        <source>Below the limit: %1</source>
+        <translation>Sous la limite : %1</translation>
+    </message>
+    <message>
+        <source>Above the limit: %1</source>
+        <translation>Au-dessus de la limite : %1</translation>
+    </message>
+    <message>
+        <source>The photo leaves open which way the card lies: say which side is drawn bold.</source>
+        <translation>La photo ne dit pas dans quel sens est la carte : dire quel côté est dessiné en gras.</translation>
+    </message>
+</context>
+<context>
     <name>ambit::view::OwedModel</name>
     <message>
         <source>from the start</source>
@@ -4514,6 +4791,18 @@
         <source>%1 of %2 here</source>
         <translation>%1 sur %2 ici</translation>
     </message>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>%1 may come to its limit before the next flight ends</source>
+        <translation>%1 peut atteindre sa limite avant la fin du prochain vol</translation>
+    </message>
+    <message>
+        <source>%1 is beyond its limit</source>
+        <translation>%1 dépasse sa limite</translation>
+    </message>
 </context>
 <context>
     <name>ambit::view::SharingView</name>
@@ -4602,6 +4891,33 @@
     <message>
         <source>That touch came too soon after the last: nothing was taken.</source>
         <translation>Toucher trop tôt après le précédent&#x202f;: rien n’a été pris en compte.</translation>
+    </message>
+</context>
+<context>
+    <name>ambit::view::TrendView</name>
+    <message>
+        <source>Days</source>
+        <translation>Jours</translation>
+    </message>
+    <message>
+        <source>Days since the first value</source>
+        <translation>Jours depuis la première valeur</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>limite</translation>
+    </message>
+    <message>
+        <source>renewed</source>
+        <translation>renouvelé</translation>
+    </message>
+    <message>
+        <source>limit, 95 %</source>
+        <translation>limite, 95 %</translation>
     </message>
 </context>
 <context>

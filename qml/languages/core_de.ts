@@ -4801,5 +4801,75 @@
             <numerusform>Ereignis %1 dieses Rundgangs ist zu groß, um gesendet zu werden.</numerusform>
         </translation>
     </message>
+    <message id="“fit” can't stand beside where this point's value is going.">
+        <source></source>
+        <translation>„fit“ kann nicht neben dem stehen, wohin der Wert dieses Punkts geht.</translation>
+    </message>
+    <message id="Where a value is going is told of a settled point.">
+        <source></source>
+        <translation>Wohin ein Wert geht, wird von einem erledigten Punkt gesagt.</translation>
+    </message>
+    <message id="%1 comes to its limit before the next flight ends, as its values go." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 kommt nach dem Verlauf der Werte vor dem Ende des nächsten Flugs an seine Grenze.</numerusform>
+            <numerusform>%1 kommt nach dem Verlauf der Werte vor dem Ende des nächsten Flugs an seine Grenze.</numerusform>
+        </translation>
+    </message>
+    <message id="true is expected here, or nothing.">
+        <source></source>
+        <translation>Hier wird true erwartet, oder nichts.</translation>
+    </message>
+    <message id="The value isn't the one measured in the photo.">
+        <source></source>
+        <translation>Der Wert ist nicht der im Foto gemessene.</translation>
+    </message>
+    <message id="A list that isn't empty is expected here.">
+        <source></source>
+        <translation>Hier wird eine Liste erwartet, die nicht leer ist.</translation>
+    </message>
+    <message id="What was measured in a photo needs that photo.">
+        <source></source>
+        <translation>Was in einem Foto gemessen wurde, braucht dieses Foto.</translation>
+    </message>
+    <message id="Pixels from -100000 to 100000 with at most 2 decimals are expected here.">
+        <source></source>
+        <translation>Hier werden Pixel von -100000 bis 100000 mit höchstens 2 Nachkommastellen erwartet.</translation>
+    </message>
+    <message id="Zero or more is expected here.">
+        <source></source>
+        <translation>Hier wird null oder mehr erwartet.</translation>
+    </message>
+    <message id="At least %1 marks are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Hier werden mindestens %1 Marken erwartet.</numerusform>
+            <numerusform>Hier werden mindestens %1 Marken erwartet.</numerusform>
+        </translation>
+    </message>
+    <message id="Without a card only an angle can be measured.">
+        <source></source>
+        <translation>Ohne Karte lässt sich nur ein Winkel messen.</translation>
+    </message>
+    <message id="Lay a card beside it, and take the picture again.">
+        <source></source>
+        <translation>Eine Karte danebenlegen und das Bild noch einmal aufnehmen.</translation>
+    </message>
+    <message id="A line has two ends.">
+        <source></source>
+        <translation>Eine Linie hat zwei Enden.</translation>
+    </message>
+    <message id="The limit's own unit isn't named again.">
+        <source></source>
+        <translation>Die Einheit der Grenze selbst wird nicht noch einmal genannt.</translation>
+    </message>
+    <message id="Leave the unit out.">
+        <source></source>
+        <translation>Die Einheit weglassen.</translation>
+    </message>
+    <message id="The airframe doesn't say that this stands against the conclusion.">
+        <source></source>
+        <translation>Die Beschreibung sagt nicht, dass das gegen den Schluss steht.</translation>
+    </message>
 </context>
 </TS>

@@ -4801,5 +4801,75 @@
             <numerusform>L’événement %1 de cette visite est trop grand pour être envoyé.</numerusform>
         </translation>
     </message>
+    <message id="“fit” can't stand beside where this point's value is going.">
+        <source></source>
+        <translation>« fit » ne peut pas figurer à côté de l’évolution de la valeur de ce point.</translation>
+    </message>
+    <message id="Where a value is going is told of a settled point.">
+        <source></source>
+        <translation>L’évolution d’une valeur se dit d’un point réglé.</translation>
+    </message>
+    <message id="%1 comes to its limit before the next flight ends, as its values go." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 atteint sa limite avant la fin du prochain vol, d’après ses valeurs.</numerusform>
+            <numerusform>%1 atteint sa limite avant la fin du prochain vol, d’après ses valeurs.</numerusform>
+        </translation>
+    </message>
+    <message id="true is expected here, or nothing.">
+        <source></source>
+        <translation>true est attendu ici, ou rien.</translation>
+    </message>
+    <message id="The value isn't the one measured in the photo.">
+        <source></source>
+        <translation>La valeur n’est pas celle mesurée dans la photo.</translation>
+    </message>
+    <message id="A list that isn't empty is expected here.">
+        <source></source>
+        <translation>Une liste non vide est attendue ici.</translation>
+    </message>
+    <message id="What was measured in a photo needs that photo.">
+        <source></source>
+        <translation>Ce qui a été mesuré dans une photo demande cette photo.</translation>
+    </message>
+    <message id="Pixels from -100000 to 100000 with at most 2 decimals are expected here.">
+        <source></source>
+        <translation>Des pixels de -100000 à 100000 avec au plus 2 décimales sont attendus ici.</translation>
+    </message>
+    <message id="Zero or more is expected here.">
+        <source></source>
+        <translation>Zéro ou plus est attendu ici.</translation>
+    </message>
+    <message id="At least %1 marks are expected here." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Au moins %1 repères sont attendus ici.</numerusform>
+            <numerusform>Au moins %1 repères sont attendus ici.</numerusform>
+        </translation>
+    </message>
+    <message id="Without a card only an angle can be measured.">
+        <source></source>
+        <translation>Sans carte, seul un angle peut être mesuré.</translation>
+    </message>
+    <message id="Lay a card beside it, and take the picture again.">
+        <source></source>
+        <translation>Poser une carte à côté, et reprendre la photo.</translation>
+    </message>
+    <message id="A line has two ends.">
+        <source></source>
+        <translation>Une ligne a deux extrémités.</translation>
+    </message>
+    <message id="The limit's own unit isn't named again.">
+        <source></source>
+        <translation>L’unité même de la limite n’est pas nommée à nouveau.</translation>
+    </message>
+    <message id="Leave the unit out.">
+        <source></source>
+        <translation>Omettre l’unité.</translation>
+    </message>
+    <message id="The airframe doesn't say that this stands against the conclusion.">
+        <source></source>
+        <translation>La description ne dit pas que cela s’oppose à la conclusion.</translation>
+    </message>
 </context>
 </TS>
