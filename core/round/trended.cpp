@@ -22,7 +22,8 @@ std::optional<Decimal> countedIn(const Past& past, const std::string& counter) {
 }
 
 std::string chosen(const airframe::Airframe& airframe, const airframe::Limit& limit, const Past& newest) {
-    if (limit.trend) return limit.trend->over;
+    if (limit.trend && (limit.trend->over == days || countedIn(newest, limit.trend->over)))
+        return limit.trend->over;
     for (const airframe::Counter& counter : airframe.counters)
         if (counter.unit == "h" && countedIn(newest, counter.id)) return counter.id;
     return days;

@@ -26,10 +26,10 @@ struct Course {
     Trended told;     ///< its words are those of judge::toTexts
 };
 
-/// `over`: a counter's id or "days"; empty: as the airframe says, else the first counter in hours that the
-/// newest value has, else days. Values without that counter, that read more than the newest, or that run
-/// backwards, are left out: the file shows such readings as conflicts. `past`: oldest first; the last is the
-/// one in hand. Errors: no value is left, or as of judge::trendOf.
+/// `over`: a counter's id or "days"; empty: as the airframe says, else the first counter in hours, of those
+/// that the newest value has; else days. Values without that counter, that read more than the newest, or that
+/// run backwards, are left out: the file shows such readings as conflicts. `past`: oldest first; the last is
+/// the one in hand. Errors: no value is left, or as of judge::trendOf.
 [[nodiscard]] Result<Course> courseOf(const airframe::Airframe& airframe, const airframe::Point& point,
                                       const std::vector<Past>& past, std::string over = {});
 
