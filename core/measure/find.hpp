@@ -20,14 +20,15 @@ inline constexpr std::int64_t mostPixels = 50'000'000;
 
 struct Found {
     Corners corners; ///< where the sides meet, clockwise as seen; deviations from how straight the sides are
-    double edgeWidth = 0; ///< pixels in which a side goes from a tenth to nine tenths, the middle one of all
-    double confidence =
-        0; ///< 0 to 1: the share of the card's outline that was seen, less what speaks against it
+    double edgeWidth = 0;  ///< pixels in which the sharpest side goes from a tenth to nine tenths
+    double confidence = 0; ///< 0 to 1: the chance that all corners are within half a percent of the longest
+                           ///< side (or two pixels), as it was in the invented pictures of tests/measure
 };
 
-/// Looks at a reduced picture first, then refines at full size. A person confirms the corners all the same.
-/// Errors: a picture too small or too large (invalid); no card seen, or two answers about as good (refused,
-/// with what to do).
+/// Looks for straight edges in reduced pictures first, then at what may be the card in the full one. Of
+/// answers that can't both be the card (and none at all is one) it gives one if it is likely enough; a person
+/// confirms the corners all the same. Errors: a picture too small or too large (invalid); no card seen, or
+/// another answer nearly as good (refused, with what to do).
 [[nodiscard]] Result<Found> findCard(const Picture& picture);
 
 } // namespace ambit::measure

@@ -97,23 +97,32 @@ Region grown(const Reduced& p, const std::vector<float>& strength, std::vector<c
     return region;
 }
 
-/// Its axis by the moments of the gradients' strength; false if it is no thin, long edge.
-bool fitted(const Region& region, const Reduced& p, const std::vector<float>& strength, Line& line) {
-    if (static_cast<double>(region.pixels.size()) < leastLength) return false;
+/// Where pixels lie against their axis.
+struct Axis {
+    Line line;
+    double apart = 0; // mean distance, pixels
+};
+
+/// By the moments of the gradients' strength.
+Axis axisOf(const std::vector<std::size_t>& pixels, const Reduced& p, const std::vector<float>& strength) {
     double sum = 0;
     double mx = 0;
     double my = 0;
-    for (const std::size_t i : region.pixels) {
+    double gx = 0;
+    double gy = 0;
+    for (const std::size_t i : pixels) {
         sum += strength[i];
         mx += strength[i] * columnOf(i, p);
         my += strength[i] * rowOf(i, p);
+        gx += p.dx[i];
+        gy += p.dy[i];
     }
     mx /= sum;
     my /= sum;
     double xx = 0;
     double yy = 0;
     double xy = 0;
-    for (const std::size_t i : region.pixels) {
+    for (const std::size_t i : pixels) {
         const double x = columnOf(i, p) - mx;
         const double y = rowOf(i, p) - my;
         xx += strength[i] * x * x;
@@ -122,37 +131,83 @@ bool fitted(const Region& region, const Reduced& p, const std::vector<float>& st
     }
     const double angle = std::atan2(2 * xy, xx - yy) / 2;
     Pixel normal{-std::sin(angle), std::cos(angle)};
-    const double across = normal.x * region.cosines + normal.y * region.sines;
-    if (across < 0) normal = {-normal.x, -normal.y};
-    if (std::abs(across) < 0.8 * static_cast<double>(region.pixels.size())) return false;
+    if (normal.x * gx + normal.y * gy < 0) normal = {-normal.x, -normal.y};
     double from = 0;
     double to = 0;
-    double apart = 0;
-    for (const std::size_t i : region.pixels) {
+    Axis axis;
+    for (const std::size_t i : pixels) {
         const double x = columnOf(i, p) - mx;
         const double y = rowOf(i, p) - my;
         const double along = -normal.y * x + normal.x * y;
         from = std::min(from, along);
         to = std::max(to, along);
-        apart += strength[i] * std::abs(normal.x * x + normal.y * y) / sum;
+        axis.apart += strength[i] * std::abs(normal.x * x + normal.y * y) / sum;
     }
-    line = {{mx, my}, normal, {{from, to}}, to - from};
-    return line.length >= leastLength && apart < std::max(1.5, line.length / 20);
+    axis.line = {{mx, my}, normal, {{from, to}}, to - from};
+    return axis;
 }
 
-/// Takes `other` in if it carries this one on.
-bool joined(Line& line, const Line& other) {
-    if (line.normal.x * other.normal.x + line.normal.y * other.normal.y < 0.996) return false; // 5 degrees
+/// Cuts what is bent (a side that goes over into another, or round a corner) where it is furthest from the
+/// line through its ends, and keeps the straight pieces.
+void straightPieces(const std::vector<std::size_t>& pixels, const Reduced& p,
+                    const std::vector<float>& strength, std::vector<Line>& pieces) {
+    constexpr double most = 0.8; // pixels off
+    if (static_cast<double>(pixels.size()) < leastLength) return;
+    const Axis axis = axisOf(pixels, p, strength);
+    const Line& line = axis.line;
+    if (line.length < leastLength) return;
+    const auto bins = static_cast<std::size_t>(line.length / 2) + 1;
+    std::vector<double> off(bins);
+    std::vector<double> weight(bins);
+    const auto alongOf = [&](std::size_t i) {
+        return -line.normal.y * (columnOf(i, p) - line.at.x) + line.normal.x * (rowOf(i, p) - line.at.y);
+    };
+    const auto binOf = [&](std::size_t i) {
+        return std::min(bins - 1, static_cast<std::size_t>(std::max(0.0, alongOf(i) - line.seen[0][0]) / 2));
+    };
+    for (const std::size_t i : pixels) {
+        off[binOf(i)] += strength[i] * (line.normal.x * (columnOf(i, p) - line.at.x) +
+                                        line.normal.y * (rowOf(i, p) - line.at.y));
+        weight[binOf(i)] += strength[i];
+    }
+    double worst = 0;
+    for (std::size_t b = 0; b < bins; ++b) {
+        off[b] = weight[b] > 0 ? off[b] / weight[b] : 0;
+        worst = std::max(worst, std::abs(off[b]));
+    }
+    if (worst <= most) {
+        if (axis.apart < std::max(1.5, line.length / 20)) pieces.push_back(line);
+        return;
+    }
+    std::size_t cut = 0;
+    double furthest = 0;
+    for (std::size_t b = 1; b + 1 < bins; ++b) {
+        const double chord =
+            off[0] + (off[bins - 1] - off[0]) * static_cast<double>(b) / static_cast<double>(bins - 1);
+        if (std::abs(off[b] - chord) <= furthest) continue;
+        furthest = std::abs(off[b] - chord);
+        cut = b;
+    }
+    if (cut == 0) return;
+    std::array<std::vector<std::size_t>, 2> parts;
+    for (const std::size_t i : pixels)
+        parts[binOf(i) < cut ? 0 : 1].push_back(i);
+    for (const auto& part : parts)
+        if (part.size() < pixels.size()) straightPieces(part, p, strength, pieces);
+}
+
+/// Adds what was seen of `other` where it carries this one on.
+void carriedOn(Line& line, const Line& other) {
+    if (line.normal.x * other.normal.x + line.normal.y * other.normal.y < 0.996) return; // 5 degrees
     std::array<double, 2> ends{};
     for (std::size_t i = 0; i < 2; ++i) {
         const double x = other.at.x - other.normal.y * other.seen[0][i] - line.at.x;
         const double y = other.at.y + other.normal.x * other.seen[0][i] - line.at.y;
-        if (std::abs(line.normal.x * x + line.normal.y * y) > 2) return false;
+        if (std::abs(line.normal.x * x + line.normal.y * y) > 2) return;
         ends[i] = -line.normal.y * x + line.normal.x * y;
     }
     line.seen.push_back({std::min(ends[0], ends[1]), std::max(ends[0], ends[1])});
     line.length += other.length;
-    return true;
 }
 
 } // namespace
@@ -187,23 +242,17 @@ std::vector<Line> linesOf(const Reduced& p, std::size_t most) {
     std::vector<Line> segments;
     for (auto bin = byStrength.rbegin(); bin != byStrength.rend(); ++bin)
         for (const std::size_t seed : *bin) {
-            Line line;
-            if (used[seed] == 0 && fitted(grown(p, strength, used, seed), p, strength, line))
-                segments.push_back(std::move(line));
+            if (used[seed] == 0) straightPieces(grown(p, strength, used, seed).pixels, p, strength, segments);
         }
     std::sort(segments.begin(), segments.end(),
               [](const Line& a, const Line& b) { return a.length > b.length; });
-    std::vector<char> taken(segments.size());
-    std::vector<Line> lines;
-    for (std::size_t i = 0; i < std::min<std::size_t>(segments.size(), 400); ++i) {
-        if (taken[i] != 0) continue;
-        Line line = segments[i];
-        for (std::size_t j = i + 1; j < segments.size(); ++j)
-            if (taken[j] == 0 && joined(line, segments[j])) taken[j] = 1;
-        lines.push_back(std::move(line));
-    }
-    std::sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.length > b.length; });
-    if (lines.size() > most) lines.resize(most);
+    // Each stays a line of its own: what carries a short side on by chance may be far longer than it, and
+    // turn it by more than a card's corner may be off.
+    if (segments.size() > most) segments.resize(most);
+    std::vector<Line> lines = segments;
+    for (std::size_t i = 0; i < segments.size(); ++i)
+        for (std::size_t j = 0; j < segments.size(); ++j)
+            if (i != j) carriedOn(lines[i], segments[j]);
     return lines;
 }
 

@@ -17,6 +17,7 @@ struct Reduced {
 
     /// The middle of a reduced pixel, in the full picture and back.
     [[nodiscard]] double up(double at) const { return at * factor + (factor - 1) / 2.0; }
+    [[nodiscard]] double down(double at) const { return (at - (factor - 1) / 2.0) / factor; }
 };
 
 /// At most `longest` pixels on the longer side.
@@ -31,8 +32,8 @@ struct Line {
 };
 
 /// Edges grown from pixels whose gradients agree to 22.5 degrees (R. Grompone von Gioi et al., "LSD: a line
-/// segment detector", Image Processing On Line 2, 2012: the growing only), joined where they carry on;
-/// longest first, no more than `most`.
+/// segment detector", Image Processing On Line 2, 2012: the growing only), cut where they bend; longest
+/// first, no more than `most`. Each also counts as `seen` what carries it on.
 [[nodiscard]] std::vector<Line> linesOf(const Reduced& picture, std::size_t most);
 
 } // namespace ambit::measure

@@ -1,22 +1,33 @@
 // A card's outline looked at in the full picture.
 #pragma once
 
-#include "measure/find.hpp"
+#include "measure/corners.hpp"
+#include "measure/edges.hpp"
+
+#include <optional>
 
 namespace ambit::measure {
 
+/// Four edges that meet, and what tells whether they are a card's.
 struct Sides {
     Corners corners;
-    double seen = 0;      ///< the share of the sides' samples that lie on the fitted lines, of the worst side
-    double seenAll = 0;   ///< of all four
-    double round = 0;     ///< -1 to 1: corners that are rounded as a card's, less those that aren't
-    double edgeWidth = 0; ///< pixels
-    double strength = 0;  ///< grey levels a pixel, mean of all samples
-    double score = 0;     ///< all that together, 0 to 1
+    Quad quad; ///< the corners' places
+    std::array<Edge, 4> edges;
+    double seen = 0;    ///< share of the worst side on which its edge is seen
+    double seenAll = 0; ///< of all four
+    double sharp = 0;   ///< pixels from a tenth to nine tenths, of the sharpest side
+    int shadowed = 0;   ///< sides whose edge was told from a shadow's rim
+    double misfit = 0;  ///< chi², of the pose
+    Roundness round;
 };
 
-/// Fits a line to the edges found within `reach` pixels of each side's middle 80 %, and lets them meet.
-/// `quad` goes round. False if a side can't be seen, or they don't meet as a card's.
-[[nodiscard]] bool refined(const Picture& picture, const Quad& quad, double reach, Sides& sides);
+/// The combinations of edges within `reach` pixels of the quad's sides that look most like a card, the best
+/// first; empty if a side can't be seen, or they don't meet as a card's. `quad` goes round, `pixel` is the
+/// width of what is worth looking at.
+[[nodiscard]] std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double reach,
+                                           double pixel);
+
+/// Tells the card's edges from its shadow's rim, where the sides are not equally sharp.
+void withoutShadow(const Picture& picture, Sides& sides);
 
 } // namespace ambit::measure

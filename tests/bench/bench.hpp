@@ -51,7 +51,7 @@ inline QString demoFolder() {
 /// A walk that is followed: how soon, by how many, and what the walk has to do with it.
 [[nodiscard]] bool link(const QString& workFolder);
 /// Finding an ID-1 card in so many invented photos.
-[[nodiscard]] bool card(std::size_t photos);
+[[nodiscard]] bool card(std::size_t photos, std::size_t from);
 /// Taking in photos: figures, no limits.
 void photo();
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);

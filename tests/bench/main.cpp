@@ -2,7 +2,7 @@
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
 // `--trend`: a line through 10,000 values, and their chart;
 // `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
-// that is followed; `--card [COUNT]`: an ID-1 card found in invented photos;
+// that is followed; `--card [COUNT [FROM]]`: an ID-1 card found in invented photos;
 // `--photo`: photos taken in.
 #include "bench.hpp"
 
@@ -25,7 +25,8 @@ int main(int argc, char** argv) {
                   "ambit-bench --trend            a line through 10,000 values, and their chart\n"
                   "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
                   "ambit-bench --link             a walk that is followed, by one and by fifty\n"
-                  "ambit-bench --card [COUNT]     an ID-1 card found in so many invented photos\n"
+                  "ambit-bench --card [COUNT [FROM]]  an ID-1 card found in so many invented photos, from "
+                  "that seed on\n"
                   "ambit-bench --photo            photos taken in");
         return 0;
     }
@@ -34,7 +35,10 @@ int main(int argc, char** argv) {
         return published(argc > 2 ? std::atof(argv[2]) : 10) ? 0 : 1;
 
     if (argc > 1 && std::strcmp(argv[1], "--card") == 0)
-        return card(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1000) ? 0 : 1;
+        return card(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1000,
+                    argc > 3 ? std::strtoul(argv[3], nullptr, 10) : 0)
+                   ? 0
+                   : 1;
 
     const QGuiApplication application(argc, argv);
     if (argc > 1 && std::strcmp(argv[1], "--photo") == 0) {

@@ -218,7 +218,7 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
                        1};
     const Homography map = Homography::of(made.card, card::length, card::width);
     const double ownShadow = uniform(random, 0, 0.35);
-    made.contrast = std::min(made.contrast, std::abs(cardGrey - base * (1 - ownShadow)));
+    made.leastContrast = std::min(made.contrast, std::abs(cardGrey - base * (1 - ownShadow)));
 
     std::vector<float> grey(static_cast<std::size_t>(made.width) * static_cast<std::size_t>(made.height));
     const auto at = [&](int x, int y) -> float& {

@@ -23,9 +23,10 @@ struct Photo {
     int width = 0;
     int height = 0;
     std::vector<std::uint8_t> pixels;
-    Quad card;           ///< clockwise, long side first
-    double contrast = 0; ///< of the card's ground against the part's, in the card's shadow or out of it,
-                         ///< whichever is less: grey levels. A side over a panel may have less, or more
+    Quad card;                ///< clockwise, long side first
+    double contrast = 0;      ///< of the card's ground against the part's, grey levels
+    double leastContrast = 0; ///< the same, or against the part in the card's own shadow if that is less. A
+                              ///< side over a panel may have less than either, or more
     bool finger = false;
     bool printed = false;
     bool shadow = false;

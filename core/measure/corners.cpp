@@ -1,0 +1,119 @@
+#include "measure/corners.hpp"
+#include "measure/card.hpp"
+#include "measure/edges.hpp"
+#include "measure/guess.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ambit::measure {
+namespace {
+
+constexpr double stretch = 5.5; // mm of a side that belong to a corner
+constexpr int radii = 17;
+constexpr double radiusStep = mostRadius / (radii - 1);
+constexpr int places = 10; // looked at on either half of a corner
+
+double radiusOf(int i) {
+    return i * radiusStep;
+}
+
+/// A place of the outline from the side's end (0) to the middle of the corner (1), with the corner at (0, 0)
+/// and the sides along x and y; and its normal, outwards.
+struct Place {
+    Spot at;
+    Spot out;
+};
+
+Place placeOf(double share, double radius) {
+    constexpr double eighth = 0.7853981633974483;
+    const double begins = std::max(stretch, radius);
+    const double whole = begins - radius + radius * eighth;
+    const double gone = share * whole;
+    if (gone <= begins - radius) return {{begins - gone, 0}, {0, -1}};
+    const double angle = radius > 0 ? (gone - (begins - radius)) / radius : 0;
+    const double s = std::sin(angle);
+    const double c = std::cos(angle);
+    return {{radius - radius * s, radius - radius * c}, {-s, -c}};
+}
+
+} // namespace
+
+Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array<double, 4>& steps,
+                      double edge) {
+    const double first = sideOf(quad, 0) + sideOf(quad, 2);
+    const double last = sideOf(quad, 1) + sideOf(quad, 3);
+    const double x = first > last ? card::length : card::width;
+    const double y = first > last ? card::width : card::length;
+    const Homography map = Homography::of(quad, x, y);
+    const double away = std::max(0.6 * edge, 1.0) / millimetre(quad); // mm
+    const std::array<Spot, 4> ends{{{0, 0}, {x, 0}, {x, y}, {0, y}}};
+    Roundness all;
+    std::array<double, radii> sum{};
+    std::vector<double> found;
+    for (std::size_t k = 0; k < 4; ++k) {
+        const Spot corner = ends[k];
+        const Spot inwards{corner.x > 0 ? -1.0 : 1.0, corner.y > 0 ? -1.0 : 1.0};
+        std::array<double, radii> agrees{};
+        int best = 0;
+        // Even sides lie along x. Of this corner one comes, the other goes.
+        const std::size_t alongX = k % 2 == 0 ? k : (k + 3) % 4;
+        const std::size_t alongY = k % 2 == 0 ? (k + 3) % 4 : k;
+        const double clear = (std::abs(steps[alongX]) + std::abs(steps[alongY])) / 2;
+        if (clear < 1) continue;
+        for (int r = 0; r < radii; ++r) {
+            double total = 0;
+            for (int half = 0; half < 2; ++half) {
+                double rise = 0;
+                for (int i = 0; i < places; ++i) {
+                    const Place place = placeOf((i + 0.5) / places, radiusOf(r));
+                    const auto grey = [&](double d) {
+                        Spot s{place.at.x + d * place.out.x, place.at.y + d * place.out.y};
+                        if (half == 1) std::swap(s.x, s.y);
+                        return greyAt(
+                            picture, map.toPicture({corner.x + inwards.x * s.x, corner.y + inwards.y * s.y}));
+                    };
+                    rise += (grey(away) - grey(-away)) / places;
+                }
+                total += std::abs(rise);
+            }
+            agrees[static_cast<std::size_t>(r)] = total / 2 / clear;
+            if (agrees[static_cast<std::size_t>(r)] > agrees[static_cast<std::size_t>(best)]) best = r;
+        }
+        const double most = agrees[static_cast<std::size_t>(best)];
+        const auto below = static_cast<std::size_t>(card::cornerRadius / radiusStep);
+        const double beyond = card::cornerRadius / radiusStep - static_cast<double>(below);
+        const double asCard = agrees[below] + (agrees[below + 1] - agrees[below]) * beyond;
+        all.outline += std::min(1.0, asCard) / 4;
+        if (most < 0.35) continue;
+        ++all.corners;
+        all.seen += most;
+        all.fits += asCard / most;
+        all.worst = std::min(all.worst, asCard / most);
+        double radius = radiusOf(best);
+        if (best > 0 && best + 1 < radii) {
+            const auto b = static_cast<std::size_t>(best);
+            const double bend = agrees[b - 1] + agrees[b + 1] - 2 * agrees[b];
+            if (bend < 0) radius += (agrees[b - 1] - agrees[b + 1]) / (2 * bend) * radiusStep;
+        }
+        found.push_back(radius);
+        if (radius > card::cornerRadius / 2 && radius < 2 * card::cornerRadius) ++all.round;
+        for (std::size_t r = 0; r < radii; ++r)
+            sum[r] += std::min(1.5, agrees[r]);
+    }
+    if (all.corners == 0) return all;
+    all.seen /= all.corners;
+    all.fits /= all.corners;
+    std::sort(found.begin(), found.end());
+    all.median = (found[found.size() / 2] + found[(found.size() - 1) / 2]) / 2;
+    const auto best = static_cast<std::size_t>(std::max_element(sum.begin(), sum.end()) - sum.begin());
+    double part = 0;
+    if (best > 0 && best + 1 < radii) {
+        const double bend = sum[best - 1] + sum[best + 1] - 2 * sum[best];
+        if (bend < 0) part = (sum[best - 1] - sum[best + 1]) / (2 * bend);
+    }
+    all.radius = (static_cast<double>(best) + part) * radiusStep;
+    return all;
+}
+
+} // namespace ambit::measure

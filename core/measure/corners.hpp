@@ -1,0 +1,28 @@
+// A card's corners are round, and how round is known.
+#pragma once
+
+#include "measure/find.hpp"
+#include "measure/homography.hpp"
+
+namespace ambit::measure {
+
+struct Roundness {
+    double radius = 0; ///< mm, that the corners seen agree with best, 0 to `mostRadius`
+    double median = 0; ///< mm, of what each of these agrees with best
+    double fits =
+        0; ///< what of its step a corner shows along a card's radius, over that along its own best: mean
+    double worst = 1; ///< the same of the worst
+    double seen = 0;  ///< the step along the corners' best radius over that along the sides, mean: 1 as clear
+    double outline = 0; ///< the same along a card's radius, 1 at most, corners not seen being 0
+    int corners = 0;    ///< that are seen
+    int round = 0;      ///< of these, rounder than half a card's radius, and less than twice
+};
+
+inline constexpr double mostRadius = 8; // mm
+
+/// How rounded the outline of a supposed card is. `steps` are its sides' grey levels, outside less inside,
+/// `edge` the pixels within which they rise.
+[[nodiscard]] Roundness roundnessOf(const Picture& picture, const Quad& quad,
+                                    const std::array<double, 4>& steps, double edge);
+
+} // namespace ambit::measure

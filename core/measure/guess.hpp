@@ -1,0 +1,30 @@
+// Where in a reduced picture a card may lie: four straight edges that meet as a card's sides would.
+#pragma once
+
+#include "measure/lines.hpp"
+#include "measure/pose.hpp"
+
+namespace ambit::measure {
+
+struct Guess {
+    Quad quad;       ///< clockwise, in the reduced picture
+    double seen = 0; ///< 0 to 1.5: the mean share of a side on which an edge runs, and half that of the worst
+};
+
+/// The best first, at most `most`, no two alike. Edges are looked for in `finer`, too, the same picture less
+/// reduced: there those that lie close beside each other are apart.
+[[nodiscard]] std::vector<Guess> guessesOf(const Reduced& picture, const Reduced& finer, std::size_t most);
+
+/// Of `poseOf`, of the way of lying that fits better.
+[[nodiscard]] double misfitOf(const Quad& quad, const Frame& frame, double deviation);
+
+/// The length of the side from the i-th corner to the next.
+[[nodiscard]] double sideOf(const Quad& quad, std::size_t i);
+
+/// Pixels, if it is a card: its outline's length over a card's.
+[[nodiscard]] double millimetre(const Quad& quad);
+
+/// The greatest distance of a corner to the other's, whichever corner either begins with.
+[[nodiscard]] double apart(const Quad& a, const Quad& b);
+
+} // namespace ambit::measure
