@@ -1,11 +1,9 @@
 // What was measured stands in a record's pages, its marks over the photo and its trend drawn; older records'
 // pages have nothing of it.
-#include "base/hash.hpp"
+#include "measured_round.hpp"
 #include "paper/fonts.hpp"
 #include "paper/measured_marks.hpp"
 #include "paper/pages.hpp"
-#include "round/trended.hpp"
-#include "rounds.hpp"
 
 #include <QtTest>
 #include <nlohmann/json.hpp>
@@ -21,124 +19,6 @@ using namespace ambit;
 using round::Settled;
 
 namespace {
-
-constexpr int photoWidth = 1600;
-constexpr int photoHeight = 1200;
-
-/// A card and two scratches on a grey plate, seen from straight above, 10 pixels a millimetre.
-std::string plate() {
-    QImage picture(photoWidth, photoHeight, QImage::Format_RGB32);
-    picture.fill(QColor(0x70, 0x74, 0x78));
-    QPainter painter(&picture);
-    painter.fillRect(QRectF(100.5, 100.5, 856, 539.8), QColor(0xf0, 0xf0, 0xe8));
-    painter.setPen(QPen(Qt::black, 6));
-    painter.drawLine(300, 760, 300, 840);
-    painter.drawLine(350, 760, 350, 840);
-    painter.end();
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    picture.save(&buffer, "jpeg", 90);
-    return bytes.toStdString();
-}
-
-round::Photo kept(test::TestRound& round, const std::string& bytes) {
-    const std::string hash = sha256Hex(bytes);
-    round.photos[hash] = bytes;
-    return {hash, "image/jpeg", static_cast<std::int64_t>(bytes.size())};
-}
-
-round::Measurement fiveMillimetres(const round::Photo& photo) {
-    round::Measurement its;
-    its.what = round::Measurement::What::distance;
-    its.photo = photo.sha256;
-    its.width = photoWidth;
-    its.height = photoHeight;
-    its.card = round::CardSeen{{{"100", "100"}, {"956", "100"}, {"956", "639.80"}, {"100", "639.80"}},
-                               "0.50",
-                               false,
-                               {},
-                               measure::Lies::longSideFirst};
-    its.marks = {{"300", "800"}, {"350", "800"}};
-    its.deviation = "1.00";
-    const auto estimate = round::computed(its);
-    if (!estimate) qFatal("%s", toText(estimate.error()).c_str());
-    round::write(its, *estimate);
-    return its;
-}
-
-/// Shoes that wear from flight to flight, renewed once.
-round::Trended worn(const airframe::Airframe& airframe, const airframe::Point& point,
-                    const std::string& last) {
-    std::vector<round::Past> past;
-    for (int i = 0; i < 12; ++i) {
-        const double worn = i < 5 ? 5.2 - 0.21 * i : 6.9 - 0.17 * (i - 5) + (i % 3 - 1) * 0.06;
-        past.push_back({{1781000000000 + 86400000LL * i},
-                        {{"airframe-hours", round::fixed(1200 + 7.05 * i, 1)}},
-                        i == 11 ? last : round::fixed(worn, 2),
-                        i == 11 ? "in" : "mm",
-                        i == 11      ? "0.003"
-                        : i % 2 == 1 ? "0.09"
-                                     : "",
-                        i == 5,
-                        "Robin Example"});
-    }
-    const auto course = round::courseOf(airframe, point, past);
-    if (!course) qFatal("%s", toText(course.error()).c_str());
-    return course->told;
-}
-
-/// The demo helicopter's round with one shoe measured in a photo and then in inches, the other's trend told,
-/// and a photo of what is sound.
-test::TestRound measuredRound() {
-    airframe::Airframe helicopter = test::demoHelicopter();
-    for (airframe::Point& point : helicopter.points)
-        if (point.base == "skid-shoe")
-            point.limit->trend = airframe::Trend{"airframe-hours", *Decimal::parse("3"), false};
-    test::TestRound round = test::walked(helicopter);
-    const round::Photo photo = kept(round, plate());
-    std::vector<round::Event> events;
-    const auto add = [&](Instant at, round::What what) {
-        events.push_back({static_cast<std::int64_t>(events.size()) + 1, at, std::move(what)});
-    };
-    bool photographed = false, found = false, shoe = false;
-    for (round::Event& event : round.events) {
-        auto* settled = std::get_if<Settled>(&event.what);
-        const airframe::Point* point = settled == nullptr ? nullptr : helicopter.point(settled->point);
-        if (point != nullptr && settled->outcome == round::Outcome::sound && !point->limit && !photographed) {
-            settled->photos = {kept(round, test::image(640, 480, 91))};
-            photographed = true;
-        }
-        if (point != nullptr && settled->outcome == round::Outcome::finding && !found) {
-            settled->photos.push_back(photo);
-            settled->measurements = {fiveMillimetres(photo)};
-            found = true;
-        }
-        if (point == nullptr || point->base != "skid-shoe") {
-            add(event.at, event.what);
-            continue;
-        }
-        if (!shoe) {
-            shoe = true;
-            settled->photos = {kept(round, plate() + "2")};
-            settled->measurements = {fiveMillimetres(settled->photos.front())};
-            settled->value = settled->measurements.front().value;
-            settled->byPhoto = true;
-            settled->renewed = true;
-            add(event.at, event.what);
-            continue;
-        }
-        settled->value = "0.225";
-        settled->unit = "in";
-        add(event.at, event.what);
-        add(event.at, worn(helicopter, *point, *settled->value));
-    }
-    round.events = events;
-    round.airframe = helicopter;
-    const auto content = record::roundContent(helicopter, events, {});
-    if (!content) qFatal("%s", toText(content.error()).c_str());
-    round.content = *content;
-    return round;
-}
 
 record::Certificate signer() {
     record::Certificate certificate;
@@ -177,7 +57,7 @@ class TestPaperMeasured : public QObject {
 private slots:
     void initTestCase() {
         QVERIFY(paper::loadFonts());
-        round = measuredRound();
+        round = test::measuredRound();
         QCOMPARE(round.content["version"], Json(5));
         pdf = drawn(round);
         text = textOf(pdf);
@@ -186,7 +66,7 @@ private slots:
     void whatWasMeasuredIsTold() {
         if (text.isEmpty()) QSKIP("no pdftotext");
         QCOMPARE(text.count("What was measured"), 1);
-        const auto its = fiveMillimetres({});
+        const auto its = test::fiveMillimetres({});
         const double reach = 1.96 * std::stod(its.uncertainty);
         const QString interval =
             QString::fromStdString(its.value + " mm, 95 %: " + round::fixed(std::stod(its.value) - reach, 2) +
@@ -231,7 +111,7 @@ private slots:
     void marksStandWhereTheyWereMade() {
         Settled settled;
         settled.photos = {{std::string(64, 'a'), "image/jpeg", 1}, {std::string(64, 'b'), "image/jpeg", 1}};
-        settled.measurements = {fiveMillimetres(settled.photos[1])};
+        settled.measurements = {test::fiveMillimetres(settled.photos[1])};
         const auto over = paper::measuredOver(settled);
         QCOMPARE(over.size(), std::size_t{2});
         QVERIFY(!over[0]);
@@ -292,17 +172,10 @@ int main(int argc, char** argv) {
     QGuiApplication application(argc, argv);
     if (argc == 3 && std::string(argv[1]) == "--draw") { // to be looked at
         if (!paper::loadFonts()) return 1;
-        const test::TestRound round = measuredRound();
-        const auto drawn = paper::drawRecord(round.content, &round.airframe, round.photos, signer());
-        if (!drawn) return 1;
-        const auto key = record::unlock(record::newKeyFile("Robin Example", "for this test", {0}).value(),
-                                        "for this test");
-        const auto json = record::signRecord(round.content, *key);
-        const auto pdf = record::signPdf(drawn->pages, *json, drawn->jpeg, *key);
-        if (!pdf) return 1;
+        const std::string pdf = test::signedFiles(test::measuredRound()).pdf;
         QFile file(QString::fromLocal8Bit(argv[2]));
         if (!file.open(QIODevice::WriteOnly)) return 1;
-        return file.write(pdf->data(), static_cast<qsizetype>(pdf->size())) > 0 ? 0 : 1;
+        return file.write(pdf.data(), static_cast<qsizetype>(pdf.size())) > 0 ? 0 : 1;
     }
     TestPaperMeasured tests;
     return QTest::qExec(&tests, argc, argv);
