@@ -161,6 +161,11 @@ struct TrendOptions {
     std::string ahead;  ///< until the next flight ends, in x; empty: not asked
     bool json = false;
 };
+struct MeasureOptions {
+    std::string record;              ///< JSON or PDF
+    std::vector<std::string> photos; ///< files, matched by their hashes
+    bool json = false;
+};
 struct FleetOptions {
     std::string archive;
     std::vector<std::string> airframes;
@@ -184,6 +189,7 @@ struct FleetOptions {
 [[nodiscard]] int pace(const PaceOptions& options);
 [[nodiscard]] int sky(const SkyOptions& options);
 [[nodiscard]] int trend(const TrendOptions& options);
+[[nodiscard]] int measure(const MeasureOptions& options);
 [[nodiscard]] int sign(const SignOptions& options);
 [[nodiscard]] int verify(const VerifyOptions& options);
 [[nodiscard]] int archiveImport(const ArchiveOptions& options);

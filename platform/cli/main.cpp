@@ -226,6 +226,21 @@ CLI::App* addTrend(CLI::App& app, TrendOptions& options) {
     return command;
 }
 
+CLI::App* addMeasure(CLI::App& app, MeasureOptions& options) {
+    auto* command = app.add_subcommand(
+        "measure", "What a record says was measured: looked at and computed again from its photos");
+    command->add_option("record", options.record, "the record's JSON or PDF, which has the photos in it")
+        ->required();
+    command->add_option("--photo", options.photos, "photos as they were taken, matched by their SHA-256");
+    command->add_flag("--json", options.json, "for programs: {\"ok\", \"values\", \"measurements\", …}");
+    command->footer(
+        "A figure that differs by one in its last digit is the same: machines round differently. "
+        "What the\nfinder says of a card is told, and refuses nothing: a person confirmed its "
+        "corners. A photo that isn't\nat hand is said to be missing; figures are computed from the "
+        "marks in the record all the same.");
+    return command;
+}
+
 CLI::App* addFleet(CLI::App& app, FleetOptions& options) {
     auto* command = app.add_subcommand(
         "fleet", "Fill a new archive with an invented fleet, for demonstrations and measurements");
@@ -267,6 +282,7 @@ int main(int argc, char** argv) {
     PaceOptions paceOptions;
     SkyOptions skyOptions;
     TrendOptions trendOptions;
+    MeasureOptions measureOptions;
     addCheck(app, checkOptions)->callback([&] { chosen = [&] { return check(checkOptions); }; });
     addPlan(app, planOptions)->callback([&] { chosen = [&] { return plan(planOptions); }; });
     addSolve(app, solveOptions)->callback([&] { chosen = [&] { return solve(solveOptions); }; });
@@ -278,6 +294,7 @@ int main(int argc, char** argv) {
     addPace(app, paceOptions)->callback([&] { chosen = [&] { return pace(paceOptions); }; });
     addBeside(app, besideOptions)->callback([&] { chosen = [&] { return beside(besideOptions); }; });
     addTrend(app, trendOptions)->callback([&] { chosen = [&] { return trend(trendOptions); }; });
+    addMeasure(app, measureOptions)->callback([&] { chosen = [&] { return measure(measureOptions); }; });
     addSky(app, skyOptions)->callback([&] { chosen = [&] { return sky(skyOptions); }; });
     addArchiveCommands(app, chosen);
     addEntryCommands(app, chosen);

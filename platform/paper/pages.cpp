@@ -90,6 +90,7 @@ Result<Drawn> drawRound(const Json& content, const airframe::Airframe& airframe,
                           pictures, statementOf(content), allShown(content)};
     addTitle(context);
     addFindings(context);
+    addMeasured(context);
     addFigure(context);
     addPoints(context);
     addTimeline(context);

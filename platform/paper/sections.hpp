@@ -20,6 +20,8 @@ struct Context {
 
 void addTitle(const Context& context);
 void addFindings(const Context& context);
+void addMeasured(
+    const Context& context); ///< only where something was measured or photographed so (version 5)
 void addFigure(const Context& context);
 void addPoints(const Context& context);
 void addTimeline(const Context& context);

@@ -126,8 +126,8 @@ QString standName(const RecordView& view, const std::string& id) {
 
 QString valueWords(const airframe::Point& point, const round::Settled& settled) {
     if (!settled.value) return {};
-    const QString unit = point.limit ? shown(point.limit->unit) : QString();
-    return shown(*settled.value) + u' ' + unit;
+    const std::string own = point.limit ? point.limit->unit : std::string();
+    return shown(*settled.value) + u' ' + shown(settled.unit.empty() ? own : settled.unit);
 }
 
 QString ranges(const std::vector<int>& numbers) {

@@ -73,6 +73,25 @@ Open readOpen(Fields& fields) {
     return open;
 }
 
+/// Whether units, measurements and photos belong together, the round says.
+void readMeasured(Fields& fields, Settle& settle) {
+    round::Settled& what = settle.what;
+    if (fields.has("value")) what.value = fields.decimal("value");
+    what.unit = fields.textIfThere("unit");
+    if (fields.has("renewed")) {
+        what.renewed = fields.any("renewed").flag();
+        if (!what.renewed) fields.fail("true is expected here, or nothing.", "renewed");
+    }
+    if (fields.has("valueFrom")) {
+        (void)fields.word("valueFrom", {"photo"});
+        what.byPhoto = true;
+    }
+    if (fields.has("measurements"))
+        for (Fields one : fields.list("measurements", round::mostMeasurements))
+            what.measurements.push_back(round::measurementFrom(std::move(one)));
+    settle.photos = photoPaths(fields, "photos");
+}
+
 Settle readSettle(Fields& fields, round::Outcome outcome) {
     Settle settle;
     settle.what.outcome = outcome;
@@ -81,13 +100,11 @@ Settle readSettle(Fields& fields, round::Outcome outcome) {
         (void)fields.word("by", {"key"});
         settle.what.by = round::By::key;
     }
-    if (outcome != round::Outcome::notInspected && fields.has("value"))
-        settle.what.value = fields.decimal("value");
+    if (outcome != round::Outcome::notInspected) readMeasured(fields, settle);
     if (outcome == round::Outcome::finding) {
         settle.what.words = fields.text("words");
         settle.what.severity = fields.word("class", {"assess", "grounds"}) == 1 ? airframe::Severity::grounds
                                                                                 : airframe::Severity::assess;
-        settle.photos = photoPaths(fields, "photos");
     }
     if (outcome == round::Outcome::notInspected) {
         settle.what.why = fields.text("why");

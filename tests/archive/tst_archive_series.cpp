@@ -23,6 +23,7 @@ template<class Value> Value sure(Result<Value> result) {
 
 std::vector<std::string> valuesOf(const std::vector<round::Past>& series) {
     std::vector<std::string> values;
+    values.reserve(series.size());
     for (const round::Past& one : series)
         values.push_back(one.value);
     return values;
@@ -91,6 +92,7 @@ private slots:
     /// The newest; a point seldom measured still gets as many.
     void noMoreThanWanted() {
         std::vector<MeasuredRound> rounds;
+        rounds.reserve(9);
         for (int day = 0; day < 9; ++day)
             rounds.push_back({.day = day,
                               .oil = "4." + std::to_string(day),

@@ -88,6 +88,12 @@ private slots:
         row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["../secret.jpg"]})");
         row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":["/etc/passwd"]})");
         row(R"({"do":"finding","point":"oil","words":"Low.","class":"grounds","photos":"a.jpg"})");
+        row(R"({"do":"sound","point":"oil","value":"4.5","renewed":false})");
+        row(R"({"do":"sound","point":"oil","value":"4.5","unit":""})");
+        row(R"({"do":"sound","point":"oil","value":"4.5","valueFrom":"guess"})");
+        row(R"({"do":"sound","point":"oil","value":"4.5","measurements":[{"what":"distance"}]})");
+        row(R"({"do":"sound","point":"oil","photos":["../secret.jpg"]})");
+        row(R"({"do":"not-inspected","point":"oil","why":"Dark.","unit":"L"})");
         row(R"({"do":"not-inspected","point":"oil"})");
         row(R"({"do":"conclude","result":"airworthy"})");
         row(R"({"do":"blocked","stand":"left"})");
@@ -356,6 +362,52 @@ private slots:
         QCOMPARE(play("oil.jpg"), std::string("kept"));
         QVERIFY(play("oil.txt").find("oil.txt") != std::string::npos);
         QVERIFY(play("none.jpg").find("none.jpg") != std::string::npos);
+    }
+
+    void whatWasMeasuredIsTakenAsItStands() {
+        QTemporaryDir folder;
+        const std::string bytes = "\xFF\xD8\xFF bolt";
+        QFile picture(folder.filePath("bolt.jpg"));
+        QVERIFY(picture.open(QFile::WriteOnly) && picture.write(bytes.c_str()) > 0);
+        picture.close();
+        round::Measurement slip;
+        slip.what = round::Measurement::What::slip;
+        slip.photo = sha256Hex(bytes);
+        slip.width = slip.height = 1000;
+        slip.tilt = "20";
+        slip.marks = {{"0", "0"}, {"100", "0"}, {"110", "0"}, {"200", "5.25"}};
+        slip.deviation = "1";
+        round::write(slip, round::computed(slip).value());
+        const auto play = [&](const std::string& hash) -> Result<std::vector<round::Event>> {
+            slip.photo = hash;
+            const Json oil{{"do", "sound"},
+                           {"point", "oil"},
+                           {"value", "4.5"},
+                           {"unit", "L"},
+                           {"renewed", true},
+                           {"photos", {"bolt.jpg"}},
+                           {"measurements", {round::toJson(slip)}}};
+            const auto script = readScript(open + "{\"do\":\"follow\",\"until\":\"oil\"}\n" + oil.dump(),
+                                           folder.path().toStdString());
+            if (!script) return tl::unexpected(script.error());
+            const House house;
+            auto archive = house.open();
+            auto round = walkScript(archive, house.machine, test::machineText(), *script, {});
+            if (!round) return tl::unexpected(round.error());
+            if (!archive.photo(sha256Hex(bytes))) qFatal("the photo is lost");
+            return archive.events(archive.rounds().value().front().id).value();
+        };
+        const auto events = play(sha256Hex(bytes));
+        QVERIFY2(events, events ? "" : toText(events.error()).c_str());
+        const auto& settled = std::get<round::Settled>(events->back().what);
+        QCOMPARE(settled.unit, std::string("L"));
+        QVERIFY(settled.renewed && !settled.byPhoto);
+        QCOMPARE(settled.photos.size(), std::size_t{1});
+        QVERIFY(settled.measurements == std::vector{slip});
+        // Of another photo than the settling's own: the round's rules refuse it.
+        const auto other = play(std::string(64, 'd'));
+        QVERIFY(!other);
+        QVERIFY2(other.error().where.starts_with("line 3"), other.error().where.c_str());
     }
 
     // As the app's recorded demo does it: one touch after the other.
