@@ -97,7 +97,7 @@ double apart(const measure::Corners& found, const round::CardSeen& recorded) {
 /// As `what`, with so many decimals.
 std::string alike(double value, const std::string& what) {
     const std::size_t dot = what.find('.');
-    return round::fixed(value, dot == std::string::npos ? 0 : static_cast<int>(what.size() - dot) - 1);
+    return fixed(value, dot == std::string::npos ? 0 : static_cast<int>(what.size() - dot) - 1);
 }
 
 /// One unit of the last digit is another machine's floating point.
@@ -148,7 +148,7 @@ void lookAt(Again& again, const std::string& bytes) {
         again.card = "the finder isn't sure: " + found.error().what;
         return;
     }
-    again.apart = round::fixed(apart(found->corners, *its.card), 1);
+    again.apart = fixed(apart(found->corners, *its.card), 1);
     again.card = "the finder's corners are within " + again.apart + " pixels of those recorded";
 }
 

@@ -56,8 +56,7 @@ QString estimateWords(const std::string& value, const std::string& unit, const s
     const int decimals = dot == std::string::npos ? 0 : static_cast<int>(value.size() - dot) - 1;
     const double reach = 1.96 * standard->approximate();
     const auto end = [&](double side) {
-        return shown(round::fixed(middle->approximate() + side * reach, decimals))
-            .replace(u'-', QChar(0x2212));
+        return shown(fixed(middle->approximate() + side * reach, decimals)).replace(u'-', QChar(0x2212));
     };
     return words + QStringLiteral(", 95 %: ") + end(-1) + QStringLiteral(" to ") + end(1) + u' ' +
            shown(unit);

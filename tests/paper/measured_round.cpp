@@ -52,8 +52,8 @@ round::Trended worn(const airframe::Airframe& airframe, const airframe::Point& p
     for (int i = 0; i < 12; ++i) {
         const double worn = i < 5 ? 5.2 - 0.21 * i : 6.9 - 0.17 * (i - 5) + (i % 3 - 1) * 0.06;
         past.push_back({{1781000000000 + 86400000LL * i},
-                        {{"airframe-hours", round::fixed(1200 + 7.05 * i, 1)}},
-                        i == 11 ? last : round::fixed(worn, 2),
+                        {{"airframe-hours", fixed(1200 + 7.05 * i, 1)}},
+                        i == 11 ? last : fixed(worn, 2),
                         i == 11 ? "in" : "mm",
                         i == 11      ? "0.003"
                         : i % 2 == 1 ? "0.09"

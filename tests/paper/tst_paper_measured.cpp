@@ -69,8 +69,8 @@ private slots:
         const auto its = test::fiveMillimetres({});
         const double reach = 1.96 * std::stod(its.uncertainty);
         const QString interval =
-            QString::fromStdString(its.value + " mm, 95 %: " + round::fixed(std::stod(its.value) - reach, 2) +
-                                   " to " + round::fixed(std::stod(its.value) + reach, 2) + " mm");
+            QString::fromStdString(its.value + " mm, 95 %: " + fixed(std::stod(its.value) - reach, 2) +
+                                   " to " + fixed(std::stod(its.value) + reach, 2) + " mm");
         QVERIFY2(text.contains(QStringLiteral("Shoe thickness, thinnest ") + interval +
                                QStringLiteral("; measured in a photo")),
                  qPrintable(text));
