@@ -61,7 +61,7 @@ private slots:
         QCOMPARE(all["values"].toArray().size(), 5);
         const QJsonArray measurements = all["measurements"].toArray();
         QCOMPARE(measurements.size(), 2);
-        for (const QJsonValue& value : measurements) {
+        for (const QJsonValue value : measurements) {
             const QJsonObject one = value.toObject();
             QVERIFY(one["ok"].toBool() && one["photoSeen"].toBool());
             QCOMPARE(one["computed"]["value"], one["value"]);
@@ -78,7 +78,7 @@ private slots:
         const QJsonArray unseen = said(without)["measurements"].toArray();
         QCOMPARE(unseen.size(), 2);
         QStringList arguments{"measure", json, "--json"};
-        for (const QJsonValue& one : unseen) {
+        for (const QJsonValue one : unseen) {
             QVERIFY(one["ok"].toBool() && !one["photoSeen"].toBool());
             const std::string hash = one["photo"].toString().toStdString();
             arguments << "--photo" << kept(hash.c_str(), round.photos.at(hash));
@@ -87,7 +87,7 @@ private slots:
         const Ran with = runAmbit(arguments);
         QCOMPARE(with.code, 0);
         const QJsonArray seen = said(with)["measurements"].toArray();
-        for (const QJsonValue& one : seen)
+        for (const QJsonValue one : seen)
             QVERIFY(one["photoSeen"].toBool());
     }
 
@@ -103,7 +103,7 @@ private slots:
         const QJsonObject all = said(runAmbit({"measure", file, "--json"}));
         QVERIFY(!all["ok"].toBool());
         int bad = 0;
-        for (const QJsonValue& one : all["measurements"].toArray())
+        for (const QJsonValue one : all["measurements"].toArray())
             bad += one["ok"].toBool() ? 0 : 1;
         QCOMPARE(bad, 1);
     }
