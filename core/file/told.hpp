@@ -39,9 +39,9 @@ struct Seen {
     std::string basis; ///< of what was not inspected; may be empty
     std::string value; ///< decimal; empty: nothing was measured
     std::string unit;
-    std::string verdict;     ///< within, below, above
-    std::string uncertainty; ///< standard, of what was measured in a photo
-    bool renewed = false;    ///< the part was renewed or repainted before it
+    std::string verdict;          ///< within, below, above
+    std::string uncertainty = {}; ///< standard, of what was measured in a photo
+    bool renewed = false;         ///< the part was renewed or repainted before it
 };
 
 struct RoundTold {
