@@ -258,8 +258,10 @@ void MeasureView::touch(qreal x, qreal y, qreal reach) {
     const QPointF at(std::clamp(x, 0.0, image.width() - 1.0), std::clamp(y, 0.0, image.height() - 1.0));
     std::vector<QPointF> all = phaseNow == Phase::corners ? cornersAt : marksAt;
     if (phaseNow == Phase::marks) all.insert(all.end(), knownEnds.begin(), knownEnds.end());
+    // While marks are wanted, the next may be meant close to one that is there.
+    const bool wanted = phaseNow == Phase::marks && marksAt.size() < round::marksOf(whatNow).first;
     int nearest = -1;
-    double least = reach;
+    double least = wanted ? reach / 3 : reach;
     for (std::size_t i = 0; i < all.size(); ++i)
         if (const double off = std::hypot(all[i].x() - at.x(), all[i].y() - at.y()); off <= least) {
             least = off;

@@ -36,7 +36,7 @@ Sheet {
             id: arrows
             width: parent.width
             visible: sheet.held
-            columns: 4
+            columns: width < 4 * Theme.target + 3 * Theme.gap ? 2 : 4
             spacing: Theme.gap
             Repeater {
                 model: [
@@ -72,7 +72,7 @@ Sheet {
                 Key {
                     required property var modelData
                     objectName: "nudge." + modelData.id
-                    width: (arrows.width - 3 * arrows.spacing) / 4
+                    width: (arrows.width - (arrows.columns - 1) * arrows.spacing) / arrows.columns
                     text: modelData.text
                     Accessible.name: modelData.about
                     onClicked: sheet.step(modelData.x, modelData.y)
