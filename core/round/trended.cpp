@@ -39,7 +39,7 @@ std::optional<Decimal> placeOf(const Past& past, const std::string& over, Instan
 Result<judge::Measured> measuredOf(const Past& past, Decimal x, const airframe::Limit& limit) {
     const auto inLimits = [&](const std::string& written) -> Result<Decimal> {
         const auto value = Decimal::parse(written);
-        if (!value) return value;
+        if (!value) return tl::unexpected(value.error());
         const auto shown = judge::shownIn(*value, past.unit, limit.unit, digitsOfTrend);
         if (!shown) return tl::unexpected(shown.error());
         return shown->value;

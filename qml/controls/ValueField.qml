@@ -87,6 +87,7 @@ FocusScope {
         spacing: 6
         Label {
             id: digits
+            anchors.verticalCenter: parent.verticalCenter
             text: field.text === "" ? "—" : field.text
             font.pixelSize: Theme.huge
             strong: true

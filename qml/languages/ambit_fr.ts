@@ -1445,7 +1445,7 @@
     </message>
     <message>
         <source>Leave out: %1</source>
-        <translation>Retirer : %1</translation>
+        <translation>Retirer&#x202f;: %1</translation>
     </message>
 </context>
 <context>
@@ -2318,7 +2318,7 @@
     </message>
     <message>
         <source>Last time: %1</source>
-        <translation>La dernière fois : %1</translation>
+        <translation>La dernière fois&#x202f;: %1</translation>
     </message>
     <message>
         <source>The last photo</source>
@@ -2366,7 +2366,7 @@
     </message>
     <message>
         <source>Shows whether the card lies flat with the part; may stay empty</source>
-        <translation>Montre si la carte est à plat avec la pièce ; peut rester vide</translation>
+        <translation>Montre si la carte est à plat avec la pièce&#x202f;; peut rester vide</translation>
     </message>
     <message>
         <source>Look at the card&apos;s corners again</source>
@@ -2374,7 +2374,7 @@
     </message>
     <message>
         <source>No card lies there: only an angle</source>
-        <translation>Pas de carte : seulement un angle</translation>
+        <translation>Pas de carte&#x202f;: seulement un angle</translation>
     </message>
     <message>
         <source>Of a slippage mark, seen straight from above</source>
@@ -3802,7 +3802,7 @@
     </message>
     <message>
         <source>Leave out: %1</source>
-        <translation>Retirer : %1</translation>
+        <translation>Retirer&#x202f;: %1</translation>
     </message>
     <message>
         <source>Renewed or repainted since the last value</source>
@@ -4509,11 +4509,11 @@
     <name>ambit::view::MeasureView</name>
     <message>
         <source>Bring each corner of the card under the cross: where its sides, carried on, would meet.</source>
-        <translation>Amener chaque coin de la carte sous la croix : là où ses côtés, prolongés, se rencontreraient.</translation>
+        <translation>Amener chaque coin de la carte sous la croix&#x202f;: là où ses côtés, prolongés, se rencontreraient.</translation>
     </message>
     <message>
         <source>Is the cross where the card&apos;s sides, carried on, would meet? If not, draw the photo there.</source>
-        <translation>La croix est-elle là où les côtés de la carte, prolongés, se rencontreraient ? Sinon, y tirer la photo.</translation>
+        <translation>La croix est-elle là où les côtés de la carte, prolongés, se rencontreraient&#x202f;? Sinon, y tirer la photo.</translation>
     </message>
     <message>
         <source>A card was found. Look at its corners before you measure.</source>
@@ -4541,11 +4541,11 @@
     </message>
     <message>
         <source>Slippage mark: offset</source>
-        <translation>Témoin de rotation : décalage</translation>
+        <translation>Témoin de rotation&#x202f;: décalage</translation>
     </message>
     <message>
         <source>Slippage mark: angle</source>
-        <translation>Témoin de rotation : angle</translation>
+        <translation>Témoin de rotation&#x202f;: angle</translation>
     </message>
     <message>
         <source>Mark the first end.</source>
@@ -4561,7 +4561,7 @@
     </message>
     <message>
         <source>Mark the line: one place on it.</source>
-        <translation>Marquer la ligne : un endroit dessus.</translation>
+        <translation>Marquer la ligne&#x202f;: un endroit dessus.</translation>
     </message>
     <message>
         <source>Mark another place on the line, far from the first.</source>
@@ -4569,35 +4569,35 @@
     </message>
     <message>
         <source>Mark the outline, one corner after another: %1 so far.</source>
-        <translation>Marquer le contour, un coin après l’autre : %1 pour l’instant.</translation>
+        <translation>Marquer le contour, un coin après l’autre&#x202f;: %1 pour l’instant.</translation>
     </message>
     <message>
         <source>The stroke on the bolt: mark its far end.</source>
-        <translation>Le trait sur le boulon : marquer son extrémité éloignée.</translation>
+        <translation>Le trait sur le boulon&#x202f;: marquer son extrémité éloignée.</translation>
     </message>
     <message>
         <source>The stroke on the bolt: mark its end at the joint.</source>
-        <translation>Le trait sur le boulon : marquer son extrémité au joint.</translation>
+        <translation>Le trait sur le boulon&#x202f;: marquer son extrémité au joint.</translation>
     </message>
     <message>
         <source>The stroke on the part: mark its end at the joint.</source>
-        <translation>Le trait sur la pièce : marquer son extrémité au joint.</translation>
+        <translation>Le trait sur la pièce&#x202f;: marquer son extrémité au joint.</translation>
     </message>
     <message>
         <source>The stroke on the part: mark its far end.</source>
-        <translation>Le trait sur la pièce : marquer son extrémité éloignée.</translation>
+        <translation>Le trait sur la pièce&#x202f;: marquer son extrémité éloignée.</translation>
     </message>
     <message>
         <source>The length you know: mark its first end.</source>
-        <translation>La longueur connue : marquer une extrémité.</translation>
+        <translation>La longueur connue&#x202f;: marquer une extrémité.</translation>
     </message>
     <message>
         <source>The length you know: mark its other end.</source>
-        <translation>La longueur connue : marquer l’autre extrémité.</translation>
+        <translation>La longueur connue&#x202f;: marquer l’autre extrémité.</translation>
     </message>
     <message>
         <source>Mark more of the outline, or keep it: %1 so far.</source>
-        <translation>Marquer encore du contour, ou le garder : %1 pour l’instant.</translation>
+        <translation>Marquer encore du contour, ou le garder&#x202f;: %1 pour l’instant.</translation>
     </message>
     <message>
         <source>%1 to %2 in 95 of 100 cases</source>
@@ -4605,19 +4605,19 @@
     </message>
     <message>
         <source>Within the limit: %1</source>
-        <translation>Dans la limite : %1</translation>
+        <translation>Dans la limite&#x202f;: %1</translation>
     </message>
     <message>
         <source>Below the limit: %1</source>
-        <translation>Sous la limite : %1</translation>
+        <translation>Sous la limite&#x202f;: %1</translation>
     </message>
     <message>
         <source>Above the limit: %1</source>
-        <translation>Au-dessus de la limite : %1</translation>
+        <translation>Au-dessus de la limite&#x202f;: %1</translation>
     </message>
     <message>
         <source>The photo leaves open which way the card lies: say which side is drawn bold.</source>
-        <translation>La photo ne dit pas dans quel sens est la carte : dire quel côté est dessiné en gras.</translation>
+        <translation>La photo ne dit pas dans quel sens est la carte&#x202f;: dire quel côté est dessiné en gras.</translation>
     </message>
 </context>
 <context>

@@ -4803,7 +4803,7 @@
     </message>
     <message id="“fit” can't stand beside where this point's value is going.">
         <source></source>
-        <translation>« fit » ne peut pas figurer à côté de l’évolution de la valeur de ce point.</translation>
+        <translation>«&#x202f;fit&#x202f;» ne peut pas figurer à côté de l’évolution de la valeur de ce point.</translation>
     </message>
     <message id="Where a value is going is told of a settled point.">
         <source></source>

@@ -1,4 +1,6 @@
 // What the card says.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Ambit
 

@@ -168,6 +168,7 @@ private slots:
         auto& oil = *const_cast<airframe::Point*>(machine.point("oil"));
         oil.limit->trend = airframe::Trend{"hours", Decimal::parse("5").value(), true};
         std::vector<Past> values;
+        values.reserve(8);
         for (int i = 0; i < 8; ++i)
             values.push_back(past(std::to_string(100 + 2 * i), "5." + std::to_string(8 - i)));
         // 5.8, 5.7 … 5.1: a tenth every 2 h; 4 is reached 22 h after the last.

@@ -100,9 +100,9 @@ const QHash<QString, QStringList> same{
       QStringLiteral("Text %1 %"), QStringLiteral("Passphrase")}},
     {QStringLiteral("fr"),
      {QStringLiteral("Ambit"), QStringLiteral("Conclusion"), QStringLiteral("Minutes"),
-      QStringLiteral("Pause"), QStringLiteral("Photo"), QStringLiteral("Photo %1"), QStringLiteral("Photos"),
-      QStringLiteral("Second"), QStringLiteral("point"), QStringLiteral("%1 points"),
-      QStringLiteral("%n points")}},
+      QStringLiteral("Pause"), QStringLiteral("Distance"), QStringLiteral("Photo"),
+      QStringLiteral("Photo %1"), QStringLiteral("Photos"), QStringLiteral("Second"), QStringLiteral("point"),
+      QStringLiteral("%1 points"), QStringLiteral("%n points")}},
 };
 
 } // namespace
