@@ -153,6 +153,47 @@ FileCase {
         compare(JSON.parse(Stage.lastSettled(point)).unit, "in");
     }
 
+    /// The last photo is there the next time, at the same scale where both have a card.
+    function test_yesterdayBesideToday() {
+        open(390, 844);
+        const app = Stage.app;
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo(point));
+        touch("measurePhoto");
+        compare(app.measure.lastText, "");
+        takePhoto();
+        confirmCorners();
+        mark(1300, 700);
+        mark(1500, 700);
+        touch("measureKeep");
+        tryVerify(() => see("valueField").text !== "");
+        touch("keySound");
+        verify(Stage.walkTo(""));
+        verify(app.round.conclude(true, ""), app.problem);
+        verify(app.signing.newKey("Robin Example", passphrase));
+        verify(app.signing.sign(passphrase), app.problem);
+        app.leaveRound();
+        Stage.advance(3 * 86400);
+        frame();
+        verify(app.begin("OX-DEMO", "daily", "Robin Example", "pilot", "DEMO-PPL-0001", {}), app.problem);
+        see("screenWalk");
+        verify(Stage.walkTo(point));
+        touch("measurePhoto");
+        tryVerify(() => app.measure.lastText !== "", 5000);
+        verify(see("measureLast").text.includes("3 days ago"), see("measureLast").text);
+        tryVerify(() => see("measureLastPhoto").status === Image.Ready);
+        at("measure-last");
+        takePhoto();
+        confirmCorners();
+        verify(app.measure.sameScale);
+        mark(1300, 700);
+        mark(1500, 700);
+        touch("measureBlink");
+        at("measure-blink");
+        touch("measureBlink");
+        touch("measureCancel");
+    }
+
     /// Measured that often before, the hours two apart.
     function measuredBefore(values) {
         const app = Stage.app;
