@@ -228,7 +228,7 @@ QString Stage::cardPhoto() const {
     for (const double x : {1300.0, 1500.0})
         painter.drawEllipse(QPointF(x + 0.5, 700.5), 6, 6);
     painter.end();
-    const QString file = folder->filePath(QStringLiteral("card.png"));
+    QString file = folder->filePath(QStringLiteral("card.png"));
     image.save(file);
     return file;
 }
