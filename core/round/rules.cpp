@@ -509,7 +509,7 @@ Result<void> fitsPortion(const State& state, const What& what) {
     if (!state.portion || !state.portion->running) return {};
     const auto is = [&]<class... Kinds>() { return (std::holds_alternative<Kinds>(what) || ...); };
     if (is.template
-        operator()<PortionEnded, Paused, Resumed, Note, Asked, Answered, Declined, Light, Clock>())
+        operator()<PortionEnded, Paused, Resumed, Note, Asked, Answered, Declined, Light, Clock, Trended>())
         return {};
     return refuse(say("A portion is being looked at: nothing is settled meanwhile."), {},
                   say("Say first that you are down again."));

@@ -180,8 +180,9 @@ Sheet {
         view: sheet.its
         last: sheet.blink
         ground: Theme.body
-        ink: "#14181c"
-        rim: "#ffffff"
+        // Set off from light and dark in the photo alike, and at night no brighter than the rest.
+        ink: Theme.night ? Theme.ink : "#14181c"
+        rim: Theme.night ? "#000000" : "#ffffff"
         shine: Theme.night ? 0.45 : 1
         stroke: Math.max(2, Theme.mm(0.35))
         activeFocusOnTab: true

@@ -76,10 +76,17 @@ FocusScope {
     onPointIdChanged: startAnew()
     /// What was measured in a photo is what is told, until somebody types.
     readonly property string keptValue: round.keptValue
-    onKeptValueChanged: if (keptValue !== "") {
+    onKeptValueChanged: {
+        // Left out again, it isn't taken for a typed one.
+        if (keptValue === "" && valueField.text === shownValue)
+            valueField.text = "";
+        card.shownValue = keptValue;
+        if (keptValue === "")
+            return;
         valueField.unit = round.keptUnit;
         valueField.text = keptValue;
     }
+    property string shownValue: ""
     function startAnew() {
         valueField.text = "";
         valueField.unit = Qt.binding(() => card.round.unit);

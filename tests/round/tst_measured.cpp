@@ -235,6 +235,20 @@ private slots:
                      Trended{"cowl-open.left", "hours", {}, told.values, {}, false, {}, {}, {}, {}, {}, {}}));
     }
 
+    /// The records are read beside the screen: what they say may come while somebody is up there.
+    void toldWhileAPortionIsLookedAt() {
+        const auto machine = test::machine();
+        test::Round round(machine);
+        round.until("oil");
+        QVERIFY(round.act(test::sound("oil")));
+        Trended told;
+        told.point = "oil";
+        told.over = "hours";
+        told.values = {{"1234.5", "5", {}, false}};
+        round.state.portion = Portion{{"blade.a"}, true, {}};
+        QVERIFY(allowed(round.state, machine, told));
+    }
+
 private:
     static Measurement measurementFromJson(const Json& json) {
         JsonTape tape;

@@ -117,6 +117,20 @@ FileCase {
         verify(event.valueFrom === undefined);
         compare(event.measurements.length, 1);
     }
+    function test_whatIsLeftOutIsNoTypedValue() {
+        open(390, 844);
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo(point));
+        touch("measurePhoto");
+        takePhoto();
+        confirmCorners();
+        mark(1300, 700);
+        mark(1500, 700);
+        touch("measureKeep");
+        tryVerify(() => see("valueField").text !== "");
+        touch("dropKept.0");
+        tryCompare(see("valueField"), "text", "");
+    }
     function test_aPhotoIsKeptToBeCompared() {
         open(1180, 820);
         beginRound("OX-DEMO", "daily");
