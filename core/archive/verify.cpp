@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <limits>
 #include <mutex>
 #include <optional>
 #include <set>
@@ -16,58 +17,56 @@ namespace ambit::archive {
 
 namespace {
 
-Result<std::vector<std::int64_t>> keysOf(Connection& connection, const std::string& registration) {
-    std::vector<std::int64_t> keys;
-    Statement select =
-        registration.empty()
-            ? connection.prepare("SELECT key FROM record ORDER BY key")
-            : connection.prepare("SELECT page.record FROM page JOIN file ON file.id = page.file"
-                                 " WHERE file.registration = ? ORDER BY page.record");
-    if (!registration.empty()) select.text(registration);
-    int code = 0;
-    while ((code = select.step()) == SQLITE_ROW)
-        keys.push_back(select.integerAt(0));
-    if (code != SQLITE_DONE) return connection.failed(say("be read"));
-    return keys;
-}
+/// Deals out stretches of records in the order of their keys, to whoever asks.
+class Stretches {
+public:
+    explicit Stretches(const Verifying& which) : what(which) {}
 
-/// Everything the workers found, once all are through.
-Result<Found> lookAtRecords(Connection& connection, const std::vector<std::int64_t>& keys,
-                            const Verifying& what) {
-    constexpr std::size_t stretch = 256;
-    const std::size_t stretches = (keys.size() + stretch - 1) / stretch;
-    const std::size_t count =
-        std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, std::max<std::size_t>(stretches, 1));
-    std::vector<std::unique_ptr<Worker>> workers;
-    for (std::size_t i = 0; i < count; ++i) {
-        auto its = connection.beside();
-        if (!its) return tl::unexpected(its.error());
-        workers.push_back(std::make_unique<Worker>(std::move(*its), what));
+    /// How many records there are in all.
+    [[nodiscard]] static Result<std::size_t> count(Connection& connection, const Verifying& what) {
+        Statement select = connection.prepare(
+            what.registration.empty()
+                ? "SELECT count(*) FROM record"
+                : "SELECT count(*) FROM page JOIN file ON file.id = page.file WHERE file.registration = ?1");
+        if (!what.registration.empty()) select.text(what.registration);
+        if (select.step() != SQLITE_ROW) return connection.failed(say("be read"));
+        return static_cast<std::size_t>(select.integerAt(0));
     }
-    std::atomic<std::size_t> taken{0};
-    std::atomic<bool> stop{false};
-    std::mutex guard;
-    std::optional<Error> failed;
-    const auto work = [&](Worker& worker, bool tells) {
-        for (std::size_t i = taken++; i < stretches && !stop; i = taken++) {
-            const std::size_t last = std::min(keys.size(), (i + 1) * stretch) - 1;
-            if (auto done = worker.look(keys[i * stretch], keys[last]); !done) {
-                const std::lock_guard lock(guard);
-                failed = done.error();
-                stop = true;
-            }
-            if (tells && what.progress && !what.progress(std::min(taken * stretch, keys.size()), keys.size()))
-                stop = true;
-        }
+
+    struct Stretch {
+        std::int64_t from, to;
     };
-    std::vector<std::thread> threads;
-    for (std::size_t i = 1; i < count; ++i)
-        threads.emplace_back(work, std::ref(*workers[i]), false);
-    work(*workers.front(), true);
-    for (std::thread& thread : threads)
-        thread.join();
-    if (failed) return tl::unexpected(*failed);
-    if (stop) return fail(ErrorCode::refused, say("The check was stopped."));
+    /// The next, found with the asker's own connection, which so has its pages at hand; nothing at the end.
+    [[nodiscard]] Result<std::optional<Stretch>> next(Connection& connection) {
+        const std::lock_guard lock(guard);
+        if (ended) return std::nullopt;
+        Statement select =
+            connection.prepare(what.registration.empty()
+                                   ? "SELECT key FROM record WHERE key >= ?1 ORDER BY key LIMIT 1 OFFSET ?2"
+                                   : "SELECT page.record FROM page JOIN file ON file.id = page.file"
+                                     " WHERE file.registration = ?3 AND page.record >= ?1"
+                                     " ORDER BY page.record LIMIT 1 OFFSET ?2");
+        select.integer(begin).integer(stretch);
+        if (!what.registration.empty()) select.text(what.registration);
+        const int code = select.step();
+        if (code != SQLITE_ROW && code != SQLITE_DONE) return connection.failed(say("be read"));
+        ended = code == SQLITE_DONE;
+        const Stretch its{begin, ended ? last : select.integerAt(0) - 1};
+        begin = its.to + (ended ? 0 : 1);
+        return its;
+    }
+
+private:
+    static constexpr std::int64_t stretch = 256;
+    static constexpr std::int64_t last = std::numeric_limits<std::int64_t>::max();
+
+    const Verifying& what;
+    std::mutex guard;
+    std::int64_t begin = std::numeric_limits<std::int64_t>::min();
+    bool ended = false;
+};
+
+Found gathered(const std::vector<std::unique_ptr<Worker>>& workers) {
     Found all;
     for (const auto& worker : workers) {
         all.here.insert(all.here.end(), worker->found.here.begin(), worker->found.here.end());
@@ -82,6 +81,51 @@ Result<Found> lookAtRecords(Connection& connection, const std::vector<std::int64
     return all;
 }
 
+/// Everything the workers found, once all are through.
+Result<Found> lookAtRecords(Connection& connection, const Verifying& what) {
+    const auto all = Stretches::count(connection, what);
+    if (!all) return tl::unexpected(all.error());
+    const std::size_t count = std::max<std::size_t>(std::thread::hardware_concurrency(), 1);
+    std::vector<std::unique_ptr<Worker>> workers;
+    for (std::size_t i = 0; i < count; ++i) {
+        auto its = connection.beside();
+        if (!its) return tl::unexpected(its.error());
+        workers.push_back(std::make_unique<Worker>(std::move(*its), what));
+    }
+    Stretches stretches(what);
+    std::atomic<std::size_t> done{0};
+    std::atomic<bool> stop{false};
+    std::mutex guard;
+    std::optional<Error> failed;
+    const auto fails = [&](const Error& error) {
+        const std::lock_guard lock(guard);
+        failed = error;
+        stop = true;
+    };
+    const auto work = [&](Worker& worker, bool tells) {
+        while (!stop) {
+            const auto stretch = stretches.next(worker.its());
+            if (!stretch) return fails(stretch.error());
+            if (!*stretch) return;
+            const std::size_t before = worker.found.here.size();
+            if (auto looked = worker.look((*stretch)->from, (*stretch)->to); !looked)
+                return fails(looked.error());
+            done += worker.found.here.size() - before;
+            // Others may add records meanwhile.
+            if (tells && what.progress && !what.progress(std::min<std::size_t>(done, *all), *all))
+                stop = true;
+        }
+    };
+    std::vector<std::thread> threads;
+    for (std::size_t i = 1; i < count; ++i)
+        threads.emplace_back(work, std::ref(*workers[i]), false);
+    work(*workers.front(), true);
+    for (std::thread& thread : threads)
+        thread.join();
+    if (failed) return tl::unexpected(*failed);
+    if (stop) return fail(ErrorCode::refused, say("The check was stopped."));
+    return gathered(workers);
+}
 Result<std::vector<Bytes>> digests(Connection& connection, const char* sql, const std::string& registration) {
     std::vector<Bytes> list;
     Statement select = connection.prepare(sql);
@@ -189,9 +233,10 @@ Result<void> lookAtPdfs(const Archive& archive, const Verifying& what, Verificat
     std::vector<std::string> records;
     Connection& connection = archive.inside();
     {
-        Statement select =
-            connection.prepare("SELECT DISTINCT record.sha256 FROM pdf JOIN record ON record.key = pdf.record"
-                               " JOIN file ON file.id = record.file WHERE ?1 = '' OR file.registration = ?1");
+        // CROSS: from the PDFs, not from all records.
+        Statement select = connection.prepare(
+            "SELECT DISTINCT record.sha256 FROM pdf CROSS JOIN record ON record.key = pdf.record"
+            " JOIN file ON file.id = record.file WHERE ?1 = '' OR file.registration = ?1");
         select.text(what.registration);
         int code = 0;
         while ((code = select.step()) == SQLITE_ROW)
@@ -248,20 +293,6 @@ Result<void> lookAtLogs(const Archive& archive, const Verifying& what, Verificat
     return {};
 }
 
-/// A record whose words are gone would never be found again by searching.
-Result<void> lookAtWords(Connection& connection, const Verifying& what, Verification& verification) {
-    Statement select =
-        connection.prepare("SELECT record.sha256 FROM record JOIN file ON file.id = record.file"
-                           " WHERE (?1 = '' OR file.registration = ?1)"
-                           " AND record.key NOT IN (SELECT id FROM words_docsize)");
-    select.text(what.registration);
-    int code = 0;
-    while ((code = select.step()) == SQLITE_ROW)
-        verification.broken.push_back(
-            {hexOf(bytesOf(select.textAt(0))), changed(say("A search can't find it: its words are gone."))});
-    return code == SQLITE_DONE ? Result<void>() : connection.failed(say("be read"));
-}
-
 /// Where no record stands, a search or a list may still stumble.
 Result<void> lookAtPages(Connection& connection) {
     Statement select = connection.prepare("PRAGMA quick_check(1)");
@@ -289,9 +320,7 @@ Result<Verification> verify(const Archive& archive, const Verifying& what) {
     Connection& connection = archive.inside();
     const auto heads = headsOf(connection, what.registration);
     if (!heads) return tl::unexpected(heads.error());
-    const auto keys = keysOf(connection, what.registration);
-    if (!keys) return tl::unexpected(keys.error());
-    auto found = lookAtRecords(connection, *keys, what);
+    auto found = lookAtRecords(connection, what);
     if (!found) return tl::unexpected(found.error());
     Verification verification;
     verification.records = found->here.size();
@@ -301,7 +330,6 @@ Result<Verification> verify(const Archive& archive, const Verifying& what) {
     if (auto done = lookAtBlobs(archive, what, verification); !done) return tl::unexpected(done.error());
     if (auto done = lookAtPdfs(archive, what, verification); !done) return tl::unexpected(done.error());
     if (auto done = lookAtLogs(archive, what, verification); !done) return tl::unexpected(done.error());
-    if (auto done = lookAtWords(connection, what, verification); !done) return tl::unexpected(done.error());
     if (what.registration.empty())
         if (auto done = lookAtFirst(connection, verification); !done) return tl::unexpected(done.error());
     if (what.contents && verification.broken.empty())

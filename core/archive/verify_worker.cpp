@@ -69,7 +69,9 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
     if (auto read = readSignatures(from, to); !read) return read;
     Statement select = connection->prepare(
         "SELECT record.key, record.sha256, file.registration, page.sha256, page.previous, page.kind,"
-        " page.conclusion, page.findings, record.dictionary, record.content FROM record"
+        " page.conclusion, page.findings, record.dictionary, record.content,"
+        // A record whose words are gone would never be found again by searching.
+        " EXISTS(SELECT 1 FROM words_docsize WHERE id = record.key) FROM record"
         " LEFT JOIN file ON file.id = record.file"
         " LEFT JOIN page ON page.file = record.file AND page.record = record.key"
         " WHERE record.key BETWEEN ?1 AND ?2 AND (?3 = '' OR file.registration = ?3) ORDER BY "
@@ -82,6 +84,8 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
         found.here.push_back(bytesOf(row.sha256));
         auto good = connection->content(select.integerAt(8), select.viewAt(9), content);
         if (good) good = lookAt(row);
+        if (good && select.integerAt(10) == 0)
+            good = tl::unexpected(changed(say("A search can't find it: its words are gone.")));
         if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
         for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
             found.named.push_back(

@@ -32,11 +32,14 @@ struct Found {
 /// Looks at stretches of records with a connection and keys of its own.
 class Worker {
 public:
-    Worker(std::unique_ptr<Connection> its, const Verifying& which)
-        : connection(std::move(its)), what(which) {}
+    Worker(std::unique_ptr<Connection> reading, const Verifying& which)
+        : connection(std::move(reading)), what(which) {}
 
     /// Those with keys from `from` to `to`; adds to `found`. Error: the archive can't be read.
     [[nodiscard]] Result<void> look(std::int64_t from, std::int64_t to);
+
+    /// What it reads with.
+    [[nodiscard]] Connection& its() const { return *connection; }
 
     Found found;
 

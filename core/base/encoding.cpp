@@ -27,9 +27,11 @@ std::uint64_t bigEndian(const char* bytes) {
     return std::endian::native == std::endian::little ? __builtin_bswap64(held) : held;
 }
 
-std::string encode(std::string_view bytes, const Pairs& pairs) {
-    std::string text((bytes.size() * 8 + 5) / 6, '\0');
-    char* out = text.data();
+constexpr std::size_t lettersOf(std::size_t bytes) {
+    return (bytes * 8 + 5) / 6;
+}
+
+void encode(std::string_view bytes, const Pairs& pairs, char* out) {
     const auto put = [&out](const std::array<char, 2>& pair) {
         std::memcpy(out, pair.data(), 2); // one store, as it wouldn't be letter by letter
         out += 2;
@@ -52,9 +54,8 @@ std::string encode(std::string_view bytes, const Pairs& pairs) {
     if (bytes.size() - i == 2) {
         const std::uint32_t held = (byte(i) << 10U) | (byte(i + 1) << 2U);
         put(pairs[held >> 6U]);
-        *out++ = pairs[held & 0x3FU][1];
+        *out = pairs[held & 0x3FU][1];
     }
-    return text;
 }
 
 std::array<std::int8_t, 256> valuesOf(std::string_view letters) {
@@ -122,15 +123,23 @@ Result<std::string> fromHex(std::string_view text) {
 
 std::string toBase64(std::string_view bytes) {
     static const Pairs pairs = pairsOf(plainLetters);
-    std::string text = encode(bytes, pairs);
+    std::string text(lettersOf(bytes.size()), '\0');
+    encode(bytes, pairs, text.data());
     while (text.size() % 4 != 0)
         text += '=';
     return text;
 }
 
-std::string toBase64Url(std::string_view bytes) {
+std::size_t toBase64Url(std::string_view bytes, char* to) {
     static const Pairs pairs = pairsOf(urlLetters);
-    return encode(bytes, pairs);
+    encode(bytes, pairs, to);
+    return lettersOf(bytes.size());
+}
+
+std::string toBase64Url(std::string_view bytes) {
+    std::string text(lettersOf(bytes.size()), '\0');
+    toBase64Url(bytes, text.data());
+    return text;
 }
 
 Result<std::string> fromBase64(std::string_view text) {

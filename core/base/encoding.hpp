@@ -14,6 +14,8 @@ namespace ambit {
 [[nodiscard]] Result<std::string> fromHex(std::string_view text); ///< refuses capitals
 [[nodiscard]] std::string toBase64(std::string_view bytes);       ///< with padding
 [[nodiscard]] std::string toBase64Url(std::string_view bytes);    ///< without padding (RFC 7515, section 2)
+/// The same letters written to `to`, which has room for four of every three bytes; returns how many.
+std::size_t toBase64Url(std::string_view bytes, char* to);
 [[nodiscard]] Result<std::string>
 fromBase64(std::string_view text); ///< refuses space, missing padding, unused bits set
 [[nodiscard]] Result<std::string>

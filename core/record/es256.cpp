@@ -79,7 +79,7 @@ bool Es256Key::verifies(std::string_view digest, std::string_view signature) con
 }
 
 bool verifyEs256(std::string_view point, std::string_view digest, std::string_view signature) {
-    constexpr std::size_t most = 256;
+    constexpr std::size_t most = 2048; // some 4 MB: more people than a large fleet has
     thread_local std::unordered_map<std::string, Es256Key> seen; // the same few keys again and again
     std::string name(point);
     auto known = seen.find(name);

@@ -6,6 +6,7 @@
 #include "record/es256.hpp"
 #include "record/shape.hpp"
 
+#include <array>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <unordered_map>
@@ -15,6 +16,7 @@ namespace ambit::record {
 namespace {
 
 constexpr std::size_t mostCertificates = 8;
+constexpr std::size_t mostSeen = 2048; ///< remembered a thread: some 4 MB, more people than a large fleet has
 
 tl::unexpected<Error> refuse(Sentence what, const std::string& where) {
     return fail(ErrorCode::signature, std::move(what), where);
@@ -33,12 +35,11 @@ Result<std::string> certificateDer(const Json& text, const std::string& where) {
 
 /// Of a text seen before the certificate is known: the same few people sign again and again.
 Result<Certificate> certificateOf(const std::string& text, const std::string& der) {
-    constexpr std::size_t most = 256;
     thread_local std::unordered_map<std::string, Certificate> seen;
     if (const auto known = seen.find(text); known != seen.end()) return known->second;
     auto certificate = Certificate::fromDer(der);
     if (!certificate) return certificate;
-    if (seen.size() >= most) seen.clear();
+    if (seen.size() >= mostSeen) seen.clear();
     return seen.emplace(text, std::move(*certificate)).first->second;
 }
 
@@ -145,14 +146,13 @@ bool hasForm(JsonView entry) {
 
 /// First headers that held: the same person's is the same every time.
 Result<SignatureReport> headerOf(std::string_view text, const std::string& after, const std::string& where) {
-    constexpr std::size_t most = 256;
     thread_local std::unordered_map<std::string, SignatureReport> seen;
     const std::string name(text);
     if (after.empty())
         if (const auto known = seen.find(name); known != seen.end()) return known->second;
     auto report = readHeader(text, after, where);
     if (!report || !after.empty()) return report;
-    if (seen.size() >= most) seen.clear();
+    if (seen.size() >= mostSeen) seen.clear();
     return seen.emplace(name, std::move(*report)).first->second;
 }
 
@@ -176,8 +176,9 @@ Digest signedDigest(std::string_view header, std::string_view payload) {
     // By pieces: the whole text would be made only to be hashed. Three bytes make four letters, so all but
     // the last piece end with a letter's end.
     constexpr std::size_t piece = 3072;
+    std::array<char, piece / 3 * 4> letters; // NOLINT(*-member-init): written before it is read
     for (std::size_t at = 0; at < payload.size(); at += piece)
-        hash.add(toBase64Url(payload.substr(at, piece)));
+        hash.add({letters.data(), toBase64Url(payload.substr(at, piece), letters.data())});
     return hash.end();
 }
 

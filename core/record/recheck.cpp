@@ -97,6 +97,11 @@ struct Known {
     std::string name;
     std::string written; ///< the name in canonical JSON
     bool lowS = false;
+
+    [[nodiscard]] bool signedIt(const SignatureText& signature, std::string_view content) const {
+        const Digest said = signedDigest(signature.header, content);
+        return key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value);
+    }
 };
 
 } // namespace
@@ -115,7 +120,8 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
         return refuse(say("This is not what was stored: its hash is another."));
     if (signatures.empty() || signatures.size() > mostSignatures)
         return refuse(say("It bears no signature, or too many."));
-    if (signatures.size() > 1)
+    const bool several = signatures.size() > 1;
+    if (several)
         if (auto good = checkAll(content, signatures); !good) return tl::unexpected(good.error());
     const SignatureText& signature = signatures.front();
     auto known = keys->of.find(signature.header);
@@ -129,11 +135,10 @@ Result<Top> Recheck::operator()(std::string_view identity, std::string_view cont
                                                  canonicalJson(first->certificate.name), first->lowS})
                 .first;
     }
-    Known& by = known->second;
+    const Known& by = known->second;
     if (by.lowS && !isLowS(signature.value))
         return refuse(say("The signature declares low S but has high S."));
-    const Digest said = signedDigest(signature.header, content);
-    if (!by.key.verifies({reinterpret_cast<const char*>(said.data()), said.size()}, signature.value))
+    if (!several && !by.signedIt(signature, content))
         return refuse(say("The signature of %1 doesn't hold: something was changed after signing.", by.name));
     if (!isSigner(content, by.written))
         return refuse(say("The record was signed by %1, not by its signer.", by.name));
