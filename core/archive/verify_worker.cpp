@@ -95,7 +95,7 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
 }
 
 Result<void> Worker::readSignatures(std::int64_t from, std::int64_t to) {
-    signatures.clear();
+    signedRecords.clear(); // the signatures' room is used again
     next = 0;
     Statement select = connection->prepare("SELECT record, header, value FROM signature"
                                            " WHERE record BETWEEN ? AND ? ORDER BY record, n");
@@ -104,26 +104,31 @@ Result<void> Worker::readSignatures(std::int64_t from, std::int64_t to) {
     while ((code = select.step()) == SQLITE_ROW) {
         auto header = headerText(select.integerAt(1));
         if (!header) return tl::unexpected(header.error());
-        signatures.push_back({select.integerAt(0), {std::move(*header), select.textAt(2)}});
+        if (signedRecords.size() == signatures.size()) signatures.emplace_back();
+        record::SignatureText& one = signatures[signedRecords.size()];
+        one.header = **header;
+        one.value = select.viewAt(2);
+        signedRecords.push_back(select.integerAt(0));
     }
     return code == SQLITE_DONE ? Result<void>() : connection->failed(say("be read"));
 }
 
-Result<std::string> Worker::headerText(std::int64_t id) {
-    if (const auto known = headers.find(id); known != headers.end()) return known->second;
+Result<const std::string*> Worker::headerText(std::int64_t id) {
+    if (const auto known = headers.find(id); known != headers.end()) return &known->second;
     Statement select = connection->prepare("SELECT text FROM header WHERE id = ?");
     const int code = select.integer(id).step();
     if (code != SQLITE_ROW && code != SQLITE_DONE) return connection->failed(say("be read"));
     if (headers.size() > 4096) headers.clear();
-    return headers[id] = code == SQLITE_ROW ? select.textAt(0) : std::string();
+    return &(headers[id] = code == SQLITE_ROW ? select.textAt(0) : std::string());
 }
 
 Result<void> Worker::lookAt(const Row& row) {
-    std::vector<record::SignatureText> its;
-    while (next < signatures.size() && signatures[next].record < row.key)
+    while (next < signedRecords.size() && signedRecords[next] < row.key)
         ++next;
-    for (std::size_t i = next; i < signatures.size() && signatures[i].record == row.key; ++i)
-        its.push_back(signatures[i].text);
+    const std::size_t first = next;
+    while (next < signedRecords.size() && signedRecords[next] == row.key)
+        ++next;
+    const auto its = std::span(signatures).subspan(first, next - first);
     if (its.empty()) return tl::unexpected(changed(say("Its signature is gone.")));
     auto top = its.size() == 1 ? recheck(row.sha256, content, its) : lookAtAll(row);
     if (!top) return tl::unexpected(top.error());
@@ -134,7 +139,7 @@ Result<void> Worker::lookAt(const Row& row) {
         return tl::unexpected(changed(say("What the archive keeps beside it isn't what it says.")));
     if (row.kind == "removal")
         if (auto read = readRemoval(row); !read) return read;
-    return what.contents ? judge(row, its) : Result<void>();
+    return what.contents ? judge(row, its.front()) : Result<void>();
 }
 
 /// Whoever can write the file can write into the table `gone`: only what a signed stub says counts. What
@@ -168,8 +173,8 @@ Result<record::Top> Worker::lookAtAll(const Row& row) {
     return top;
 }
 
-Result<void> Worker::judge(const Row& row, const std::vector<record::SignatureText>& its) {
-    const auto report = record::verifyRecord(record::assembled(content, {its.front()}));
+Result<void> Worker::judge(const Row& row, const record::SignatureText& first) {
+    const auto report = record::verifyRecord(record::assembled(content, {first}));
     if (!report) return tl::unexpected(report.error());
     static const std::string sql =
         pagesWhere("page.file = (SELECT file FROM record WHERE key = ?1) AND page.record = ?1");

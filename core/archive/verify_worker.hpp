@@ -44,25 +44,22 @@ public:
     Found found;
 
 private:
-    struct Signature {
-        std::int64_t record;
-        record::SignatureText text;
-    };
     struct Row;
 
     Result<void> readSignatures(std::int64_t from, std::int64_t to);
-    Result<std::string> headerText(std::int64_t id);
+    Result<const std::string*> headerText(std::int64_t id); ///< until the next is asked for
     Result<void> lookAt(const Row& row);
     Result<void> readRemoval(const Row& row);
     Result<record::Top> lookAtAll(const Row& row);
-    Result<void> judge(const Row& row, const std::vector<record::SignatureText>& its);
+    Result<void> judge(const Row& row, const record::SignatureText& first);
     static std::vector<std::string> beside(const file::Told& kept, const Row& row);
 
     std::unique_ptr<Connection> connection;
     const Verifying& what;
     record::Recheck recheck;
     std::string content;
-    std::vector<Signature> signatures; ///< of the stretch in hand, by record
+    std::vector<std::int64_t> signedRecords;       ///< of the stretch in hand, in order
+    std::vector<record::SignatureText> signatures; ///< beside them, and room for more
     std::size_t next = 0;
     std::unordered_map<std::int64_t, std::string> headers;
 };

@@ -7,6 +7,7 @@
 #include "record/shape.hpp"
 
 #include <array>
+#include <mutex>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <unordered_map>
@@ -35,10 +36,15 @@ Result<std::string> certificateDer(const Json& text, const std::string& where) {
 
 /// Of a text seen before the certificate is known: the same few people sign again and again.
 Result<Certificate> certificateOf(const std::string& text, const std::string& der) {
-    thread_local std::unordered_map<std::string, Certificate> seen;
-    if (const auto known = seen.find(text); known != seen.end()) return known->second;
+    static std::mutex guard; // for all threads: reading one takes as long as checking a record
+    static std::unordered_map<std::string, Certificate> seen;
+    {
+        const std::lock_guard lock(guard);
+        if (const auto known = seen.find(text); known != seen.end()) return known->second;
+    }
     auto certificate = Certificate::fromDer(der);
     if (!certificate) return certificate;
+    const std::lock_guard lock(guard);
     if (seen.size() >= mostSeen) seen.clear();
     return seen.emplace(text, std::move(*certificate)).first->second;
 }

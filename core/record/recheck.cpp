@@ -29,6 +29,13 @@ std::string_view after(std::string_view content, std::string_view name, char clo
     return end == std::string_view::npos ? std::string_view() : content.substr(begin, end - begin);
 }
 
+/// As rfind, which calls a comparison at every byte.
+std::size_t lastAt(std::string_view content, std::string_view name, std::size_t before) {
+    for (std::size_t i = std::min(before, content.size()); i-- > 0;)
+        if (content[i] == name[0] && content.substr(i).starts_with(name)) return i;
+    return std::string_view::npos;
+}
+
 Top topOf(std::string_view content) {
     Top top;
     // In canonical form a quote inside a text is escaped, so these can only be names.
@@ -37,7 +44,7 @@ Top topOf(std::string_view content) {
     if (const auto concluded = after(content, R"(,"concludedAt":")", '"'); !concluded.empty())
         top.at = concluded;
     constexpr std::string_view name = R"(,"previous":[)";
-    std::size_t at = content.rfind(name);
+    std::size_t at = lastAt(content, name, content.size());
     const auto list = [&] { return after(content.substr(at), name, ']'); };
     // A removal's records name theirs too, and come after its own.
     if (at != std::string_view::npos &&
@@ -49,7 +56,7 @@ Top topOf(std::string_view content) {
 
 /// The object that stands after `name`, from its brace to its last; empty if it isn't there.
 std::string_view lastObject(std::string_view content, std::string_view name) {
-    const std::size_t at = content.rfind(name);
+    const std::size_t at = lastAt(content, name, content.size());
     if (at == std::string_view::npos) return {};
     const std::size_t begin = at + name.size();
     bool inText = false;
@@ -74,7 +81,7 @@ bool isSigner(std::string_view content, std::string_view name) {
 }
 
 /// A row of countersignatures: each after the one before it, each by another key.
-Result<void> checkAll(std::string_view content, const std::vector<SignatureText>& signatures) {
+Result<void> checkAll(std::string_view content, std::span<const SignatureText> signatures) {
     std::vector<std::string> points;
     std::string after;
     for (const SignatureText& one : signatures) {
@@ -114,7 +121,7 @@ Recheck::Recheck() : keys(std::make_unique<Keys>()) {}
 Recheck::~Recheck() = default;
 
 Result<Top> Recheck::operator()(std::string_view identity, std::string_view content,
-                                const std::vector<SignatureText>& signatures) {
+                                std::span<const SignatureText> signatures) {
     const Digest digest = sha256(content);
     if (identity != std::string_view(reinterpret_cast<const char*>(digest.data()), digest.size()))
         return refuse(say("This is not what was stored: its hash is another."));

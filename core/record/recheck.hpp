@@ -6,6 +6,7 @@
 #include "record/record.hpp"
 
 #include <memory>
+#include <span>
 
 namespace ambit::record {
 
@@ -27,7 +28,7 @@ public:
     /// `identity`: 32 bytes. Error signature: the content's hash is another, a signature doesn't hold, or the
     /// first isn't the signer's; countersignatures are checked as verifyRecord does.
     [[nodiscard]] Result<Top> operator()(std::string_view identity, std::string_view content,
-                                         const std::vector<SignatureText>& signatures);
+                                         std::span<const SignatureText> signatures);
 
 private:
     struct Keys; ///< of the headers seen, ready for use
