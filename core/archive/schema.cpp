@@ -283,7 +283,8 @@ Result<void> prepareSchema(sqlite3* db, const std::string& file, std::span<const
     // fullfsync: on Apple a plain fsync leaves the data in the drive's cache; elsewhere it changes nothing.
     for (const char* setting :
          {"PRAGMA trusted_schema = OFF", "PRAGMA foreign_keys = ON", "PRAGMA journal_mode = WAL",
-          "PRAGMA synchronous = FULL", "PRAGMA fullfsync = ON", "PRAGMA checkpoint_fullfsync = ON"})
+          "PRAGMA synchronous = FULL", "PRAGMA fullfsync = ON", "PRAGMA checkpoint_fullfsync = ON",
+          "PRAGMA cache_size = -32000"})
         if (auto set = run(db, file, setting); !set) return set;
     if (*version < steps.size())
         if (auto moved = migrate(db, file, steps); !moved) return moved;
