@@ -193,7 +193,7 @@ private slots:
         QTest::addColumn<QString>("aircraft");
         QTest::addColumn<QString>("language");
         for (const char* aircraft : {"helicopter", "aeroplane"})
-            for (const char* language : {"de"})
+            for (const char* language : {"de", "fr"})
                 QTest::addRow("%s, %s", aircraft, language) << aircraft << language;
     }
 
@@ -209,6 +209,28 @@ private slots:
         QVERIFY2(missing.empty(), missing.empty() ? "" : missing.front().c_str());
         QVERIFY(airframe::readIn(*text, language.toStdString())->points.front().sound !=
                 airframe::read(*text)->points.front().sound);
+    }
+
+    /// A mark of two parts never begins a line, and stands a little apart: French typography, as in the
+    /// screens' catalogues.
+    void frenchMarksStandApart_data() {
+        QTest::addColumn<QString>("aircraft");
+        for (const char* aircraft : {"helicopter", "aeroplane"})
+            QTest::newRow(aircraft) << aircraft;
+    }
+
+    void frenchMarksStandApart() {
+        QFETCH(QString, aircraft);
+        const QString path = QStringLiteral(AMBIT_ROOT "/demo-aircraft/%1/airframe.json").arg(aircraft);
+        const Json all = Json::parse(readFile(path.toStdString()).value_or(std::string()));
+        static const QRegularExpression close(QStringLiteral("[^\\x{202f}][:;!?»](?!\\S)|«[^\\x{202f}]"));
+        qsizetype marks = 0;
+        for (const auto& [english, french] : all.at("translations").at("fr").items()) {
+            const QString words = QString::fromStdString(french.get<std::string>());
+            QVERIFY2(!words.contains(close), qPrintable(words));
+            marks += words.count(QChar(0x202f));
+        }
+        QVERIFY2(marks > 50, qPrintable(QString::number(marks)));
     }
 };
 

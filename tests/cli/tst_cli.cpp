@@ -64,6 +64,7 @@ private slots:
         const QString file = demo("helicopter/airframe.json");
         const Ran ran = runAmbit({"check", file});
         QVERIFY2(ran.out.contains("language de: complete"), ran.out.constData());
+        QVERIFY2(ran.out.contains("language fr: complete"), ran.out.constData());
         QJsonObject airframe = QJsonDocument::fromJson(read(file)).object();
         QJsonObject translations = airframe["translations"].toObject();
         QJsonObject german = translations["de"].toObject();
