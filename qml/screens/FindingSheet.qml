@@ -60,6 +60,7 @@ Sheet {
         objectName: "findingValue"
         width: parent.width
         visible: sheet.round.measured
+        round: sheet.round
         quantity: sheet.round.quantity
         unit: sheet.unit
         units: sheet.round.units
