@@ -85,7 +85,7 @@ bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoByte
     if (done) {
         chosen = nullptr;
         kept.clear();
-        told = {};
+        readTold = {};
         tellTrends();
     }
     return committed(done);

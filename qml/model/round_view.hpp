@@ -378,7 +378,7 @@ private:
     };
     [[nodiscard]] Reading reading() const;
     [[nodiscard]] std::string uncertaintyNow(const std::string& unit) const;
-    Reading told;             ///< of the point on the card
+    Reading readTold;         ///< as told, of the point on the card
     bool seriesKnown = false; ///< what records say has been read
     QStringList trendWords;   ///< of the point on the card
     std::string trendFor;

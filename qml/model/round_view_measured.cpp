@@ -103,7 +103,7 @@ void RoundView::takeMeasured(round::Settled& what, const QString& value, const Q
 /// As told for the point on the card; else as its airframe says.
 RoundView::Reading RoundView::reading() const {
     if (limit() == nullptr) return {};
-    if (told.point == card.point->id) return told;
+    if (readTold.point == card.point->id) return readTold;
     return {card.point->id, limit()->from, limit()->uncertainty ? limit()->uncertainty->text() : "",
             limit()->unit};
 }
@@ -143,9 +143,9 @@ QString RoundView::uncertaintyIn(const QString& unit) const {
 
 void RoundView::tellReading(const QString& from, const QString& uncertainty, const QString& unit) {
     if (limit() == nullptr) return;
-    told = {card.point->id, airframe::meansFrom(from.toStdString()), typedDecimal(uncertainty),
-            unit.isEmpty() ? limit()->unit : unit.toStdString()};
-    if (!told.from) told.uncertainty.clear();
+    readTold = {card.point->id, airframe::meansFrom(from.toStdString()), typedDecimal(uncertainty),
+                unit.isEmpty() ? limit()->unit : unit.toStdString()};
+    if (!readTold.from) readTold.uncertainty.clear();
     emit readingChanged();
 }
 
