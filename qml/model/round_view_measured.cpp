@@ -110,10 +110,10 @@ RoundView::Reading RoundView::reading() const {
 
 std::string RoundView::uncertaintyNow(const std::string& unit) const {
     const Reading its = reading();
-    const auto written = Decimal::parse(its.uncertainty);
-    if (!written || its.unit == unit) return its.uncertainty;
+    const auto standard = Decimal::parse(its.uncertainty);
+    if (!standard || its.unit == unit) return its.uncertainty;
     // Of another unit's scale: to two digits, as an uncertainty is told (JCGM 100:2008, 7.2.6).
-    const auto shown = judge::differenceIn(*written, its.unit, unit, 2);
+    const auto shown = judge::differenceIn(*standard, its.unit, unit, 2);
     return shown ? shown->value.text() : std::string();
 }
 

@@ -30,6 +30,25 @@ Sheet {
             sheet.wentOn();
     }
 
+    /// What is measured in a photo goes with the finding, and is its value where one is measured.
+    readonly property string keptValue: round.keptValue
+    onKeptValueChanged: {
+        if (keptValue === "" || !glass.item)
+            return;
+        measured.unit = round.keptUnit;
+        measured.text = keptValue;
+    }
+    function measure() {
+        glass.setSource("MeasureSheet.qml", {
+            app: sheet.app,
+            round: sheet.round
+        });
+    }
+    function leaveGlass() {
+        glass.source = "";
+        words.forceActiveFocus();
+    }
+
     objectName: "sheetFinding"
     title: qsTr("Finding")
     subtitle: round.cardTitle
@@ -138,5 +157,28 @@ Sheet {
         width: parent.width
         prefix: "finding"
         onGiven: urls => sheet.add(urls)
+    }
+    Key {
+        objectName: "findingMeasure"
+        width: parent.width
+        text: qsTr("Measure in a photo")
+        about: qsTr("By a card that lies beside it")
+        onClicked: sheet.measure()
+    }
+    Loader {
+        // Over all of this one, which keeps what was said in it.
+        id: glass
+        parent: sheet
+        anchors.fill: parent
+        z: 2
+        focus: status !== Loader.Null
+        onLoaded: (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: glass.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            sheet.leaveGlass();
+        }
     }
 }

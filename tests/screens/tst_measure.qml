@@ -196,6 +196,37 @@ FileCase {
         compare(event.photos.length, 1);
         verify(event.measurements === undefined);
     }
+    /// While a finding is told, what is found is measured on the spot: its words stay, the photo and the marks go with it.
+    function test_inAFindingBeingTold() {
+        open(390, 844);
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo(point));
+        touch("keyFinding");
+        see("sheetFinding");
+        type("findingWords", "Scored");
+        touch("findingMeasure");
+        takePhoto();
+        confirmCorners();
+        mark(1300, 700);
+        mark(1500, 700);
+        touch("measureKeep");
+        tryVerify(() => !seen("sheetMeasure"));
+        see("sheetFinding");
+        compare(see("findingWords").text, "Scored");
+        tryCompare(see("findingValue"), "text", String(Stage.app.round.keptValue));
+        at("finding-measured");
+        touch("findingMeasure");
+        touch("measureCancel");
+        touch("classAssess");
+        touch("findingDone");
+        compare(Stage.app.problem, "");
+        const event = JSON.parse(Stage.lastSettled(point));
+        compare(event.words, "Scored");
+        compare(event.valueFrom, "photo");
+        compare(event.measurements.length, 1);
+        compare(event.measurements[0].value, event.value);
+        compare(event.photos.length, 1);
+    }
     function test_anotherUnit() {
         open(390, 844);
         beginRound("OX-DEMO", "daily");
