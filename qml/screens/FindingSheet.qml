@@ -33,12 +33,14 @@ Sheet {
     /// What is measured in a photo goes with the finding, and is its value where one is measured.
     readonly property string keptValue: round.keptValue
     onKeptValueChanged: {
-        if (keptValue === "" || !glass.item)
+        if (keptValue === "" || !measuring)
             return;
         measured.unit = round.keptUnit;
         measured.text = keptValue;
     }
+    property bool measuring: false
     function measure() {
+        sheet.measuring = true;
         glass.setSource("MeasureSheet.qml", {
             app: sheet.app,
             round: sheet.round
@@ -47,6 +49,7 @@ Sheet {
     function leaveGlass() {
         glass.source = "";
         words.forceActiveFocus();
+        Qt.callLater(() => sheet.measuring = false); // what was kept is told in a moment
     }
 
     objectName: "sheetFinding"

@@ -162,6 +162,7 @@ FileCase {
             touch("valueField.unit");
         compare(see("valueField.uncertainty").text, "± 0.012 in");
         touch("valueField.from");
+        at("reading-" + size.tag + "-none");
         touch("valueField.from.none");
         verify(!seen("valueField.uncertainty"));
         type("valueField", "0.1");

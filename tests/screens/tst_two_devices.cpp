@@ -459,7 +459,7 @@ private:
     }
     static QString valueFor(view::RoundView& round) {
         const auto& limit = round.openRound().airframe().point(round.pointId().toStdString())->limit;
-        return limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text()) : QString();
+        return limit ? QString::fromStdString(test::wellWithin(*limit)) : QString();
     }
 };
 
