@@ -160,12 +160,14 @@ FileCase {
         compare(see("valueField.uncertainty").text, "± 0.3 mm");
         for (let i = 0; i < 12 && see("valueField").unit !== "in"; ++i)
             touch("valueField.unit");
+        type("valueField", "0.1"); // 2.1 in would be beyond
         compare(see("valueField.uncertainty").text, "± 0.012 in");
+        touch("pad.Done");
+        frame();
         touch("valueField.from");
         at("reading-" + size.tag + "-none");
         touch("valueField.from.none");
         verify(!seen("valueField.uncertainty"));
-        type("valueField", "0.1");
         touch("keySound");
         const bare = JSON.parse(Stage.lastSettled("tail-play"));
         verify(bare.valueFrom === undefined && bare.uncertainty === undefined);
