@@ -27,7 +27,7 @@ FocusScope {
     /// Where a touch is for the value itself.
     readonly property point touchPoint: Qt.point(width / 2, frame.height / 2)
     /// "Read on a gauge"; "" if it isn't said.
-    readonly property string fromText: round.sources.filter(one => one.id === round.valueFrom).map(one => one.name).join("")
+    readonly property string fromText: Array.from(round.sources).filter(one => one.id === round.valueFrom).map(one => one.name).join("")
     /// Between a number's whole and its fraction, as its reader writes it; either is taken.
     readonly property string mark: qsTr(".", "between a number's whole and its fraction")
 

@@ -37,7 +37,9 @@ Sheet {
             return;
         measured.unit = round.keptUnit;
         measured.text = keptValue;
+        measuring = false;
     }
+    /// Until what was kept is told, which may be a moment after.
     property bool measuring: false
     function measure() {
         sheet.measuring = true;
@@ -49,7 +51,6 @@ Sheet {
     function leaveGlass() {
         glass.source = "";
         words.forceActiveFocus();
-        Qt.callLater(() => sheet.measuring = false); // what was kept is told in a moment
     }
 
     objectName: "sheetFinding"
