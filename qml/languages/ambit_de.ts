@@ -1447,6 +1447,14 @@
         <source>Leave out: %1</source>
         <translation>Weglassen: %1</translation>
     </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>In einem Foto messen</translation>
+    </message>
+    <message>
+        <source>By a card that lies beside it</source>
+        <translation>Mit einer Karte, die daneben liegt</translation>
+    </message>
 </context>
 <context>
     <name>FindingsFigure</name>

@@ -1447,6 +1447,14 @@
         <source>Leave out: %1</source>
         <translation>Retirer&#x202f;: %1</translation>
     </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Mesurer dans une photo</translation>
+    </message>
+    <message>
+        <source>By a card that lies beside it</source>
+        <translation>Avec une carte posée à côté</translation>
+    </message>
 </context>
 <context>
     <name>FindingsFigure</name>
