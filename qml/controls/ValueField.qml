@@ -202,7 +202,6 @@ FocusScope {
             Key {
                 objectName: field.objectName + ".from"
                 width: Math.min(implicitWidth, more.width)
-                narrow: true
                 look: "link"
                 focusPolicy: Qt.TabFocus // a touch leaves the keypad where it is
                 text: field.fromText === "" ? qsTr("Say what it is read from") : field.fromText
@@ -212,7 +211,6 @@ FocusScope {
             Key {
                 objectName: field.objectName + ".uncertainty"
                 width: Math.min(implicitWidth, more.width)
-                narrow: true
                 visible: field.fromText !== "" && !field.choosing
                 look: field.ofUncertainty ? "outline" : "link"
                 focusPolicy: Qt.TabFocus
