@@ -91,7 +91,7 @@ private slots:
         const Json* told = nullptr;
         for (const Json& point : round.content["points"])
             if (point.contains("trend")) told = &point["trend"];
-        QVERIFY(told != nullptr);
+        if (told == nullptr) QFAIL("no trend is told");
         for (const Json& words : (*told)["words"])
             QVERIFY(text.contains(QString::fromStdString(words.get<std::string>()).mid(1)));
     }
@@ -106,7 +106,7 @@ private slots:
         round::Trended* trend = nullptr;
         for (round::Event& event : near.events)
             if (auto* its = std::get_if<round::Trended>(&event.what)) trend = its;
-        QVERIFY(trend != nullptr);
+        if (trend == nullptr) QFAIL("no trend is told");
         QVERIFY(trend->is == judge::Standing::within);
         QVERIFY(!firstPage(near).contains("95 %"));
         const auto told = [&] {
