@@ -171,6 +171,31 @@ const char* toText(Severity severity) {
     return "";
 }
 
+const char* toText(Means means) {
+    switch (means) {
+    case Means::gauge:
+        return "gauge";
+    case Means::ruler:
+        return "ruler";
+    case Means::dipstick:
+        return "dipstick";
+    case Means::meter:
+        return "meter";
+    case Means::count:
+        return "count";
+    case Means::eye:
+        return "eye";
+    }
+    return "";
+}
+
+std::optional<Means> meansFrom(std::string_view word) {
+    for (const Means means :
+         {Means::gauge, Means::ruler, Means::dipstick, Means::meter, Means::count, Means::eye})
+        if (word == toText(means)) return means;
+    return std::nullopt;
+}
+
 std::optional<Severity> severityFrom(std::string_view word) {
     for (const Severity severity : {Severity::assess, Severity::grounds}) {
         if (word == toText(severity)) return severity;

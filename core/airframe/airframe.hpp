@@ -27,6 +27,9 @@ enum class Category { helicopter, aeroplane };
 enum class PartKind { body, glass, wing, tail, rotor, propeller, gear, tread };
 enum class Access { ground, kneel, step, ladder };
 enum class How { look, feel, move, turn, drain, measure, count, listen };
+/// What a value is read from, where no photo gives it: a gauge or feeler, a ruler or caliper, a dipstick, a
+/// meter's figures; counted; judged by eye.
+enum class Means { gauge, ruler, dipstick, meter, count, eye };
 /// What a finding at a point means at least.
 enum class Severity { assess, grounds };
 
@@ -104,7 +107,9 @@ struct Limit {
     std::optional<Decimal> min;
     std::optional<Decimal> max;
     std::string source;
-    std::optional<Trend> trend = {}; ///< none: a trend is shown and warns of nothing
+    std::optional<Trend> trend = {};         ///< none: a trend is shown and warns of nothing
+    std::optional<Means> from = {};          ///< what its values are usually read from
+    std::optional<Decimal> uncertainty = {}; ///< of such a reading, standard, in `unit`; zero or more
 };
 
 struct Opening {
@@ -254,7 +259,9 @@ struct Airframe {
 [[nodiscard]] const char* toText(PartKind);
 [[nodiscard]] const char* toText(Access);
 [[nodiscard]] const char* toText(How);
+[[nodiscard]] const char* toText(Means);
 [[nodiscard]] const char* toText(Severity);
+[[nodiscard]] std::optional<Means> meansFrom(std::string_view word);
 [[nodiscard]] std::optional<Severity> severityFrom(std::string_view word);
 
 /// True if every setting that `when` names has that state.

@@ -139,6 +139,22 @@ std::optional<Trend> takeTrend(Fields& limit) {
     return trend;
 }
 
+/// What values are usually read from, and how well that tells them.
+void takeReading(Fields& fields, Limit& limit) {
+    if (fields.get("from", optional))
+        limit.from = fields.word(
+            "from", {Means::gauge, Means::ruler, Means::dipstick, Means::meter, Means::count, Means::eye});
+    limit.uncertainty = fields.decimal("uncertainty");
+    if (limit.uncertainty && *limit.uncertainty < Decimal())
+        fields.errors().add(fields.at("uncertainty"),
+                            say("This count is %1.", figure(limit.uncertainty->text())),
+                            say("Use zero or more."));
+    if (fields.get("uncertainty", optional) && !fields.get("from", optional))
+        fields.errors().add(fields.at("uncertainty"),
+                            say("It isn't said what the value with this uncertainty is read from."),
+                            say("Add %1, or take the uncertainty out.", "\"from\""));
+}
+
 Limit takeLimit(Fields& fields) {
     Limit limit;
     limit.quantity = fields.name("quantity");
@@ -147,6 +163,7 @@ Limit takeLimit(Fields& fields) {
     limit.max = fields.decimal("max");
     limit.source = fields.text("source");
     limit.trend = takeTrend(fields);
+    takeReading(fields, limit);
     const bool none = !fields.get("min", optional) && !fields.get("max", optional);
     if (none)
         fields.errors().add(fields.at(), say("This limit has neither min nor max."),

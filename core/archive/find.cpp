@@ -168,6 +168,7 @@ Sighting seenIn(const file::Told& told, const file::Seen* seen) {
     sighting.value = seen->value;
     sighting.unit = seen->unit;
     sighting.verdict = seen->verdict;
+    sighting.uncertainty = seen->uncertainty;
     return sighting;
 }
 

@@ -40,6 +40,7 @@ struct Sighting {
     std::string words;
     bool grounds = false;
     std::string value, unit, verdict; ///< of a measured one
+    std::string uncertainty = {};     ///< standard, in `unit`; empty: not stated
 };
 
 /// What records say of one point of an aircraft, the newest first. `after`: go on after this record.

@@ -43,6 +43,7 @@ Seen seenIn(JsonView point) {
         seen.verdict = textIn(measured, "verdict");
         seen.uncertainty = textIn(measured, "uncertainty");
         seen.renewed = measured["renewed"].flag();
+        seen.from = airframe::meansFrom(measured["from"].text());
     }
     return seen;
 }
@@ -194,7 +195,7 @@ void put(Writer& to, const RoundTold& round) {
         to.text(one.point);
         const bool uncertain = !one.uncertainty.empty();
         to.number(static_cast<std::size_t>(one.outcome) * 2 + (one.grounds ? 1 : 0) + (uncertain ? 8 : 0) +
-                  (one.renewed ? 16 : 0));
+                  (one.renewed ? 16 : 0) + (one.from ? 32 * (static_cast<std::size_t>(*one.from) + 1) : 0));
         for (const std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             to.text(*text);
         if (uncertain) to.text(one.uncertainty);
@@ -221,6 +222,9 @@ RoundTold roundFrom(Reader& from) {
         one.outcome = static_cast<Outcome>(std::min<std::size_t>(how / 2 % 4, 2));
         one.grounds = how % 2 == 1;
         one.renewed = how / 16 % 2 == 1;
+        if (const std::size_t from32 = how / 32; from32 > 0)
+            one.from = static_cast<airframe::Means>(
+                std::min(from32 - 1, static_cast<std::size_t>(airframe::Means::eye)));
         for (std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             *text = from.text();
         if (how / 8 % 2 == 1) one.uncertainty = from.text();

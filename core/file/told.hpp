@@ -5,6 +5,7 @@
 #include "record/key.hpp"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -39,9 +40,10 @@ struct Seen {
     std::string basis; ///< of what was not inspected; may be empty
     std::string value; ///< decimal; empty: nothing was measured
     std::string unit;
-    std::string verdict;          ///< within, below, above
-    std::string uncertainty = {}; ///< standard, of what was measured in a photo
-    bool renewed = false;         ///< the part was renewed or repainted before it
+    std::string verdict;                      ///< within, below, above
+    std::string uncertainty = {};             ///< standard, in `unit`; empty: not stated
+    bool renewed = false;                     ///< the part was renewed or repainted before it
+    std::optional<airframe::Means> from = {}; ///< what the value was read from; none: not said, or a photo
 };
 
 struct RoundTold {

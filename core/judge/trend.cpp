@@ -1,5 +1,6 @@
 #include "judge/trend.hpp"
 
+#include "judge/limit.hpp"
 #include "judge/renewed.hpp"
 #include "judge/student.hpp"
 
@@ -187,7 +188,13 @@ Result<Trend> trendOf(const std::vector<Measured>& values, const TrendQuestion& 
     const auto& min = question.limit.min;
     const auto& max = question.limit.max;
     if ((min && last.y < *min) || (max && last.y > *max)) trend.standing = Standing::passed;
-    if (!isEnough(series)) return trend;
+    if (!isEnough(series)) {
+        // Too few for a line: the last value's own interval is all that tells.
+        if (trend.standing == Standing::within && last.uncertainty &&
+            mayBeBeyond(question.limit, last.y, *last.uncertainty))
+            trend.standing = Standing::near;
+        return trend;
+    }
 
     auto robust = theilSen(samplesOf(series), question.confidence);
     if (!robust) return tl::unexpected(robust.error());

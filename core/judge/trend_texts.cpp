@@ -27,9 +27,9 @@ Sentence comesText(const Trend& trend, const TrendQuestion& question) {
 
 Sentence standingText(const Trend& trend, const TrendQuestion& question) {
     if (trend.standing == Standing::passed) return say("the last value is beyond the limit");
-    if (!trend.robust) return {};
     const bool near = trend.standing == Standing::near;
-    if (!question.ahead) return near ? say("the limit may be reached already") : Sentence();
+    // Without a line it is the value's own interval that reaches there.
+    if (!trend.robust || !question.ahead) return near ? say("the limit may be reached already") : Sentence();
     const Sentence ahead = figure(question.ahead->text());
     if (near) return say("the limit may be passed within the next %1 %2", ahead, question.per);
     return say("the limit is not reached within the next %1 %2", ahead, question.per);

@@ -129,6 +129,33 @@ std::string toDigits(Wide number) {
     return digits.empty() ? "0" : digits;
 }
 
+/// `exact`, as many digits as `value` has.
+Result<Shown> writtenOut(const Ratio& exact, const Decimal& value, std::size_t fewestDigits) {
+    const bool negative = exact.over < 0;
+    const Wide over = negative ? -exact.over : exact.over;
+    Wide digits = over / exact.under;
+    Wide rest = over % exact.under;
+    const std::size_t wholeDigits = digits == 0 ? 0 : toDigits(digits).size();
+    std::size_t open = std::max(fewestDigits, significant(value.text()));
+    open -= std::min(open, wholeDigits);
+    std::size_t decimals = 0;
+    while (open > 0 && rest != 0 && decimals < 14 && digits < tenTo(14)) {
+        const Wide next = rest * 10 / exact.under;
+        rest = rest * 10 % exact.under;
+        digits = digits * 10 + next;
+        ++decimals;
+        if (digits != 0) --open; // zeros before the first digit don't count
+    }
+    const bool rounded = rest != 0;
+    if (rest >= exact.under - rest) ++digits;
+    std::string text = toDigits(digits);
+    if (text.size() <= decimals) text.insert(0, decimals + 1 - text.size(), '0');
+    if (decimals > 0) text.insert(text.size() - decimals, 1, '.');
+    const auto shown = Decimal::parse((negative && digits != 0 ? "-" : "") + text);
+    if (!shown) return tl::unexpected(shown.error());
+    return Shown{*shown, rounded};
+}
+
 } // namespace
 
 std::span<const Unit> units() {
@@ -169,30 +196,18 @@ Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_v
     if (unit == wanted) return Shown{value, false};
     const auto both = bothOf(unit, wanted);
     if (!both) return tl::unexpected(both.error());
-    const Ratio exact = in(*both->second, common(value, *both->first));
-    const bool negative = exact.over < 0;
-    const Wide over = negative ? -exact.over : exact.over;
-    Wide digits = over / exact.under;
-    Wide rest = over % exact.under;
-    const std::size_t wholeDigits = digits == 0 ? 0 : toDigits(digits).size();
-    std::size_t open = std::max(fewestDigits, significant(value.text()));
-    open -= std::min(open, wholeDigits);
-    std::size_t decimals = 0;
-    while (open > 0 && rest != 0 && decimals < 14 && digits < tenTo(14)) {
-        const Wide next = rest * 10 / exact.under;
-        rest = rest * 10 % exact.under;
-        digits = digits * 10 + next;
-        ++decimals;
-        if (digits != 0) --open; // zeros before the first digit don't count
-    }
-    const bool rounded = rest != 0;
-    if (rest >= exact.under - rest) ++digits;
-    std::string text = toDigits(digits);
-    if (text.size() <= decimals) text.insert(0, decimals + 1 - text.size(), '0');
-    if (decimals > 0) text.insert(text.size() - decimals, 1, '.');
-    const auto shown = Decimal::parse((negative && digits != 0 ? "-" : "") + text);
-    if (!shown) return tl::unexpected(shown.error());
-    return Shown{*shown, rounded};
+    return writtenOut(in(*both->second, common(value, *both->first)), value, fewestDigits);
+}
+
+Result<Shown> differenceIn(const Decimal& value, std::string_view unit, std::string_view wanted,
+                           std::size_t fewestDigits) {
+    if (unit == wanted) return Shown{value, false};
+    const auto both = bothOf(unit, wanted);
+    if (!both) return tl::unexpected(both.error());
+    Unit from = *both->first;
+    Unit to = *both->second;
+    from.offset = to.offset = 0;
+    return writtenOut(in(to, common(value, from)), value, fewestDigits);
 }
 
 Sentence toText(const Shown& shown, std::string_view unit) {

@@ -52,6 +52,10 @@ struct Shown {
 [[nodiscard]] Result<Shown> shownIn(const Decimal& value, std::string_view unit, std::string_view wanted,
                                     std::size_t fewestDigits = 3);
 
+/// The same of a difference or a deviation, which an offset doesn't move: 1.8 °F of it are 1 °C.
+[[nodiscard]] Result<Shown> differenceIn(const Decimal& value, std::string_view unit, std::string_view wanted,
+                                         std::size_t fewestDigits = 3);
+
 /// "179 kPa, rounded" or "26000 mm".
 [[nodiscard]] Sentence toText(const Shown& shown, std::string_view unit);
 

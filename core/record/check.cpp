@@ -89,10 +89,11 @@ Shape askShape() {
 }
 
 std::vector<Field> valueWith(std::vector<Field> more) {
-    std::vector<Field> fields{{"value", decimal},
-                              {"renewed", Shape(Is::flag), optional},
-                              {"from", word({"photo"}), optional},
-                              {"uncertainty", decimal, optional}};
+    std::vector<Field> fields{
+        {"value", decimal},
+        {"renewed", Shape(Is::flag), optional},
+        {"from", word({"photo", "gauge", "ruler", "dipstick", "meter", "count", "eye"}), optional},
+        {"uncertainty", decimal, optional}};
     fields.insert(fields.end(), more.begin(), more.end());
     return fields;
 }
@@ -137,7 +138,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 5)},
+         {"version", integer(1, 6)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -181,7 +182,7 @@ Result<void> checkKind(JsonView content) {
         return wrong(say("This is not the content of a record: its format is not “ambit-record”."),
                      "/format");
     const auto version = content["version"].integer();
-    if (!version || *version < 1 || *version > 5 || content["kind"].text() != "round")
+    if (!version || *version < 1 || *version > 6 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, say("This Ambit doesn't know records of this version and kind."),
                     "/version", say("Use a newer Ambit."));
     return {};

@@ -330,6 +330,9 @@ void Summary::saySettled(Out& out, const Settled& what, Instant at, bool fromPor
             if (what.byPhoto) {
                 out.text("from", "photo");
                 out.text("uncertainty", what.measurements.front().uncertainty);
+            } else if (what.from) {
+                out.text("from", airframe::toText(*what.from));
+                out.textIfAny("uncertainty", what.uncertainty);
             }
         });
     }

@@ -77,6 +77,8 @@ void write(Json& json, const Settled& settled) {
     if (settled.by == By::key) json["by"] = "key";
     if (settled.value) json["value"] = *settled.value;
     if (settled.byPhoto) json["valueFrom"] = "photo";
+    if (settled.from) json["valueFrom"] = airframe::toText(*settled.from);
+    if (!settled.uncertainty.empty()) json["uncertainty"] = settled.uncertainty;
     if (!settled.unit.empty()) json["unit"] = settled.unit;
     if (settled.renewed) json["renewed"] = true;
     if (settled.outcome == Outcome::finding) {
@@ -262,6 +264,7 @@ int versionOf(const What& what) {
             [](const Declined&) { return 3; },
             [](const Alone&) { return 3; },
             [](const Settled& settled) {
+                if (settled.from) return 6;
                 const bool photographed = settled.outcome == Outcome::sound && !settled.photos.empty();
                 if (photographed || !settled.unit.empty() || settled.renewed || !settled.measurements.empty())
                     return 5;
@@ -277,6 +280,11 @@ int versionOf(const What& what) {
             [](const auto&) { return 1; },
         },
         what);
+}
+
+const std::string& uncertaintyOf(const Settled& settled) {
+    return settled.byPhoto && !settled.measurements.empty() ? settled.measurements.front().uncertainty
+                                                            : settled.uncertainty;
 }
 
 const char* toText(Outcome outcome) {

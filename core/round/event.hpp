@@ -99,7 +99,13 @@ struct Settled { ///< "settled"
     bool renewed = false;                  ///< the part was renewed or repainted: its values begin anew
     std::vector<Measurement> measurements; ///< in the photos
     bool byPhoto = false;                  ///< the value is that of the first measurement
+    // Version 6, of a value that isn't
+    std::optional<airframe::Means> from; ///< what it was read from; none: not said
+    std::string uncertainty;             ///< standard, in the value's unit; empty: not stated
 };
+
+/// The value's standard uncertainty, whatever it is from, in the value's unit; empty: not stated.
+[[nodiscard]] const std::string& uncertaintyOf(const Settled& settled);
 
 struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the
                   ///< log
@@ -268,7 +274,7 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
-/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 5.
+/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 6.
 [[nodiscard]] int versionOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);

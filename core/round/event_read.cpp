@@ -97,12 +97,26 @@ std::vector<Photo> photosFrom(Fields& fields) {
     return photos;
 }
 
+/// What a value is from: version 5 knew photos, version 6 brought the rest.
+void valueFrom(Fields& fields, Settled& settled) {
+    if (fields.has("valueFrom")) {
+        (void)fields.word("valueFrom", {"photo", "gauge", "ruler", "dipstick", "meter", "count", "eye"});
+        settled.from = airframe::meansFrom(fields.view("valueFrom"));
+        settled.byPhoto = !settled.from;
+    }
+    if (fields.has("uncertainty")) {
+        settled.uncertainty = zeroOrMore(fields, "uncertainty");
+        // A photo's stands with its measurement.
+        if (!settled.from)
+            fields.fail(say("An uncertainty goes with what the value was read from."), "uncertainty");
+    }
+    if (settled.from && !settled.value)
+        fields.fail(say("What was read from something has a value."), "valueFrom");
+}
+
 /// What version 5 brought.
 void measuredFrom(Fields& fields, Settled& settled) {
-    if (fields.has("valueFrom")) {
-        (void)fields.word("valueFrom", {"photo"});
-        settled.byPhoto = true;
-    }
+    valueFrom(fields, settled);
     settled.unit = fields.textIfThere("unit");
     if (fields.has("renewed")) {
         const JsonView renewed = fields.any("renewed");

@@ -39,14 +39,6 @@ std::string pixelsFrom(Fields& fields, const char* name) {
     return written;
 }
 
-/// A standard deviation, a length, a tilt: zero or more.
-std::string positiveFrom(Fields& fields, const char* name) {
-    std::string written = fields.decimal(name);
-    if (const auto value = Decimal::parse(written); value && *value < Decimal())
-        fields.fail(say("Zero or more is expected here."), name);
-    return written;
-}
-
 std::vector<PhotoPlace> placesFrom(Fields& fields, const char* name, std::size_t fewest, std::size_t most) {
     std::vector<PhotoPlace> places;
     for (Fields place : fields.list(name, most)) {
@@ -63,9 +55,9 @@ std::vector<PhotoPlace> placesFrom(Fields& fields, const char* name, std::size_t
 CardSeen cardFrom(Fields&& fields) {
     CardSeen card;
     card.corners = placesFrom(fields, "corners", 4, 4);
-    card.deviation = positiveFrom(fields, "deviation");
+    card.deviation = zeroOrMore(fields, "deviation");
     card.byHand = fields.word("by", {"finder", "hand"}) == 1;
-    if (fields.has("edgeWidth")) card.edgeWidth = positiveFrom(fields, "edgeWidth");
+    if (fields.has("edgeWidth")) card.edgeWidth = zeroOrMore(fields, "edgeWidth");
     if (fields.has("firstSide"))
         card.lies = fields.word("firstSide", {"long", "short"}) == 0 ? measure::Lies::longSideFirst
                                                                      : measure::Lies::shortSideFirst;
@@ -75,8 +67,8 @@ CardSeen cardFrom(Fields&& fields) {
 
 KnownLength knownFrom(Fields&& fields) {
     KnownLength known;
-    known.length = positiveFrom(fields, "length");
-    known.deviation = positiveFrom(fields, "deviation");
+    known.length = zeroOrMore(fields, "length");
+    known.deviation = zeroOrMore(fields, "deviation");
     known.marks = placesFrom(fields, "marks", 2, 2);
     fields.end();
     return known;
@@ -107,6 +99,13 @@ Result<measure::Estimate> inPlane(What what, const measure::Plane& plane,
 }
 
 } // namespace
+
+std::string zeroOrMore(Fields& fields, const char* name) {
+    std::string written = fields.decimal(name);
+    if (const auto value = Decimal::parse(written); value && *value < Decimal())
+        fields.fail(say("Zero or more is expected here."), name);
+    return written;
+}
 
 std::pair<std::size_t, std::size_t> marksOf(What what) {
     switch (what) {
@@ -211,17 +210,17 @@ Measurement measurementFrom(Fields&& fields) {
     its.value = fields.decimal("value");
     (void)fields.word("unit", {unitOf(its.what)});
     its.unit = unitOf(its.what);
-    its.uncertainty = positiveFrom(fields, "uncertainty");
+    its.uncertainty = zeroOrMore(fields, "uncertainty");
     its.photo = fields.hash("photo");
     its.width = fields.integer("width", 1, mostPixels);
     its.height = fields.integer("height", 1, mostPixels);
     if (its.what != What::slip || fields.has("card"))
         its.card = cardFrom(fields.inner("card"));
     else
-        its.tilt = positiveFrom(fields, "tilt");
+        its.tilt = zeroOrMore(fields, "tilt");
     const auto [fewest, most] = marksOf(its.what);
     its.marks = placesFrom(fields, "marks", fewest, most);
-    its.deviation = positiveFrom(fields, "deviation");
+    its.deviation = zeroOrMore(fields, "deviation");
     if (its.card && fields.has("known")) its.known = knownFrom(fields.inner("known"));
     fields.end();
     return its;
@@ -261,12 +260,12 @@ Trended trendedFrom(Fields& fields) {
     Trended its;
     its.point = fields.text("point");
     its.over = fields.text("over");
-    if (fields.has("ahead")) its.ahead = positiveFrom(fields, "ahead");
+    if (fields.has("ahead")) its.ahead = zeroOrMore(fields, "ahead");
     for (Fields one : fields.list("values", mostTrendValues)) {
         TrendValue& value = its.values.emplace_back();
         value.x = one.decimal("x");
         value.value = one.decimal("value");
-        if (one.has("uncertainty")) value.uncertainty = positiveFrom(one, "uncertainty");
+        if (one.has("uncertainty")) value.uncertainty = zeroOrMore(one, "uncertainty");
         if (one.has("renewed")) {
             value.renewed = one.any("renewed").isFlag() && one.any("renewed").flag();
             if (!value.renewed) one.fail(say("true is expected here, or nothing."), "renewed");

@@ -112,6 +112,9 @@ struct Trended {
 inline constexpr std::size_t mostTrendValues = 200; ///< the newest
 inline constexpr std::size_t mostBand = 50;
 
+/// A standard deviation, a length, a tilt: a decimal string, zero or more.
+[[nodiscard]] std::string zeroOrMore(Fields& fields, const char* name);
+
 [[nodiscard]] Json toJson(const Measurement& measurement);
 [[nodiscard]] Measurement measurementFrom(Fields&& fields);
 void write(Json& json, const Trended& trended);

@@ -147,6 +147,14 @@ Result<void> measurementsFit(const Point& point, const Settled& settled) {
             settled.measurements.front().unit != unit)
             return refuse(say("The value isn't the one measured in the photo."), point.id);
     }
+    if (settled.from && (settled.byPhoto || !settled.value))
+        return refuse(say("A value is read from one thing, or measured in a photo."), point.id);
+    if (!settled.uncertainty.empty()) {
+        const auto uncertainty = Decimal::parse(settled.uncertainty);
+        if (!settled.from || !uncertainty || *uncertainty < Decimal())
+            return refuse(say("An uncertainty is zero or more, and goes with what the value was read from."),
+                          point.id);
+    }
     if (!settled.value && (!settled.unit.empty() || settled.renewed))
         return refuse(say("%1 isn't measured.", quoted(point.name)), point.id, say("Leave the unit out."));
     return {};

@@ -26,7 +26,8 @@ namespace ambit::round {
 /// - sound and finding: at one of the point's stands, in its settings, what comes before it in this walk
 /// settled, what it looks through open;
 ///   a measured point has a value, within its limit if sound, in the limit's unit or one of its quantity;
-/// what was measured in photos is in the settling's own, and a value from there is the first one's;
+/// what was measured in photos is in the settling's own, and a value from there is the first one's; an
+/// uncertainty of another value goes with what it was read from;
 /// - where a value is going is told of a point that was measured; it stands against `fit` only where the
 /// airframe says so;
 /// - a finding has words and is at least as severe as the airframe says; not inspected has a reason, and may

@@ -48,9 +48,11 @@ Result<judge::Measured> measuredOf(const Past& past, Decimal x, const airframe::
     if (!y) return tl::unexpected(y.error());
     judge::Measured one{std::move(x), *y, {}, past.renewed};
     if (past.uncertainty.empty()) return one;
-    const auto uncertainty = inLimits(past.uncertainty);
+    const auto written = Decimal::parse(past.uncertainty);
+    if (!written) return tl::unexpected(written.error());
+    const auto uncertainty = judge::differenceIn(*written, past.unit, limit.unit, digitsOfTrend);
     if (!uncertainty) return tl::unexpected(uncertainty.error());
-    one.uncertainty = *uncertainty;
+    one.uncertainty = uncertainty->value;
     return one;
 }
 

@@ -52,6 +52,7 @@ Json toJson(const archive::Sighting& one) {
         json["value"] = one.value;
         json["unit"] = one.unit;
         json["verdict"] = one.verdict;
+        if (!one.uncertainty.empty()) json["uncertainty"] = one.uncertainty;
     }
     return json;
 }
@@ -195,11 +196,13 @@ int archiveHistory(const ArchiveOptions& options) {
         archive::history(*archive, options.aircraft, options.point, options.most, options.after);
     if (!sightings) return complain(sightings.error());
     for (const archive::Sighting& one : *sightings) {
+        const std::string spread = one.uncertainty.empty() ? "" : " ± " + one.uncertainty;
         if (options.json)
             std::cout << toJson(one).dump() << '\n';
         else
             std::cout << dayOf(one.at) << "  " << one.what << (one.grounds ? " (grounds)" : "")
-                      << (one.value.empty() ? "" : "  " + one.value + ' ' + one.unit + ", " + one.verdict)
+                      << (one.value.empty() ? ""
+                                            : "  " + one.value + spread + ' ' + one.unit + ", " + one.verdict)
                       << (one.words.empty() ? "" : "  " + one.words) << "  (" << one.by << ")\n";
     }
     if (!options.json && sightings->empty()) std::cout << "no record says anything of this point\n";

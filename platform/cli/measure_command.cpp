@@ -5,6 +5,7 @@
 #include "cli/commands.hpp"
 #include "cli/drawing.hpp"
 #include "cli/talk.hpp"
+#include "judge/limit.hpp"
 #include "measure/find.hpp"
 #include "record/pdf.hpp"
 #include "round/event.hpp"
@@ -204,11 +205,23 @@ void print(const Again& again, const std::string& name) {
     if (!again.card.empty()) std::cout << "  card: " << again.card << '\n';
 }
 
+std::string howTaken(const Json& measured) {
+    const std::string from = measured.value("from", "");
+    if (from == "photo") return "measured in a photo";
+    const auto means = airframe::meansFrom(from);
+    return means ? std::string(judge::toText(*means)) + ", typed" : "typed";
+}
+
 void printValue(const Json& point) {
     const Json& measured = point["measured"];
-    std::cout << point["name"].get<std::string>() << ": " << measured["value"].get<std::string>() << ' '
-              << measured["unit"].get<std::string>()
-              << (measured.contains("from") ? ", measured in a photo" : ", typed");
+    const bool fromPhoto =
+        measured.value("from", "") == "photo"; // its uncertainty stands with what was marked
+    std::cout << point["name"].get<std::string>() << ": " << measured["value"].get<std::string>();
+    if (measured.contains("uncertainty") && !fromPhoto)
+        std::cout << " ± " << measured["uncertainty"].get<std::string>();
+    std::cout << ' ' << measured["unit"].get<std::string>();
+    if (measured.contains("uncertainty") && !fromPhoto) std::cout << " (standard uncertainty)";
+    std::cout << ", " << howTaken(measured);
     if (measured.contains("renewed")) std::cout << ", renewed before it";
     std::cout << "; limit " << measured["limit"].get<std::string>() << ": "
               << measured["verdict"].get<std::string>() << '\n';

@@ -1,5 +1,5 @@
-// What was measured otherwise than by typing a value in its limit's unit, where values are going, and photos
-// of what is sound.
+// What was measured otherwise than by typing a bare value in its limit's unit, where values are going, and
+// photos of what is sound.
 #include "judge/units.hpp"
 #include "model/trend_chart.hpp"
 #include "paper/item.hpp"
@@ -25,7 +25,8 @@ struct Item {
 
 bool isMeasured(const Item& item) {
     const round::Settled& settled = *item.entry.settled;
-    return !settled.measurements.empty() || !settled.unit.empty() || settled.renewed || item.trend != nullptr;
+    return !settled.measurements.empty() || !settled.unit.empty() || settled.renewed || settled.from ||
+           item.trend != nullptr;
 }
 
 bool isPhotographed(const Item& item) {
@@ -52,8 +53,11 @@ QString estimateWords(const std::string& value, const std::string& unit, const s
     const auto middle = Decimal::parse(value);
     const auto standard = Decimal::parse(uncertainty);
     if (!middle || !standard) return words;
-    const std::size_t dot = value.find('.');
-    const int decimals = dot == std::string::npos ? 0 : static_cast<int>(value.size() - dot) - 1;
+    const auto decimalsOf = [](const std::string& number) {
+        const std::size_t dot = number.find('.');
+        return dot == std::string::npos ? 0 : static_cast<int>(number.size() - dot) - 1;
+    };
+    const int decimals = std::max(decimalsOf(value), decimalsOf(uncertainty));
     const double reach = 1.96 * standard->approximate();
     const auto end = [&](double side) {
         return shown(fixed(middle->approximate() + side * reach, decimals)).replace(u'-', QChar(0x2212));
@@ -116,11 +120,15 @@ void addValue(Sheet& sheet, const Item& item) {
     const round::Settled& settled = *item.entry.settled;
     const airframe::Point& point = *item.point.point;
     if (!settled.value || !point.limit) return;
-    QString value = shown(point.limit->quantity) + u' ';
-    value += settled.byPhoto ? estimateWords(*settled.value, settled.measurements.front().unit,
-                                             settled.measurements.front().uncertainty) +
-                                   QStringLiteral("; measured in a photo")
-                             : valueWords(point, settled) + QStringLiteral("; typed");
+    QString value = shown(point.limit->quantity) + u' ' +
+                    estimateWords(*settled.value,
+                                  settled.unit.empty() && !settled.byPhoto ? point.limit->unit
+                                  : settled.byPhoto                        ? settled.measurements.front().unit
+                                                                           : settled.unit,
+                                  round::uncertaintyOf(settled));
+    value += settled.byPhoto ? QStringLiteral("; measured in a photo")
+             : settled.from  ? QStringLiteral("; ") + shown(judge::toText(*settled.from))
+                             : QStringLiteral("; typed");
     addLabelled(sheet, QStringLiteral("Value"), value);
     addLabelled(sheet, QStringLiteral("Limit"),
                 shown(judge::toText(*point.limit)) + QStringLiteral(" (") + shown(point.limit->source) +
@@ -193,6 +201,7 @@ void addItem(const Context& context, const Item& item) {
                             : item.trend != nullptr ? chartHeight + 50
                                                     : 0;
     sheet.need(name.height() + when.height() + 70 + pictures);
+    if (item.trend != nullptr) sheet.mark(trendMark(item.point.point->id));
     addItemHead(sheet, item.counts ? markOf(settled) : Mark::hollow, item.point.number, name);
     sheet.text(when, area::left + indent);
     sheet.y += 5;
@@ -208,6 +217,10 @@ void addItem(const Context& context, const Item& item) {
 
 } // namespace
 
+std::string trendMark(const std::string& point) {
+    return "trend " + point;
+}
+
 void addMeasured(const Context& context) {
     const std::vector<Item> items = itemsOf(context.view);
     const bool any = std::any_of(items.begin(), items.end(), isMeasured);
@@ -218,8 +231,9 @@ void addMeasured(const Context& context) {
     context.sheet.newPage();
     if (any)
         addHeading(context.sheet, QStringLiteral("What was measured"),
-                   QStringLiteral("Points measured in photos or in a unit of one’s own, and where values are "
-                                  "going. In a photo, dashes show the card and crosses what was marked."));
+                   QStringLiteral(
+                       "How each value was taken, its uncertainty if that is stated, and where values are "
+                       "going. In a photo, dashes show the card and crosses what was marked."));
     for (const Item& item : items)
         if (isMeasured(item)) addItem(context, item);
     if (!photos) return;

@@ -250,10 +250,10 @@ Result<void> checkKind(const Json& content) {
     };
     const auto isKnown = [&] {
         return is("version", 1) || is("version", 2) || is("version", 3) || is("version", 4) ||
-               is("version", 5);
+               is("version", 5) || is("version", 6);
     };
     if (content.is_object() && is("format", "ambit-record") && is("kind", "round") && isKnown()) return {};
-    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 5.", "/format",
+    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 6.", "/format",
                 "A newer Ambit may know this one.");
 }
 

@@ -20,8 +20,10 @@ struct Context {
 
 void addTitle(const Context& context);
 void addFindings(const Context& context);
-void addMeasured(
-    const Context& context); ///< only where something was measured or photographed so (version 5)
+/// Only where something was measured or photographed as version 5 or 6 brought it.
+void addMeasured(const Context& context);
+/// Of the page where a point's trend is drawn: Sheet::pageOf.
+[[nodiscard]] std::string trendMark(const std::string& point);
 void addFigure(const Context& context);
 void addPoints(const Context& context);
 void addTimeline(const Context& context);

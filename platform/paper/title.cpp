@@ -1,4 +1,5 @@
 // A round's first page: whose record this is, what was concluded, what stands out, who signed.
+#include "judge/limit.hpp"
 #include "paper/frame.hpp"
 #include "paper/marks.hpp"
 #include "paper/sections.hpp"
@@ -132,15 +133,38 @@ QString shortWords(const round::Settled& settled) {
                                  : QStringLiteral("Not inspected, basis stated");
 }
 
-void addRow(const Context& context, const PointView& point) {
+/// What was told of a value that is at its limit, or may come there: by the figures of its own event.
+QString comingWords(const RecordView& view, const airframe::Point& point, const round::Trended& trend) {
+    const airframe::Counter* counter = view.airframe->counter(trend.over);
+    const QString unit = counter == nullptr ? shown(trend.over) : shown(counter->unit);
+    QString words;
+    if (trend.is == judge::Standing::passed)
+        words = QStringLiteral("Beyond its limit");
+    else if (trend.earliest.empty())
+        words = QStringLiteral("May be at its limit");
+    else if (trend.latest.empty())
+        words = QStringLiteral("Limit in %1 %2 at the earliest, 95 %").arg(shown(trend.earliest), unit);
+    else
+        words = QStringLiteral("Limit in %1 to %2 %3, 95 %")
+                    .arg(shown(trend.earliest), shown(trend.latest), unit);
+    const round::TrendValue& last = trend.values.back();
+    words += QStringLiteral("; now ") + shown(last.value);
+    if (!last.uncertainty.empty()) words += QStringLiteral(" ± ") + shown(last.uncertainty);
+    words +=
+        u' ' + shown(point.limit->unit) + QStringLiteral(", limit ") + shown(judge::toText(*point.limit));
+    return words + (trend.stands ? QStringLiteral("; stands against fit") : QStringLiteral("; warns"));
+}
+
+/// `more`: the mark of the page that says more.
+void addRow(const Context& context, const PointView& point, const QString& says, const std::string& more) {
     Sheet& sheet = context.sheet;
     const round::Settled& settled = *point.counting().settled;
     const Text name = textOf(point.point->name, style::smallStrong, 236);
-    const Text words(shortWords(settled), style::small, 140);
+    const Text words(says, style::small, 140);
     const double height = std::max(name.height(), words.height()) + 6;
     sheet.need(height);
     sheet.line(area::left, area::right, ink::line);
-    sheet.put([=, &sheet, at = QPointF(area::left, sheet.y + 3), number = point.number, id = point.point->id,
+    sheet.put([=, &sheet, at = QPointF(area::left, sheet.y + 3), number = point.number, id = more,
                mark = markOf(settled)](QPainter& painter) {
         drawMark(painter, at + QPointF(0, 1.5), 8, mark);
         Text(QString::number(number), style::quiet, 22, Align::right).draw(painter, at + QPointF(12, 0));
@@ -164,10 +188,17 @@ void addStandingOut(const Context& context) {
     for (const Outcome outcome : {Outcome::finding, Outcome::notInspected})
         for (const PointView& point : context.view.points)
             if (point.outcome() == outcome) {
-                addRow(context, point);
+                addRow(context, point, shortWords(*point.counting().settled), point.point->id);
                 any = true;
             }
-    if (any) sheet.line(area::left, area::right, ink::line);
+    bool coming = false;
+    for (const PointView& point : context.view.points) {
+        const auto& trend = context.view.state.points.at(point.point->id).trend;
+        if (!trend || trend->is == judge::Standing::within || !point.point->limit) continue;
+        addRow(context, point, comingWords(context.view, *point.point, *trend), trendMark(point.point->id));
+        coming = true;
+    }
+    if (any || coming) sheet.line(area::left, area::right, ink::line);
     if (!any)
         sheet.text(Text(QStringLiteral("Every point was inspected and nothing was found."), style::body,
                         area::width));

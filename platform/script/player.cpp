@@ -43,8 +43,15 @@ Result<std::optional<Doing>> followStep(const Follow& follow, const round::State
     Settle settle;
     settle.what.point = id;
     settle.what.outcome = round::Outcome::sound;
-    if (const auto value = follow.values.find(id); value != follow.values.end())
+    if (const auto value = follow.values.find(id); value != follow.values.end()) {
         settle.what.value = value->second;
+        // As a screen does for whoever says nothing else.
+        const airframe::Point* point = airframe.point(id);
+        if (point != nullptr && point->limit && point->limit->from) {
+            settle.what.from = point->limit->from;
+            if (point->limit->uncertainty) settle.what.uncertainty = point->limit->uncertainty->text();
+        }
+    }
     return std::optional<Doing>{settle};
 }
 

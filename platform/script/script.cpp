@@ -83,9 +83,11 @@ void readMeasured(Fields& fields, Settle& settle) {
         if (!what.renewed) fields.fail("true is expected here, or nothing.", "renewed");
     }
     if (fields.has("valueFrom")) {
-        (void)fields.word("valueFrom", {"photo"});
-        what.byPhoto = true;
+        (void)fields.word("valueFrom", {"photo", "gauge", "ruler", "dipstick", "meter", "count", "eye"});
+        what.from = airframe::meansFrom(fields.view("valueFrom"));
+        what.byPhoto = !what.from;
     }
+    if (fields.has("uncertainty")) what.uncertainty = round::zeroOrMore(fields, "uncertainty");
     if (fields.has("measurements"))
         for (Fields one : fields.list("measurements", round::mostMeasurements))
             what.measurements.push_back(round::measurementFrom(std::move(one)));

@@ -1,4 +1,7 @@
-// A measured value: takes figures from the keypad or a keyboard, never the system's own keyboard.
+// A measured value: takes figures from the keypad or a keyboard, never the system's own keyboard. Below it, once there is one:
+// what it is read from and how well, as the airframe says or as it is told here.
+pragma ComponentBehavior: Bound
+
 import QtQuick
 import Ambit
 
@@ -12,6 +15,19 @@ FocusScope {
     property string limitText: ""
     property string refusal: ""
     property string text: ""
+    /// Of the point that it is for.
+    required property RoundView round
+    readonly property bool byPhoto: text !== "" && text === round.keptValue && unit === round.keptUnit
+    property string uncertainty: ""
+    property string interval: ""
+    /// What is typed goes into the uncertainty; the first figure replaces it.
+    property bool ofUncertainty: false
+    property bool fresh: false
+    property bool choosing: false
+    /// Where a touch is for the value itself.
+    readonly property point touchPoint: Qt.point(width / 2, frame.height / 2)
+    /// "Read on a gauge"; "" if it isn't said.
+    readonly property string fromText: Array.from(round.sources).filter(one => one.id === round.valueFrom).map(one => one.name).join("")
     /// Between a number's whole and its fraction, as its reader writes it; either is taken.
     readonly property string mark: qsTr(".", "between a number's whole and its fraction")
 
@@ -21,17 +37,68 @@ FocusScope {
         const all = Array.from(units);
         unitAsked(all[(all.indexOf(unit) + 1) % all.length]);
     }
-    function type(character: string) {
+    function typed(into: string, character: string): string {
         const c = /^[.,]$/.test(character) ? mark : character;
-        if (!/^[0-9.,-]$/.test(c) || text.length > 11 || (c === "-" && text !== "") || (c === mark && text.includes(mark)))
-            return;
-        text += c;
+        const fits = /^[0-9.,-]$/.test(c) && into.length <= 11 && !(c === "-" && into !== "") && !(c === mark && into.includes(mark));
+        return fits ? into + c : into;
+    }
+    function type(character: string) {
+        if (!ofUncertainty)
+            text = typed(text, character);
+        else if (character !== "-")
+            tellUncertainty(typed(fresh ? "" : uncertainty, character));
+    }
+    function clear() {
+        if (ofUncertainty)
+            tellUncertainty("");
+        else
+            text = "";
     }
     function erase() {
-        text = text.slice(0, -1);
+        if (ofUncertainty)
+            tellUncertainty(uncertainty.slice(0, -1));
+        else
+            text = text.slice(0, -1);
+    }
+    function tellUncertainty(figures: string) {
+        fresh = false;
+        uncertainty = figures;
+        round.tellReading(round.valueFrom, figures, unit);
+    }
+    function tellFrom(id: string) {
+        choosing = false;
+        ofUncertainty = false;
+        // Another means, another uncertainty: nobody has stated that one yet.
+        round.tellReading(id, id === round.valueFrom ? uncertainty : "", unit);
+    }
+    function ask() {
+        // While it is being typed the figures are the typist's own.
+        if (!ofUncertainty)
+            uncertainty = round.uncertaintyIn(unit);
+        interval = byPhoto ? "" : round.intervalIn(text, unit);
     }
 
-    implicitHeight: Math.max(Theme.target, column.implicitHeight + 14)
+    onTextChanged: {
+        if (text === "")
+            choosing = ofUncertainty = false;
+        ask();
+    }
+    onUnitChanged: {
+        ofUncertainty = false;
+        ask();
+    }
+    onActiveFocusChanged: if (!activeFocus)
+        ofUncertainty = false
+    onOfUncertaintyChanged: ask()
+    Component.onCompleted: ask()
+    Connections {
+        target: field.round
+        function onReadingChanged() {
+            field.ask();
+        }
+    }
+
+    implicitHeight: frame.height + (more.visible ? more.height : 0)
     activeFocusOnTab: true
     Accessible.role: Accessible.EditableText
     Accessible.name: qsTr("%1 in %2").arg(quantity).arg(unit)
@@ -41,7 +108,7 @@ FocusScope {
         if (event.key === Qt.Key_Backspace)
             field.erase();
         else if (event.key === Qt.Key_Delete || event.key === Qt.Key_Clear)
-            field.text = "";
+            field.clear();
         else if (/^[0-9.,-]$/.test(event.text))
             field.type(event.text);
         else
@@ -49,21 +116,29 @@ FocusScope {
         event.accepted = true;
     }
     Rectangle {
-        anchors.fill: parent
+        id: frame
+        width: parent.width
+        height: Math.max(Theme.target, column.implicitHeight + 14)
         radius: Theme.corner
         color: Theme.panel
         border.width: field.activeFocus ? 3 : 2
         border.color: field.activeFocus ? Theme.way : Theme.ink
     }
-    TapHandler {
-        onTapped: field.forceActiveFocus()
+    Item {
+        anchors.fill: frame
+        TapHandler {
+            onTapped: {
+                field.ofUncertainty = false;
+                field.forceActiveFocus();
+            }
+        }
     }
     Column {
         id: column
         anchors.left: parent.left
         anchors.leftMargin: Theme.margin
         anchors.right: value.left
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenter: frame.verticalCenter
         Label {
             width: parent.width
             text: field.quantity
@@ -83,7 +158,7 @@ FocusScope {
         id: value
         anchors.right: parent.right
         anchors.rightMargin: Theme.margin
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenter: frame.verticalCenter
         spacing: 6
         Label {
             id: digits
@@ -115,5 +190,71 @@ FocusScope {
         radius: Theme.corner
         width: 22
         height: 22
+    }
+    Column {
+        id: more
+        y: frame.height
+        width: parent.width
+        visible: field.text !== "" && !field.byPhoto
+        Flow {
+            width: parent.width
+            spacing: Theme.gap
+            Key {
+                objectName: field.objectName + ".from"
+                width: Math.min(implicitWidth, more.width)
+                look: "link"
+                focusPolicy: Qt.TabFocus // a touch leaves the keypad where it is
+                text: field.fromText === "" ? qsTr("Say what it is read from") : field.fromText
+                about: qsTr("What the value is read from")
+                onClicked: field.choosing = !field.choosing
+            }
+            Key {
+                objectName: field.objectName + ".uncertainty"
+                width: Math.min(implicitWidth, more.width)
+                visible: field.fromText !== "" && !field.choosing
+                look: field.ofUncertainty ? "outline" : "link"
+                focusPolicy: Qt.TabFocus
+                text: field.uncertainty === "" ? qsTr("± …", "an uncertainty not stated yet") : qsTr("± %1 %2").arg(field.uncertainty).arg(field.unit)
+                about: qsTr("The standard uncertainty of such a reading")
+                onClicked: {
+                    field.ofUncertainty = !field.ofUncertainty;
+                    field.fresh = field.ofUncertainty;
+                    field.forceActiveFocus();
+                }
+            }
+        }
+        Label {
+            objectName: field.objectName + ".interval"
+            width: parent.width
+            visible: text !== "" && !field.choosing
+            text: field.interval
+            color: Theme.soft
+            font.pixelSize: Theme.small
+        }
+        Column {
+            width: parent.width
+            visible: field.choosing
+            spacing: 8
+            Repeater {
+                model: field.choosing ? field.round.sources : []
+                Choice {
+                    required property var modelData
+                    objectName: field.objectName + ".from." + modelData.id
+                    width: more.width
+                    focusPolicy: Qt.TabFocus
+                    text: modelData.name
+                    chosen: field.round.valueFrom === modelData.id
+                    onClicked: field.tellFrom(modelData.id)
+                }
+            }
+            Choice {
+                objectName: field.objectName + ".from.none"
+                width: more.width
+                focusPolicy: Qt.TabFocus
+                text: qsTr("Not said")
+                chosen: field.round.valueFrom === ""
+                onClicked: field.tellFrom("")
+            }
+        }
     }
 }

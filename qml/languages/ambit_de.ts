@@ -1447,6 +1447,14 @@
         <source>Leave out: %1</source>
         <translation>Weglassen: %1</translation>
     </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>In einem Foto messen</translation>
+    </message>
+    <message>
+        <source>By a card that lies beside it</source>
+        <translation>Mit einer Karte, die daneben liegt</translation>
+    </message>
 </context>
 <context>
     <name>FindingsFigure</name>
@@ -3726,6 +3734,31 @@
         <source>Another unit</source>
         <translation>Andere Einheit</translation>
     </message>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Angeben, womit gemessen</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Womit der Wert gemessen ist</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>Die Standardunsicherheit einer solchen Ablesung</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Keine Angabe</translation>
+    </message>
 </context>
 <context>
     <name>VerifyScreen</name>
@@ -4243,6 +4276,14 @@
         <comment>feet</comment>
         <translation>%1 ft</translation>
     </message>
+    <message>
+        <source>%1 to %2 in 95 of 100 cases</source>
+        <translation>%1 bis %2 in 95 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>Its interval reaches beyond the limit: %1</source>
+        <translation>Sein Intervall reicht über die Grenze hinaus: %1</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4598,10 +4639,6 @@
     <message>
         <source>Mark more of the outline, or keep it: %1 so far.</source>
         <translation>Mehr vom Umriss markieren oder so behalten: bisher %1.</translation>
-    </message>
-    <message>
-        <source>%1 to %2 in 95 of 100 cases</source>
-        <translation>%1 bis %2 in 95 von 100 Fällen</translation>
     </message>
     <message>
         <source>Within the limit: %1</source>

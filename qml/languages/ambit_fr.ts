@@ -1447,6 +1447,14 @@
         <source>Leave out: %1</source>
         <translation>Retirer&#x202f;: %1</translation>
     </message>
+    <message>
+        <source>Measure in a photo</source>
+        <translation>Mesurer dans une photo</translation>
+    </message>
+    <message>
+        <source>By a card that lies beside it</source>
+        <translation>Avec une carte posée à côté</translation>
+    </message>
 </context>
 <context>
     <name>FindingsFigure</name>
@@ -3726,6 +3734,31 @@
         <source>Another unit</source>
         <translation>Une autre unité</translation>
     </message>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Dire avec quoi c’est mesuré</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Avec quoi la valeur est mesurée</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>L’incertitude type d’une telle lecture</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non précisé</translation>
+    </message>
 </context>
 <context>
     <name>VerifyScreen</name>
@@ -4243,6 +4276,14 @@
         <comment>feet</comment>
         <translation>%1 ft</translation>
     </message>
+    <message>
+        <source>%1 to %2 in 95 of 100 cases</source>
+        <translation>%1 à %2 dans 95 cas sur 100</translation>
+    </message>
+    <message>
+        <source>Its interval reaches beyond the limit: %1</source>
+        <translation>Son intervalle dépasse la limite&#x202f;: %1</translation>
+    </message>
 </context>
 <context>
     <name>WorkFields</name>
@@ -4598,10 +4639,6 @@
     <message>
         <source>Mark more of the outline, or keep it: %1 so far.</source>
         <translation>Marquer encore du contour, ou le garder&#x202f;: %1 pour l’instant.</translation>
-    </message>
-    <message>
-        <source>%1 to %2 in 95 of 100 cases</source>
-        <translation>%1 à %2 dans 95 cas sur 100</translation>
     </message>
     <message>
         <source>Within the limit: %1</source>

@@ -4871,5 +4871,56 @@
         <source></source>
         <translation>Die Beschreibung sagt nicht, dass das gegen den Schluss steht.</translation>
     </message>
+    <message id="It isn't said what the value with this uncertainty is read from.">
+        <source></source>
+        <translation>Es ist nicht gesagt, woran der Wert mit dieser Unsicherheit abgelesen wird.</translation>
+    </message>
+    <message id="Add %1, or take the uncertainty out." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>%1 ergänzen oder die Unsicherheit weglassen.</numerusform>
+            <numerusform>%1 ergänzen oder die Unsicherheit weglassen.</numerusform>
+        </translation>
+    </message>
+    <message id="read on a gauge">
+        <source></source>
+        <translation>an einem Messgerät abgelesen</translation>
+    </message>
+    <message id="taken with a ruler or caliper">
+        <source></source>
+        <translation>mit Lineal oder Messschieber gemessen</translation>
+    </message>
+    <message id="read on the dipstick">
+        <source></source>
+        <translation>am Messstab abgelesen</translation>
+    </message>
+    <message id="read on a meter">
+        <source></source>
+        <translation>an einem Zähler abgelesen</translation>
+    </message>
+    <message id="counted">
+        <source></source>
+        <translation>gezählt</translation>
+    </message>
+    <message id="judged by eye">
+        <source></source>
+        <translation>mit dem Auge geschätzt</translation>
+    </message>
+    <message id="An uncertainty goes with what the value was read from.">
+        <source></source>
+        <translation>Eine Unsicherheit gehört zu dem, woran der Wert abgelesen wurde.</translation>
+    </message>
+    <message id="What was read from something has a value.">
+        <source></source>
+        <translation>Was irgendwo abgelesen wurde, hat einen Wert.</translation>
+    </message>
+    <message id="A value is read from one thing, or measured in a photo.">
+        <source></source>
+        <translation>Ein Wert wird an einem Ding abgelesen oder in einem Foto gemessen.</translation>
+    </message>
+    <message id="An uncertainty is zero or more, and goes with what the value was read from.">
+        <source></source>
+        <translation>Eine Unsicherheit ist null oder mehr und gehört zu dem, woran der Wert abgelesen wurde.</translation>
+    </message>
 </context>
 </TS>

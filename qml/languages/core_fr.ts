@@ -4871,5 +4871,56 @@
         <source></source>
         <translation>La description ne dit pas que cela s’oppose à la conclusion.</translation>
     </message>
+    <message id="It isn't said what the value with this uncertainty is read from.">
+        <source></source>
+        <translation>Il n’est pas dit sur quoi est lue la valeur qui a cette incertitude.</translation>
+    </message>
+    <message id="Add %1, or take the uncertainty out." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ajoutez %1, ou retirez l’incertitude.</numerusform>
+            <numerusform>Ajoutez %1, ou retirez l’incertitude.</numerusform>
+        </translation>
+    </message>
+    <message id="read on a gauge">
+        <source></source>
+        <translation>lue sur un instrument</translation>
+    </message>
+    <message id="taken with a ruler or caliper">
+        <source></source>
+        <translation>prise à la règle ou au pied à coulisse</translation>
+    </message>
+    <message id="read on the dipstick">
+        <source></source>
+        <translation>lue sur la jauge à tige</translation>
+    </message>
+    <message id="read on a meter">
+        <source></source>
+        <translation>lue sur un compteur</translation>
+    </message>
+    <message id="counted">
+        <source></source>
+        <translation>comptée</translation>
+    </message>
+    <message id="judged by eye">
+        <source></source>
+        <translation>estimée à l’œil</translation>
+    </message>
+    <message id="An uncertainty goes with what the value was read from.">
+        <source></source>
+        <translation>Une incertitude va avec ce sur quoi la valeur a été lue.</translation>
+    </message>
+    <message id="What was read from something has a value.">
+        <source></source>
+        <translation>Ce qui a été lu quelque part a une valeur.</translation>
+    </message>
+    <message id="A value is read from one thing, or measured in a photo.">
+        <source></source>
+        <translation>Une valeur est lue à un seul endroit, ou mesurée dans une photo.</translation>
+    </message>
+    <message id="An uncertainty is zero or more, and goes with what the value was read from.">
+        <source></source>
+        <translation>Une incertitude est nulle ou positive, et va avec ce sur quoi la valeur a été lue.</translation>
+    </message>
 </context>
 </TS>

@@ -441,9 +441,8 @@ QString MeasureView::intervalText() const {
     const int decimals = its.value.find('.') == std::string::npos
                              ? 0
                              : static_cast<int>(its.value.size() - its.value.find('.')) - 1;
-    QString words = tr("%1 to %2 in 95 of 100 cases")
-                        .arg(figureText(fixed((*result)->low, decimals)),
-                             measureText(fixed((*result)->high, decimals), its.unit));
+    QString words =
+        view::intervalText(fixed((*result)->low, decimals), fixed((*result)->high, decimals), its.unit);
     const auto* within = limit();
     const auto value = Decimal::parse(its.value);
     if (within == nullptr || !value) return words;
@@ -453,6 +452,9 @@ QString MeasureView::intervalText() const {
     words += *verdict == judge::Verdict::within  ? tr("Within the limit: %1").arg(limitText(*within))
              : *verdict == judge::Verdict::below ? tr("Below the limit: %1").arg(limitText(*within))
                                                  : tr("Above the limit: %1").arg(limitText(*within));
+    if (const QString beyond = reachesBeyondText(*within, *value, its.unit, its.uncertainty);
+        !beyond.isEmpty())
+        words += QLatin1Char('\n') + beyond;
     return words;
 }
 

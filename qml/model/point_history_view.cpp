@@ -37,7 +37,8 @@ void SightingsModel::update(const std::vector<archive::Sighting>& sightings, Loc
     for (const archive::Sighting& one : sightings) {
         QString value;
         if (!one.value.empty())
-            value = measureText(one.value, one.unit) + QStringLiteral(", ") + limitWord(one.verdict);
+            value = estimateText(one.value, one.unit, one.uncertainty) + QStringLiteral(", ") +
+                    limitWord(one.verdict);
         next.push_back({text(one.record), lookOf(one.what), outcomeWords(one.what), text(one.words), value,
                         dayText(one.at, now.offsetMinutes), agoText(one.at, now.at), text(one.by),
                         one.grounds});

@@ -33,6 +33,7 @@ RoundView::RoundView(const Services& handedIn, const Habits& its, Report whereTo
         report(found.error());
     loggedSeq = state().lastSeq;
     connect(&minuteTimer, &QTimer::timeout, this, &RoundView::minutesChanged);
+    connect(this, &RoundView::cardChanged, this, &RoundView::readingChanged);
     minuteTimer.start(10'000);
     refresh();
 }
@@ -84,6 +85,7 @@ bool RoundView::settle(round::Settled what, const std::vector<archive::PhotoByte
     if (done) {
         chosen = nullptr;
         kept.clear();
+        readTold = {};
         tellTrends();
     }
     return committed(done);

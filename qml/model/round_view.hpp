@@ -85,6 +85,11 @@ class RoundView : public QObject {
     Q_PROPERTY(QString keptUnit READ keptUnit NOTIFY cardChanged)
     /// "Photo · 2.1 mm"; one for each photo kept for the card's point, dropKept(row).
     Q_PROPERTY(QStringList keptTexts READ keptTexts NOTIFY cardChanged)
+    /// What a typed value is read from, "gauge" and so on (EVENT.md); "": not said. As the airframe says,
+    /// until tellReading.
+    Q_PROPERTY(QString valueFrom READ valueFrom NOTIFY readingChanged)
+    /// {id, name "Read on a gauge"}: all that there are.
+    Q_PROPERTY(QVariantList sources READ sources NOTIFY wordsChanged)
     /// Where the point's values are going, by what records say: one sentence each; empty: too little is
     /// known.
     Q_PROPERTY(QStringList trendTexts READ trendTexts NOTIFY cardChanged)
@@ -162,6 +167,13 @@ public:
     /// `photos`: file URLs, as a script's array or a list.
     Q_INVOKABLE bool settleFinding(const QString& words, bool grounds, const QVariantList& photos,
                                    const QString& value = {}, const QString& unit = {}, bool renewed = false);
+    /// How a value about to be typed for the card's point is read, and how well (standard uncertainty in
+    /// `unit`; either may be ""). Holds until the point is settled or another comes onto the card.
+    Q_INVOKABLE void tellReading(const QString& from, const QString& uncertainty, const QString& unit);
+    /// That uncertainty in a unit: "0.3"; "": not stated.
+    Q_INVOKABLE [[nodiscard]] QString uncertaintyIn(const QString& unit) const;
+    /// "29.4 to 30.6 psi in 95 of 100 cases"; "" without an uncertainty, or if it is no number yet.
+    Q_INVOKABLE [[nodiscard]] QString intervalIn(const QString& value, const QString& unit) const;
     /// A photo kept for the card's point is left out again.
     Q_INVOKABLE void dropKept(int row);
     Q_INVOKABLE bool settleNotInspected(const QString& why, const QString& basis);
@@ -238,6 +250,8 @@ public:
     [[nodiscard]] QString keptValue() const;
     [[nodiscard]] QString keptUnit() const;
     [[nodiscard]] QStringList keptTexts() const;
+    [[nodiscard]] QString valueFrom() const;
+    [[nodiscard]] QVariantList sources() const;
     [[nodiscard]] QStringList trendTexts() const { return trendWords; }
     [[nodiscard]] bool findingGrounds() const;
     [[nodiscard]] QString carriedText() const;
@@ -311,6 +325,7 @@ signals:
     void minutesChanged();
     void phaseChanged();
     void cardChanged();
+    void readingChanged(); ///< of valueFrom, uncertaintyIn and intervalIn
     void standChanged();
     void wordsChanged(); ///< another language is spoken
 
@@ -355,7 +370,17 @@ private:
     };
     std::string keptFor;
     std::vector<Kept> kept;
-    QStringList trendWords; ///< of the point on the card
+    struct Reading {
+        std::string point = {};
+        std::optional<airframe::Means> from = {};
+        std::string uncertainty = {};
+        std::string unit = {};
+    };
+    [[nodiscard]] Reading reading() const;
+    [[nodiscard]] std::string uncertaintyNow(const std::string& unit) const;
+    Reading readTold;         ///< as told, of the point on the card
+    bool seriesKnown = false; ///< what records say has been read
+    QStringList trendWords;   ///< of the point on the card
     std::string trendFor;
     Carried carried;
     std::vector<walk::Step> left; ///< round::remaining, after the last event

@@ -85,13 +85,89 @@ void RoundView::takeMeasured(round::Settled& what, const QString& value, const Q
     const std::string entered = unit.isEmpty() ? limit()->unit : unit.toStdString();
     if (entered != limit()->unit) what.unit = entered;
     what.renewed = renewed;
+    what.from = reading().from;
+    if (what.from) what.uncertainty = uncertaintyNow(entered);
     // The value is one that was measured: it leads.
     for (auto its = what.measurements.begin(); its != what.measurements.end(); ++its)
         if (its->value == *what.value && its->unit == entered) {
             std::rotate(what.measurements.begin(), its, its + 1);
             what.byPhoto = true;
+            what.from.reset();
+            what.uncertainty.clear();
             break;
         }
+}
+
+// --- what a typed value is read from ----------------------------------------------------------------------
+
+/// As told for the point on the card; else as its airframe says.
+RoundView::Reading RoundView::reading() const {
+    if (limit() == nullptr) return {};
+    if (readTold.point == card.point->id) return readTold;
+    return {card.point->id, limit()->from, limit()->uncertainty ? limit()->uncertainty->text() : "",
+            limit()->unit};
+}
+
+std::string RoundView::uncertaintyNow(const std::string& unit) const {
+    const Reading its = reading();
+    const auto standard = Decimal::parse(its.uncertainty);
+    if (!standard || its.unit == unit) return its.uncertainty;
+    // Of another unit's scale: to two digits, as an uncertainty is told (JCGM 100:2008, 7.2.6).
+    const auto shown = judge::differenceIn(*standard, its.unit, unit, 2);
+    return shown ? shown->value.text() : std::string();
+}
+
+QString RoundView::valueFrom() const {
+    const auto from = reading().from;
+    return from ? QString::fromLatin1(airframe::toText(*from)) : QString();
+}
+
+QVariantList RoundView::sources() const {
+    using airframe::Means;
+    QVariantList list;
+    for (const Means means :
+         {Means::gauge, Means::ruler, Means::dipstick, Means::meter, Means::count, Means::eye}) {
+        QString name = text(judge::toText(means));
+        name.front() = name.front().toUpper();
+        list << QVariantMap{{QStringLiteral("id"), QString::fromLatin1(airframe::toText(means))},
+                            {QStringLiteral("name"), name}};
+    }
+    return list;
+}
+
+QString RoundView::uncertaintyIn(const QString& unit) const {
+    if (limit() == nullptr || !reading().from) return {};
+    const std::string its = uncertaintyNow(unit.isEmpty() ? limit()->unit : unit.toStdString());
+    return its.empty() ? QString() : figureText(its);
+}
+
+void RoundView::tellReading(const QString& from, const QString& uncertainty, const QString& unit) {
+    if (limit() == nullptr) return;
+    readTold = {card.point->id, airframe::meansFrom(from.toStdString()), typedDecimal(uncertainty),
+                unit.isEmpty() ? limit()->unit : unit.toStdString()};
+    if (!readTold.from) readTold.uncertainty.clear();
+    emit readingChanged();
+}
+
+QString RoundView::intervalIn(const QString& value, const QString& unit) const {
+    const auto middle = Decimal::parse(typedDecimal(value));
+    if (limit() == nullptr || !middle || !reading().from) return {};
+    const std::string entered = unit.isEmpty() ? limit()->unit : unit.toStdString();
+    const std::string its = uncertaintyNow(entered);
+    const auto standard = Decimal::parse(its);
+    if (!standard || *standard == Decimal()) return {};
+    // As finely as the finer of the two is told.
+    const auto decimalsOf = [](const std::string& number) {
+        const std::size_t dot = number.find('.');
+        return dot == std::string::npos ? 0 : static_cast<int>(number.size() - dot) - 1;
+    };
+    const int decimals = std::max(decimalsOf(middle->text()), decimalsOf(its));
+    const double reach = 1.96 * standard->approximate();
+    QString words = intervalText(fixed(middle->approximate() - reach, decimals),
+                                 fixed(middle->approximate() + reach, decimals), entered);
+    if (const QString beyond = reachesBeyondText(*limit(), *middle, entered, its); !beyond.isEmpty())
+        words += QLatin1Char('\n') + beyond;
+    return words;
 }
 
 // --- where it is going ------------------------------------------------------------------------------------
@@ -105,6 +181,7 @@ std::vector<std::string> RoundView::measuredPoints() const {
 
 void RoundView::setSeries(archive::Series known) {
     series = std::move(known);
+    seriesKnown = true;
     trendFor.clear();
     tellTrends();
     refresh();
@@ -130,25 +207,24 @@ std::optional<round::Past> RoundView::measuredNow(const std::string& id) const {
                     state().opened.counters,
                     *last.what.value,
                     last.what.unit.empty() ? point->limit->unit : last.what.unit,
-                    {},
+                    round::uncertaintyOf(last.what),
                     last.what.renewed,
                     state().opened.who.name};
-    if (last.what.byPhoto) now.uncertainty = last.what.measurements.front().uncertainty;
     return now;
 }
 
 /// Each settled value once: where there is an earlier one, where it is going goes into the log.
 void RoundView::tellTrends() {
-    if (state().phase != round::Phase::walking) return;
-    for (const auto& [id, past] : series) {
+    if (state().phase != round::Phase::walking || !seriesKnown) return;
+    for (const std::string& id : measuredPoints()) {
         const auto now = measuredNow(id);
         if (!now || state().points.at(id).trend) continue;
         auto values = pastOf(id);
-        if (values.empty()) continue;
         values.push_back(*now);
         const auto course = round::courseOf(*written, *written->point(id), values);
-        // Two values at least; a reading that contradicts is the file's to show.
-        if (!course || course->values.size() < 2) continue;
+        // Two values at least, unless the one may lie beyond already; a reading that contradicts is the
+        // file's to show.
+        if (!course || (course->values.size() < 2 && course->told.is != judge::Standing::near)) continue;
         if (auto done = act(course->told); !done) report(done.error());
     }
 }

@@ -1,6 +1,6 @@
 #include "model/words.hpp"
 
-#include "judge/limit.hpp"
+#include "judge/units.hpp"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -16,6 +16,8 @@ namespace {
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
+
+constexpr std::size_t digitsOfComparison = 9; ///< of a value brought into the limit's unit
 
 QString howWord(airframe::How how) {
     using airframe::How;
@@ -92,10 +94,27 @@ QString settingsText(const airframe::Airframe& airframe, const airframe::Setting
 
 QString valueText(const round::Settled& settled, const airframe::Point& point) {
     if (!settled.value || !point.limit) return {};
-    QString words = measureText(*settled.value, settled.unit.empty() ? point.limit->unit : settled.unit);
-    if (settled.byPhoto && !settled.measurements.empty())
-        words += QStringLiteral(" ± ") + figureText(settled.measurements.front().uncertainty);
-    return words;
+    return estimateText(*settled.value, settled.unit.empty() ? point.limit->unit : settled.unit,
+                        round::uncertaintyOf(settled));
+}
+
+QString estimateText(const std::string& value, const std::string& unit, const std::string& uncertainty) {
+    const QString words = measureText(value, unit);
+    return uncertainty.empty() ? words : words + QStringLiteral(" ± ") + figureText(uncertainty);
+}
+
+QString intervalText(const std::string& low, const std::string& high, const std::string& unit) {
+    return Words::tr("%1 to %2 in 95 of 100 cases").arg(figureText(low), measureText(high, unit));
+}
+
+QString reachesBeyondText(const airframe::Limit& limit, const Decimal& value, const std::string& unit,
+                          const std::string& uncertainty) {
+    const auto standard = Decimal::parse(uncertainty);
+    if (!standard) return {};
+    const auto its = judge::shownIn(value, unit, limit.unit, digitsOfComparison);
+    const auto spread = judge::differenceIn(*standard, unit, limit.unit, digitsOfComparison);
+    if (!its || !spread || !judge::mayBeBeyond(limit, its->value, spread->value)) return {};
+    return Words::tr("Its interval reaches beyond the limit: %1").arg(limitText(limit));
 }
 
 QString limitText(const airframe::Limit& limit) {

@@ -19,6 +19,14 @@ namespace ambit::view {
                                    const airframe::Settings& when); ///< "Blade A aft"
 /// "2.1 mm", as entered; of a photo "2.1 mm ± 0.2"; "" if nothing was measured.
 [[nodiscard]] QString valueText(const round::Settled& settled, const airframe::Point& point);
+/// "30 psi ± 0.3": a standard uncertainty, "" if not stated.
+[[nodiscard]] QString estimateText(const std::string& value, const std::string& unit,
+                                   const std::string& uncertainty);
+/// "29.4 to 30.6 psi in 95 of 100 cases".
+[[nodiscard]] QString intervalText(const std::string& low, const std::string& high, const std::string& unit);
+/// Of a value within its limit whose own 95 % interval isn't; else "".
+[[nodiscard]] QString reachesBeyondText(const airframe::Limit& limit, const Decimal& value,
+                                        const std::string& unit, const std::string& uncertainty);
 [[nodiscard]] QString limitText(const airframe::Limit& limit); ///< "4 to 6 qt"
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"

@@ -79,6 +79,7 @@ Page {
             Row {
                 id: one
                 required property string modelData
+                required property int index
                 width: parent ? parent.width : 0
                 spacing: 12
                 Rectangle {
@@ -88,6 +89,7 @@ Page {
                     color: Theme.ink
                 }
                 Label {
+                    objectName: "concludeAgainst." + one.index
                     width: one.width - 20
                     text: one.modelData
                 }

@@ -30,6 +30,29 @@ Sheet {
             sheet.wentOn();
     }
 
+    /// What is measured in a photo goes with the finding, and is its value where one is measured.
+    readonly property string keptValue: round.keptValue
+    onKeptValueChanged: {
+        if (keptValue === "" || !measuring)
+            return;
+        measured.unit = round.keptUnit;
+        measured.text = keptValue;
+        measuring = false;
+    }
+    /// Until what was kept is told, which may be a moment after.
+    property bool measuring: false
+    function measure() {
+        sheet.measuring = true;
+        glass.setSource("MeasureSheet.qml", {
+            app: sheet.app,
+            round: sheet.round
+        });
+    }
+    function leaveGlass() {
+        glass.source = "";
+        words.forceActiveFocus();
+    }
+
     objectName: "sheetFinding"
     title: qsTr("Finding")
     subtitle: round.cardTitle
@@ -60,6 +83,7 @@ Sheet {
         objectName: "findingValue"
         width: parent.width
         visible: sheet.round.measured
+        round: sheet.round
         quantity: sheet.round.quantity
         unit: sheet.unit
         units: sheet.round.units
@@ -137,5 +161,28 @@ Sheet {
         width: parent.width
         prefix: "finding"
         onGiven: urls => sheet.add(urls)
+    }
+    Key {
+        objectName: "findingMeasure"
+        width: parent.width
+        text: qsTr("Measure in a photo")
+        about: qsTr("By a card that lies beside it")
+        onClicked: sheet.measure()
+    }
+    Loader {
+        // Over all of this one, which keeps what was said in it.
+        id: glass
+        parent: sheet
+        anchors.fill: parent
+        z: 2
+        focus: status !== Loader.Null
+        onLoaded: (item as Item).forceActiveFocus()
+    }
+    Connections {
+        target: glass.item
+        ignoreUnknownSignals: true
+        function onClosed() {
+            sheet.leaveGlass();
+        }
     }
 }

@@ -206,6 +206,7 @@ FocusScope {
                 objectName: "valueField"
                 width: parent.width
                 visible: card.settling && card.round.measured
+                round: card.round
                 quantity: card.round.quantity
                 unit: card.round.unit
                 units: card.round.units

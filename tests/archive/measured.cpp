@@ -58,6 +58,8 @@ void measureOil(Settled& oil, const MeasuredRound& wanted) {
     oil.value = wanted.oil;
     oil.unit = wanted.oilUnit;
     oil.renewed = wanted.renewed;
+    oil.from = wanted.oilFrom;
+    if (oil.from) oil.uncertainty = "0.15";
     if (!wanted.inPhoto) return;
     oil.photos = {photoOf(100 + wanted.day)};
     oil.measurements = {fiveMillimetres(oil.photos.front())};

@@ -2,7 +2,10 @@
 // included beside tests/round's.
 #pragma once
 
+#include "airframe/airframe.hpp"
+
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,11 +17,12 @@ struct MeasuredRound {
     int day = 0; ///< after the first
     std::string hours = "1284.6";
     std::string oil = "5.0";
-    std::string oilUnit = "";     ///< empty: the limit's
-    bool renewed = false;         ///< the oil's
-    bool inPhoto = false;         ///< 5.00 mm, in picture(100 + day)
-    std::string blade = "";       ///< empty: not measured, but not inspected
-    std::vector<int> photos = {}; ///< picture(…) of blade A, which is sound
+    std::string oilUnit = "";                    ///< empty: the limit's
+    std::optional<airframe::Means> oilFrom = {}; ///< with an uncertainty of 0.15
+    bool renewed = false;                        ///< the oil's
+    bool inPhoto = false;                        ///< 5.00 mm, in picture(100 + day)
+    std::string blade = "";                      ///< empty: not measured, but not inspected
+    std::vector<int> photos = {};                ///< picture(…) of blade A, which is sound
 };
 
 /// The record's JSON, signed.

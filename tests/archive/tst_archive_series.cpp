@@ -1,5 +1,6 @@
 // What the records of an aircraft say of its measured points over time, and their last photos.
 #include "archive/archive.hpp"
+#include "archive/find.hpp"
 #include "archive/import.hpp"
 #include "archive/series.hpp"
 #include "base/hash.hpp"
@@ -109,9 +110,13 @@ private slots:
         const Kept kept({{.day = 0, .oil = "0.2", .oilUnit = "in"},
                          {.day = 1, .renewed = true, .inPhoto = true},
                          {.day = 2, .oil = "4.9", .renewed = true},
-                         {.day = 3, .inPhoto = true}});
+                         {.day = 3, .inPhoto = true},
+                         {.day = 4, .oil = "4.8", .oilFrom = airframe::Means::dipstick}});
         const auto oil = sure(archive::series(kept.archive, "OX-TEST", {"oil"})).at("oil");
-        QCOMPARE(valuesOf(oil), (Texts{"0.2", "5.00", "4.9", "5.00"}));
+        QCOMPARE(valuesOf(oil), (Texts{"0.2", "5.00", "4.9", "5.00", "4.8"}));
+        QCOMPARE(oil[4].uncertainty, std::string("0.15"));
+        QCOMPARE(sure(archive::history(kept.archive, "OX-TEST", "oil")).front().uncertainty,
+                 std::string("0.15"));
         QCOMPARE(oil[0].unit, std::string("in"));
         QCOMPARE(oil[1].unit, std::string("mm"));
         for (std::size_t i = 0; i < 4; ++i) {
@@ -161,12 +166,16 @@ private slots:
         seen[0].uncertainty = "0.14";
         seen[0].renewed = true;
         seen[1].renewed = true;
+        seen[0].from = airframe::Means::eye;
+        seen[1].from = airframe::Means::gauge;
         const std::string more = file::packed(told);
         QVERIFY(file::unpack(back, more, "round", nullptr));
         QCOMPARE(back.round()->seen[0].uncertainty, std::string("0.14"));
         QVERIFY(back.round()->seen[0].renewed && back.round()->seen[1].renewed);
         QVERIFY(back.round()->seen[1].grounds && !back.round()->seen[2].renewed);
         QCOMPARE(back.round()->seen[1].outcome, round::Outcome::finding);
+        QVERIFY(back.round()->seen[0].from == airframe::Means::eye);
+        QVERIFY(back.round()->seen[1].from == airframe::Means::gauge && !back.round()->seen[2].from);
         for (std::size_t size = 0; size < more.size(); ++size)
             QVERIFY(!file::unpack(back, std::string_view(more).substr(0, size), "round", nullptr));
     }

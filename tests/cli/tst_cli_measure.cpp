@@ -91,6 +91,33 @@ private slots:
             QVERIFY(one["photoSeen"].toBool());
     }
 
+    /// What a typed value was read from is said as it was told; there is nothing to compute again.
+    void aTypedValueSaysHow() {
+        test::TestRound read = test::measuredRound();
+        for (round::Event& event : read.events)
+            if (auto* settled = std::get_if<round::Settled>(&event.what);
+                settled != nullptr && settled->point == "oil-level") {
+                settled->value = "5.2";
+                settled->from = airframe::Means::dipstick;
+                settled->uncertainty = "0.15";
+            }
+        read.content = record::roundContent(read.airframe, read.events, {}).value();
+        const QString file = kept("read.json", test::signedFiles(read).json);
+        const Ran ran = runAmbit({"measure", file});
+        QCOMPARE(ran.code, 0);
+        QVERIFY2(ran.out.contains("Engine oil: 5.2 ± 0.15 qt (standard uncertainty), read on the dipstick, "
+                                  "typed; limit 4.0 to 6.0 qt: within\n"),
+                 ran.out.constData());
+        bool found = false;
+        for (const QJsonValue one : said(runAmbit({"measure", file, "--json"}))["values"].toArray())
+            if (one["point"].toString() == "oil-level") {
+                found = true;
+                QCOMPARE(one["from"].toString(), QStringLiteral("dipstick"));
+                QCOMPARE(one["uncertainty"].toString(), QStringLiteral("0.15"));
+            }
+        QVERIFY(found);
+    }
+
     /// Well signed, but its marks say something else than its value.
     void aValueThatItsMarksDontGive() {
         const std::string wrong = test::signedFiles(test::measuredRound(true)).pdf;

@@ -141,6 +141,40 @@ private slots:
         QVERIFY(allOf(trend, question).starts_with("the last value is beyond the limit; "));
     }
 
+    /// Without a line the last value's own interval tells, 1.96 standard uncertainties either way, wherever
+    /// the uncertainty is from.
+    void tooLittleButItsIntervalReachesThere_data() {
+        QTest::addColumn<QByteArray>("value");
+        QTest::addColumn<QByteArray>("uncertainty");
+        QTest::addColumn<bool>("near");
+        QTest::newRow("not stated") << QByteArray("1.01") << QByteArray() << false;
+        QTest::newRow("counted") << QByteArray("1.00") << QByteArray("0") << false;
+        QTest::newRow("just to the limit") << QByteArray("1.98") << QByteArray("0.5") << false;
+        QTest::newRow("just beyond") << QByteArray("1.97") << QByteArray("0.5") << true;
+        QTest::newRow("far from it") << QByteArray("4") << QByteArray("0.5") << false;
+        QTest::newRow("beyond the upper one") << QByteArray("8.5") << QByteArray("0.3") << true;
+    }
+    void tooLittleButItsIntervalReachesThere() {
+        QFETCH(QByteArray, value);
+        QFETCH(QByteArray, uncertainty);
+        QFETCH(bool, near);
+        for (const char* ahead : {"", "2.0"}) {
+            const auto question = asked("1", "9", ahead);
+            auto values = series({{"0", "5"}, {"1", value.constData()}});
+            if (!uncertainty.isEmpty()) values.back().uncertainty = number(uncertainty.toStdString());
+            const auto trend = judge::trendOf(values, question).value();
+            QCOMPARE(trend.standing, near ? Standing::near : Standing::within);
+            QCOMPARE(allOf(trend, question).starts_with("the limit may be reached already; too few"), near);
+        }
+    }
+    /// Of a line the values themselves tell what one alone doesn't.
+    void withALineItsBandTells() {
+        auto values = series({{"0", "5"}, {"1", "5.1"}, {"2", "4.9"}, {"3", "5"}, {"4", "5"}, {"5", "5.1"}});
+        values.back().uncertainty = number(std::string("3"));
+        const auto question = asked("1", "", "1");
+        QCOMPARE(judge::trendOf(values, question).value().standing, Standing::within);
+    }
+
     /// 5 mm, 0.02 mm an hour, limit 4: 50 h from the beginning, 26 from the last value.
     void aWearingPart() {
         const auto values =

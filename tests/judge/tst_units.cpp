@@ -26,6 +26,20 @@ class TestUnits : public QObject {
     Q_OBJECT
 
 private slots:
+    /// A deviation is moved by no offset: 1.8 °F are 1 °C, though 1.8 °F is -16.8 °C.
+    void differences() {
+        const auto inUnits = [](const char* value, const char* unit, const char* wanted) {
+            return judge::differenceIn(number(value), unit, wanted).value().value.text();
+        };
+        QCOMPARE(inUnits("1.8", "°F", "°C"), std::string("1"));
+        QCOMPARE(inUnits("0.5", "°C", "°F"), std::string("0.9"));
+        QCOMPARE(inUnits("0.3", "psi", "kPa"), std::string("2.07"));
+        QCOMPARE(inUnits("0.3", "psi", "psi"), std::string("0.3"));
+        QCOMPARE(judge::differenceIn(number("0.3"), "psi", "kPa", 2).value().value.text(),
+                 std::string("2.1"));
+        QVERIFY(!judge::differenceIn(number("1"), "psi", "mm"));
+    }
+
     void shown_data() {
         QTest::addColumn<QByteArray>("value");
         QTest::addColumn<QByteArray>("unit");

@@ -91,9 +91,61 @@ private slots:
         const Json* told = nullptr;
         for (const Json& point : round.content["points"])
             if (point.contains("trend")) told = &point["trend"];
-        QVERIFY(told != nullptr);
+        if (told == nullptr) QFAIL("no trend is told");
         for (const Json& words : (*told)["words"])
             QVERIFY(text.contains(QString::fromStdString(words.get<std::string>()).mid(1)));
+    }
+
+    /// The first page names the value that comes to its limit, with the figures that the log has.
+    void theTrendStandsOut() {
+        if (text.isEmpty()) QSKIP("no pdftotext");
+        const auto firstPage = [](const test::TestRound& of) {
+            return QString::fromUtf8(made("pdftotext", {"-l", "1"}, drawn(of))).simplified();
+        };
+        test::TestRound near = test::measuredRound();
+        round::Trended* trend = nullptr;
+        for (round::Event& event : near.events)
+            if (auto* its = std::get_if<round::Trended>(&event.what)) trend = its;
+        if (trend == nullptr) QFAIL("no trend is told");
+        QVERIFY(trend->is == judge::Standing::within);
+        QVERIFY(!firstPage(near).contains("95 %"));
+        const auto told = [&] {
+            near.content = record::roundContent(near.airframe, near.events, {}).value();
+            return firstPage(near);
+        };
+        trend->is = judge::Standing::near;
+        trend->earliest = "1.3";
+        trend->latest = "7.8";
+        const QString last =
+            QString::fromStdString(trend->values.back().value + " ± " + trend->values.back().uncertainty) +
+            QStringLiteral(" mm, limit at least 3.0 mm");
+        QString page = told();
+        QVERIFY2(page.contains("Limit in 1.3 to 7.8 h, 95 %; now " + last + "; warns page "),
+                 qPrintable(page));
+        trend->latest.clear();
+        QVERIFY(told().contains("Limit in 1.3 h at the earliest, 95 %; now " + last));
+        trend->earliest.clear();
+        QVERIFY(told().contains("May be at its limit; now " + last));
+        trend->is = judge::Standing::passed;
+        QVERIFY(told().contains("Beyond its limit; now " + last));
+    }
+
+    /// What a typed value was read from, and within what bounds it lies.
+    void aReadingIsTold() {
+        if (text.isEmpty()) QSKIP("no pdftotext");
+        test::TestRound read = test::walked(test::demoHelicopter());
+        for (round::Event& event : read.events)
+            if (auto* settled = std::get_if<Settled>(&event.what);
+                settled != nullptr && settled->point == "oil-level") {
+                settled->from = airframe::Means::dipstick;
+                settled->value = "5.2";
+                settled->uncertainty = "0.15";
+            }
+        read.content = record::roundContent(read.airframe, read.events, {}).value();
+        QCOMPARE(read.content["version"], Json(6));
+        const QString told = textOf(drawn(read));
+        QVERIFY2(told.contains("Oil level 5.2 qt, 95 %: 4.91 to 5.49 qt; read on the dipstick"),
+                 qPrintable(told));
     }
 
     /// Each photo once, and in the PDF: those of what is sound, too.

@@ -234,7 +234,7 @@ private slots:
         content["points"][0]["outcome"] = "finding";
         QCOMPARE(whereOf(foreign(header(), {}, test::signer(), content)), "/content/points/0/outcome"s);
         content = test::contentOf();
-        content["version"] = 6;
+        content["version"] = 7;
         const auto later = record::verifyRecord(foreign(header(), {}, test::signer(), content));
         QCOMPARE(later.error().code, ErrorCode::unsupported);
     }

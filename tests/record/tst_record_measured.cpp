@@ -193,6 +193,40 @@ private slots:
         QCOMPARE(whereOf(forged), std::string("/points/1/measured/unit"));
     }
 
+    /// Version 6: a typed value says what it was read from.
+    void saysWhatATypedValueWasReadFrom() {
+        Settled read = typed();
+        read.from = airframe::Means::gauge;
+        read.uncertainty = "0.002";
+        Settled counted = typed();
+        counted.from = airframe::Means::count;
+        const Json content = sure(contentOf(false, walked(true, counted, read, std::nullopt)));
+        QCOMPARE(content["version"], Json(6));
+        QCOMPARE(whereOf(content), std::string("accepted"));
+        const Json& oil = point(content, "oil");
+        QCOMPARE(oil["measured"]["from"], Json("gauge"));
+        QCOMPARE(oil["measured"]["uncertainty"], Json("0.002"));
+        QCOMPARE(oil["earlier"][0]["measured"], (Json{{"value", "0.2"}, {"unit", "in"}, {"from", "count"}}));
+        const auto text = record::signRecord(content, test::signer());
+        QVERIFY(text && record::verifyRecord(*text));
+        const auto forged = [&](const char* name, const Json& value) {
+            Json other = content;
+            for (Json& one : other["points"])
+                if (one["id"] == "oil") {
+                    one["measured"][name] = value;
+                    if (value.is_null()) one["measured"].erase(name);
+                }
+            return whereOf(other);
+        };
+        QVERIFY(forged("from", "ruler").ends_with("/measured/from"));
+        QVERIFY(forged("from", nullptr).find("/measured") != std::string::npos);
+        QVERIFY(forged("uncertainty", "0.001").ends_with("/measured/uncertainty"));
+        QVERIFY(forged("uncertainty", nullptr).find("/measured") != std::string::npos);
+        Json older = content;
+        older["version"] = 5;
+        QCOMPARE(whereOf(older), std::string("/version"));
+    }
+
     void eachFieldIsWhatItsEventSays_data() {
         QTest::addColumn<QString>("pointer");
         QTest::addColumn<QString>("to"); ///< JSON; empty: taken out

@@ -123,6 +123,82 @@ private slots:
         QCOMPARE(versionOf(round.events.back().what), 5);
     }
 
+    /// Version 6: what a typed value was read from, and how well.
+    void whatATypedValueIsReadFrom() {
+        const auto machine = test::machine();
+        test::Round round(machine);
+        round.until("oil");
+        Settled settled = test::sound("oil");
+        settled.value = "5.0";
+        settled.uncertainty = "0.15";
+        QVERIFY2(!allowed(round.state, machine, settled), "an uncertainty of nobody knows what");
+        settled.from = airframe::Means::dipstick;
+        settled.uncertainty = "-0.15";
+        QVERIFY(!allowed(round.state, machine, settled));
+        settled.uncertainty = "0.15";
+        QCOMPARE(uncertaintyOf(settled), std::string("0.15"));
+        Settled bare = settled;
+        bare.value.reset();
+        QVERIFY(!allowed(round.state, machine, bare));
+        Settled unsure = settled;
+        unsure.uncertainty.clear();
+        QVERIFY(allowed(round.state, machine, unsure));
+        QVERIFY(round.act(settled));
+        const Event& event = round.events.back();
+        QCOMPARE(versionOf(event.what), 6);
+        const Json written = toJson(event);
+        QVERIFY(written["valueFrom"] == "dipstick");
+        QVERIFY(written["uncertainty"] == "0.15");
+        const auto back = eventFrom(written);
+        QVERIFY(back);
+        QVERIFY(toJson(*back) == written);
+        QVERIFY(std::get<Settled>(back->what).from == airframe::Means::dipstick);
+    }
+
+    void readingsAreRefusedWhole() {
+        Settled settled = test::sound("oil");
+        settled.value = "5.0";
+        settled.from = airframe::Means::gauge;
+        settled.uncertainty = "0.15";
+        const Json good = toJson(Event{2, {1750000000000}, settled});
+        QVERIFY(eventFrom(good));
+        const auto refuses = [&](const char* name, const Json& value, const char* without = nullptr) {
+            Json bad = good;
+            bad[name] = value;
+            if (without != nullptr) bad.erase(without);
+            return !eventFrom(bad);
+        };
+        QVERIFY(refuses("valueFrom", "guess"));
+        QVERIFY(refuses("valueFrom", ""));
+        QVERIFY(refuses("valueFrom", 1));
+        QVERIFY(refuses("valueFrom", "photo")); // no measurement; an uncertainty of its own
+        QVERIFY(refuses("uncertainty", "-0.1"));
+        QVERIFY(refuses("uncertainty", "1e-1"));
+        QVERIFY(refuses("uncertainty", 0.15));
+        QVERIFY(refuses("uncertainty", "0.15", "valueFrom"));
+        QVERIFY(refuses("valueFrom", "gauge", "value"));
+        Json unlooked = toJson(Event{2, {1750000000000}, test::notInspected("oil")});
+        QVERIFY(eventFrom(unlooked));
+        unlooked["valueFrom"] = "gauge";
+        QVERIFY(!eventFrom(unlooked));
+        for (const char* word : {"gauge", "ruler", "dipstick", "meter", "count", "eye"})
+            QVERIFY(!refuses("valueFrom", word));
+    }
+
+    /// A deviation in °F is one in °C, whatever the zero of the scales.
+    void uncertaintiesAreBroughtIntoTheLimitsUnit() {
+        auto machine = test::machine();
+        for (airframe::Point& point : machine.points)
+            if (point.id == "oil") point.limit->unit = "°C";
+        Past one = past("10", "41", "°F");
+        one.uncertainty = "1.8";
+        const auto course = courseOf(machine, *machine.point("oil"), {one});
+        QVERIFY2(course, course ? "" : toText(course.error()).c_str());
+        QCOMPARE(course->told.values.front().value, std::string("5"));
+        QCOMPARE(course->told.values.front().uncertainty, std::string("1"));
+        QCOMPARE(course->told.is, judge::Standing::near); // 5 ± 1.96 passes 4 to 6
+    }
+
     void whatWasMeasuredIsInItsPhotos() {
         const auto machine = test::machine();
         test::Round round(machine);

@@ -2,6 +2,7 @@
 // that is moved.
 #pragma once
 
+#include "../view/well_within.hpp"
 #include "desktop/demo.hpp"
 #include "desktop/fonts.hpp"
 #include "model/photos.hpp"
@@ -71,10 +72,8 @@ public:
                 kind == QStringLiteral("go") ? round.atStand()
                 : kind == QStringLiteral("set")
                     ? round.changeSetting()
-                    : round.settleSound(
-                          limit == nullptr
-                              ? QString()
-                              : QString::fromStdString((limit->min ? limit->min : limit->max)->text()));
+                    : round.settleSound(limit == nullptr ? QString()
+                                                         : QString::fromStdString(test::wellWithin(*limit)));
             if (!done) qFatal("%s", qPrintable(app->problem()));
         }
         rest();

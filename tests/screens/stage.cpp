@@ -2,6 +2,7 @@
 
 #include "base/canonical.hpp"
 
+#include "../view/well_within.hpp"
 #include "desktop/demo.hpp"
 #include "model/photos.hpp"
 #include "model/qr.hpp"
@@ -79,8 +80,7 @@ bool Stage::walkTo(const QString& pointId) {
         if (round->cardKind() == QStringLiteral("set") && !done) done = round->changeSetting();
         if (round->cardKind() == QStringLiteral("settle") && !done) {
             const auto& limit = round->openRound().airframe().point(round->pointId().toStdString())->limit;
-            done = round->settleSound(
-                limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text()) : QString());
+            done = round->settleSound(limit ? QString::fromStdString(test::wellWithin(*limit)) : QString());
         }
         if (!done) return false;
     }

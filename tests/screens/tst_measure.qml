@@ -114,8 +114,63 @@ FileCase {
         touch("keySound");
         const event = JSON.parse(Stage.lastSettled(point));
         compare(event.value, "4.5");
-        verify(event.valueFrom === undefined);
+        compare(event.valueFrom, "ruler"); // as the airframe says of typed ones
+        compare(event.uncertainty, "0.1");
         compare(event.measurements.length, 1);
+    }
+    /// Nobody has to say what a value is read from; whoever wants to, does it by touches, figures on the keypad.
+    function test_whatItIsReadFrom_data() {
+        return sizes.slice(0, 2);
+    }
+    function test_whatItIsReadFrom(size) {
+        open(size.width, size.height);
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo("oil-level"));
+        type("valueField", "5.1");
+        compare(see("valueField.from").text, "Read on the dipstick");
+        compare(see("valueField.uncertainty").text, "± 0.15 qt");
+        verify(see("valueField.interval").text.startsWith("4.81 to 5.39 qt in 95 of 100 cases"), see("valueField.interval").text);
+        at("reading-" + size.tag);
+        touch("valueField.uncertainty");
+        for (const pad of ["0", ".", "6"])
+            touch("pad." + pad);
+        compare(see("valueField").text, "5.1");
+        compare(see("valueField.uncertainty").text, "± 0.6 qt");
+        verify(see("valueField.interval").text.includes("reaches beyond the limit"), see("valueField.interval").text);
+        touch("valueField.from");
+        at("reading-" + size.tag + "-from");
+        touch("valueField.from.eye");
+        compare(see("valueField.from").text, "Judged by eye");
+        compare(see("valueField.uncertainty").text, "± …");
+        touch("valueField.uncertainty");
+        touch("pad.1");
+        touch("pad.Erase");
+        for (const pad of ["0", ".", "4"])
+            touch("pad." + pad);
+        touch("pad.Done");
+        touch("keySound");
+        compare(Stage.app.problem, "");
+        const event = JSON.parse(Stage.lastSettled("oil-level"));
+        compare(event.value, "5.1");
+        compare(event.valueFrom, "eye");
+        compare(event.uncertainty, "0.4");
+        // The next one is as its airframe says again; in another unit so is its uncertainty, to two digits.
+        verify(Stage.walkTo("tail-play"));
+        type("valueField", "2.1");
+        compare(see("valueField.uncertainty").text, "± 0.3 mm");
+        for (let i = 0; i < 12 && see("valueField").unit !== "in"; ++i)
+            touch("valueField.unit");
+        type("valueField", "0.1"); // 2.1 in would be beyond
+        compare(see("valueField.uncertainty").text, "± 0.012 in");
+        touch("pad.Done");
+        frame();
+        touch("valueField.from");
+        at("reading-" + size.tag + "-none");
+        touch("valueField.from.none");
+        verify(!seen("valueField.uncertainty"));
+        touch("keySound");
+        const bare = JSON.parse(Stage.lastSettled("tail-play"));
+        verify(bare.valueFrom === undefined && bare.uncertainty === undefined);
     }
     function test_whatIsLeftOutIsNoTypedValue() {
         open(390, 844);
@@ -143,6 +198,37 @@ FileCase {
         const event = JSON.parse(Stage.lastSettled("papers"));
         compare(event.photos.length, 1);
         verify(event.measurements === undefined);
+    }
+    /// While a finding is told, what is found is measured on the spot: its words stay, the photo and the marks go with it.
+    function test_inAFindingBeingTold() {
+        open(390, 844);
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo(point));
+        touch("keyFinding");
+        see("sheetFinding");
+        type("findingWords", "Scored");
+        touch("findingMeasure");
+        takePhoto();
+        confirmCorners();
+        mark(1300, 700);
+        mark(1500, 700);
+        touch("measureKeep");
+        tryVerify(() => !seen("sheetMeasure"));
+        see("sheetFinding");
+        compare(see("findingWords").text, "Scored");
+        tryCompare(see("findingValue"), "text", String(Stage.app.round.keptValue));
+        at("finding-measured");
+        touch("findingMeasure");
+        touch("measureCancel");
+        touch("classAssess");
+        touch("findingDone");
+        compare(Stage.app.problem, "");
+        const event = JSON.parse(Stage.lastSettled(point));
+        compare(event.words, "Scored");
+        compare(event.valueFrom, "photo");
+        compare(event.measurements.length, 1);
+        compare(event.measurements[0].value, event.value);
+        compare(event.photos.length, 1);
     }
     function test_anotherUnit() {
         open(390, 844);
@@ -209,7 +295,7 @@ FileCase {
     }
 
     /// Measured that often before, the hours two apart.
-    function measuredBefore(values) {
+    function measuredBefore(point, values) {
         const app = Stage.app;
         values.forEach((value, i) => {
             verify(app.begin("OX-DEMO", "daily", "Robin Example", "pilot", "DEMO-PPL-0001", {
@@ -231,7 +317,7 @@ FileCase {
     }
     function test_whereItIsGoing(size) {
         open(size.width, size.height);
-        measuredBefore(["4.6", "4.5", "4.3", "4.2", "4.0"]);
+        measuredBefore(point, ["4.6", "4.5", "4.3", "4.2", "4.0"]);
         openFile();
         touch("fileHistory");
         type("historyName", "shoe");
@@ -257,5 +343,56 @@ FileCase {
         compare(told.values.length, 6);
         compare(told.values[5].value, "3.9");
         compare(told.values[5].x, "1294");
+        compare(told.values[5].uncertainty, "0.1"); // the airframe's
+    }
+
+    /// Where the airframe says so, what is coming stands against fit: the screen names it and refuses.
+    function test_whatIsComingStandsAgainstFit() {
+        open(390, 844);
+        measuredBefore("tail-play", ["4.4", "4.9", "5.3"]);
+        const app = Stage.app;
+        verify(app.begin("OX-DEMO", "daily", "Robin Example", "pilot", "DEMO-PPL-0001", {
+            "airframe-hours": "1290"
+        }), app.problem);
+        see("screenWalk");
+        verify(Stage.walkTo("tail-play"));
+        tryVerify(() => app.round.trendTexts.length > 0, 5000);
+        type("valueField", "5.8"); // within 6.0
+        touch("keySound");
+        compare(app.problem, "");
+        const told = JSON.parse(Stage.lastTrend("tail-play"));
+        compare(told.is, "near");
+        compare(told.then, "against");
+        verify(Stage.walkTo(""));
+        touch("keyReview");
+        touch("reviewConclude");
+        see("screenConclude");
+        verify(see("concludeAgainst.0").text.includes("Tail blade play"), see("concludeAgainst.0").text);
+        at("conclude-against");
+        touch("concludeFit");
+        touch("concludeDone");
+        verify(see("problemText").text.includes("Tail blade play"), see("problemText").text);
+        compare(app.round.phase, "walking");
+        touch("problemClose");
+        touch("concludeNotFit");
+        type("concludeReasons", "Play");
+        touch("concludeDone");
+        see("screenSign");
+        compare(app.round.phase, "concluded");
+        compare(app.round.concludedFit, false);
+    }
+    /// One value is no trend, but its own interval may reach there: judged the same, typed or from a photo.
+    function test_aFirstValueThatReachesTheLimit() {
+        open(390, 844);
+        const app = Stage.app;
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo("tail-play"));
+        type("valueField", "5.5");
+        touch("keySound");
+        tryVerify(() => Stage.lastTrend("tail-play") !== "", 5000);
+        const told = JSON.parse(Stage.lastTrend("tail-play"));
+        compare(told.is, "near");
+        compare(told.words[0].text, "the limit may be reached already");
+        verify(app.round.against(true).some(one => one.includes("Tail blade play")), app.round.against(true));
     }
 }

@@ -1,5 +1,6 @@
 // A student's device and an instructor's, each with its own archive, key and window, joined by the real link
 // over this machine's network: paired, watched, asked, answered and countersigned by touches on both.
+#include "../view/well_within.hpp"
 #include "airframe/read.hpp"
 #include "desktop/demo.hpp"
 #include "desktop/fonts.hpp"
@@ -459,7 +460,7 @@ private:
     }
     static QString valueFor(view::RoundView& round) {
         const auto& limit = round.openRound().airframe().point(round.pointId().toStdString())->limit;
-        return limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text()) : QString();
+        return limit ? QString::fromStdString(test::wellWithin(*limit)) : QString();
     }
 };
 

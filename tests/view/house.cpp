@@ -4,6 +4,7 @@
 #include "base/files.hpp"
 #include "model/photos.hpp"
 #include "paper/pages.hpp"
+#include "well_within.hpp"
 
 namespace ambit::test {
 
@@ -63,8 +64,7 @@ bool House::touchCard() {
     if (kind == QStringLiteral("set")) return round.changeSetting();
     if (kind != QStringLiteral("settle")) return false;
     const auto& limit = round.openRound().airframe().point(round.pointId().toStdString())->limit;
-    return round.settleSound(limit ? QString::fromStdString((limit->min ? limit->min : limit->max)->text())
-                                   : QString());
+    return round.settleSound(limit ? QString::fromStdString(test::wellWithin(*limit)) : QString());
 }
 
 bool House::walkTo(const QString& pointId) {
