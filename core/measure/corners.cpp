@@ -61,25 +61,36 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
         const std::size_t alongY = k % 2 == 0 ? (k + 3) % 4 : k;
         const double clear = (std::abs(steps[alongX]) + std::abs(steps[alongY])) / 2;
         if (clear < 1) continue;
-        for (int r = 0; r < radii; ++r) {
-            double total = 0;
-            for (int half = 0; half < 2; ++half) {
-                double rise = 0;
-                for (int i = 0; i < places; ++i) {
-                    const Place place = placeOf((i + 0.5) / places, radiusOf(r));
-                    const auto grey = [&](double d) {
-                        Spot s{place.at.x + d * place.out.x, place.at.y + d * place.out.y};
-                        if (half == 1) std::swap(s.x, s.y);
-                        return greyAt(
-                            picture, map.toPicture({corner.x + inwards.x * s.x, corner.y + inwards.y * s.y}));
-                    };
-                    rise += (grey(away) - grey(-away)) / places;
-                }
-                total += std::abs(rise);
+        // The mean step along the outline between two shares of the way to the corner's middle.
+        const auto riseAlong = [&](double radius, double from, bool swapped) {
+            double rise = 0;
+            int count = 0;
+            for (int i = 0; i < places; ++i) {
+                const double share = (i + 0.5) / places;
+                if (share < from) continue;
+                const Place place = placeOf(share, radius);
+                const auto grey = [&](double d) {
+                    Spot s{place.at.x + d * place.out.x, place.at.y + d * place.out.y};
+                    if (swapped) std::swap(s.x, s.y);
+                    return greyAt(picture,
+                                  map.toPicture({corner.x + inwards.x * s.x, corner.y + inwards.y * s.y}));
+                };
+                rise += grey(away) - grey(-away);
+                ++count;
             }
+            return rise / count;
+        };
+        for (int r = 0; r < radii; ++r) {
+            const double total =
+                std::abs(riseAlong(radiusOf(r), 0, false)) + std::abs(riseAlong(radiusOf(r), 0, true));
             agrees[static_cast<std::size_t>(r)] = total / 2 / clear;
             if (agrees[static_cast<std::size_t>(r)] > agrees[static_cast<std::size_t>(best)]) best = r;
         }
+        const auto arc = [&](double radius) {
+            return (std::abs(riseAlong(radius, 0.5, false)) + std::abs(riseAlong(radius, 0.5, true))) / 2 /
+                   clear;
+        };
+        all.arcs[k] = std::clamp(arc(card::cornerRadius) - arc(0), -1.0, 1.0);
         const double most = agrees[static_cast<std::size_t>(best)];
         const auto below = static_cast<std::size_t>(card::cornerRadius / radiusStep);
         const double beyond = card::cornerRadius / radiusStep - static_cast<double>(below);
@@ -101,6 +112,7 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
         for (std::size_t r = 0; r < radii; ++r)
             sum[r] += std::min(1.5, agrees[r]);
     }
+    std::sort(all.arcs.begin(), all.arcs.end());
     if (all.corners == 0) return all;
     all.seen /= all.corners;
     all.fits /= all.corners;
