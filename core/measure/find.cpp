@@ -4,7 +4,8 @@
 namespace ambit::measure {
 namespace {
 
-constexpr double leastConfidence = 0.62; // chosen with the weights of `likeness`, on the same pictures
+constexpr double leastConfidence =
+    0.82; // so that half a percent is wrong, on seeds 0 to 1599 and 5000 to 6499
 
 } // namespace
 
