@@ -90,14 +90,13 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
             return (std::abs(riseAlong(radius, 0.5, false)) + std::abs(riseAlong(radius, 0.5, true))) / 2 /
                    clear;
         };
+        // What a sharp corner would have there speaks against an arc: of a radius like a card's, both differ.
         all.arcs[k] = std::clamp(arc(card::cornerRadius) - arc(0), -1.0, 1.0);
         const double most = agrees[static_cast<std::size_t>(best)];
         const auto below = static_cast<std::size_t>(card::cornerRadius / radiusStep);
         const double beyond = card::cornerRadius / radiusStep - static_cast<double>(below);
         const double asCard = agrees[below] + (agrees[below + 1] - agrees[below]) * beyond;
-        all.outline += std::min(1.0, asCard) / 4;
         if (most < 0.35) continue;
-        ++all.corners;
         all.seen += most;
         all.fits += asCard / most;
         all.worst = std::min(all.worst, asCard / most);
@@ -108,14 +107,13 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
             if (bend < 0) radius += (agrees[b - 1] - agrees[b + 1]) / (2 * bend) * radiusStep;
         }
         found.push_back(radius);
-        if (radius > card::cornerRadius / 2 && radius < 2 * card::cornerRadius) ++all.round;
         for (std::size_t r = 0; r < radii; ++r)
             sum[r] += std::min(1.5, agrees[r]);
     }
     std::sort(all.arcs.begin(), all.arcs.end());
-    if (all.corners == 0) return all;
-    all.seen /= all.corners;
-    all.fits /= all.corners;
+    if (found.empty()) return all;
+    all.seen /= static_cast<double>(found.size());
+    all.fits /= static_cast<double>(found.size());
     std::sort(found.begin(), found.end());
     all.median = (found[found.size() / 2] + found[(found.size() - 1) / 2]) / 2;
     const auto best = static_cast<std::size_t>(std::max_element(sum.begin(), sum.end()) - sum.begin());

@@ -4,8 +4,8 @@
 namespace ambit::measure {
 namespace {
 
-constexpr double leastConfidence =
-    0.82; // so that half a percent is wrong, on seeds 0 to 1599 and 5000 to 6499
+// So that half a percent is wrong on seeds 0 to 1599 and 5000 to 6499 of the invented pictures.
+constexpr double leastConfidence = 0.855;
 
 } // namespace
 

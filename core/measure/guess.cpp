@@ -12,8 +12,8 @@ constexpr double leastFiner = 10; // of an edge of the finer picture, the coarse
 constexpr double widestLook = 12; // chi² of a pose, corners being a pixel off
 constexpr double leastSeen = 0.1; // of the worst side
 constexpr double leastSeenSum = 1.7;
-constexpr double alike = 3.5; // pixels
-constexpr std::size_t mostAsked = 5000;
+constexpr double alike = 3.5;           // pixels
+constexpr std::size_t mostAsked = 5000; // guesses, like ones among them: what clutter there is time for
 
 bool meet(const Line& a, const Line& b, Pixel& at) {
     const double sine = a.normal.x * b.normal.y - a.normal.y * b.normal.x;
