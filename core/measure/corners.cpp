@@ -61,32 +61,42 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
         const std::size_t alongY = k % 2 == 0 ? (k + 3) % 4 : k;
         const double clear = (std::abs(steps[alongX]) + std::abs(steps[alongY])) / 2;
         if (clear < 1) continue;
-        for (int r = 0; r < radii; ++r) {
-            double total = 0;
-            for (int half = 0; half < 2; ++half) {
-                double rise = 0;
-                for (int i = 0; i < places; ++i) {
-                    const Place place = placeOf((i + 0.5) / places, radiusOf(r));
-                    const auto grey = [&](double d) {
-                        Spot s{place.at.x + d * place.out.x, place.at.y + d * place.out.y};
-                        if (half == 1) std::swap(s.x, s.y);
-                        return greyAt(
-                            picture, map.toPicture({corner.x + inwards.x * s.x, corner.y + inwards.y * s.y}));
-                    };
-                    rise += (grey(away) - grey(-away)) / places;
-                }
-                total += std::abs(rise);
+        // The mean step along the outline between two shares of the way to the corner's middle.
+        const auto riseAlong = [&](double radius, double from, bool swapped) {
+            double rise = 0;
+            int count = 0;
+            for (int i = 0; i < places; ++i) {
+                const double share = (i + 0.5) / places;
+                if (share < from) continue;
+                const Place place = placeOf(share, radius);
+                const auto grey = [&](double d) {
+                    Spot s{place.at.x + d * place.out.x, place.at.y + d * place.out.y};
+                    if (swapped) std::swap(s.x, s.y);
+                    return greyAt(picture,
+                                  map.toPicture({corner.x + inwards.x * s.x, corner.y + inwards.y * s.y}));
+                };
+                rise += grey(away) - grey(-away);
+                ++count;
             }
+            return rise / count;
+        };
+        for (int r = 0; r < radii; ++r) {
+            const double total =
+                std::abs(riseAlong(radiusOf(r), 0, false)) + std::abs(riseAlong(radiusOf(r), 0, true));
             agrees[static_cast<std::size_t>(r)] = total / 2 / clear;
             if (agrees[static_cast<std::size_t>(r)] > agrees[static_cast<std::size_t>(best)]) best = r;
         }
+        const auto arc = [&](double radius) {
+            return (std::abs(riseAlong(radius, 0.5, false)) + std::abs(riseAlong(radius, 0.5, true))) / 2 /
+                   clear;
+        };
+        // What a sharp corner would have there speaks against an arc: of a radius like a card's, both differ.
+        all.arcs[k] = std::clamp(arc(card::cornerRadius) - arc(0), -1.0, 1.0);
         const double most = agrees[static_cast<std::size_t>(best)];
         const auto below = static_cast<std::size_t>(card::cornerRadius / radiusStep);
         const double beyond = card::cornerRadius / radiusStep - static_cast<double>(below);
         const double asCard = agrees[below] + (agrees[below + 1] - agrees[below]) * beyond;
-        all.outline += std::min(1.0, asCard) / 4;
         if (most < 0.35) continue;
-        ++all.corners;
         all.seen += most;
         all.fits += asCard / most;
         all.worst = std::min(all.worst, asCard / most);
@@ -97,13 +107,13 @@ Roundness roundnessOf(const Picture& picture, const Quad& quad, const std::array
             if (bend < 0) radius += (agrees[b - 1] - agrees[b + 1]) / (2 * bend) * radiusStep;
         }
         found.push_back(radius);
-        if (radius > card::cornerRadius / 2 && radius < 2 * card::cornerRadius) ++all.round;
         for (std::size_t r = 0; r < radii; ++r)
             sum[r] += std::min(1.5, agrees[r]);
     }
-    if (all.corners == 0) return all;
-    all.seen /= all.corners;
-    all.fits /= all.corners;
+    std::sort(all.arcs.begin(), all.arcs.end());
+    if (found.empty()) return all;
+    all.seen /= static_cast<double>(found.size());
+    all.fits /= static_cast<double>(found.size());
     std::sort(found.begin(), found.end());
     all.median = (found[found.size() / 2] + found[(found.size() - 1) / 2]) / 2;
     const auto best = static_cast<std::size_t>(std::max_element(sum.begin(), sum.end()) - sum.begin());

@@ -13,9 +13,8 @@ struct Roundness {
         0; ///< what of its step a corner shows along a card's radius, over that along its own best: mean
     double worst = 1; ///< the same of the worst
     double seen = 0;  ///< the step along the corners' best radius over that along the sides, mean: 1 as clear
-    double outline = 0; ///< the same along a card's radius, 1 at most, corners not seen being 0
-    int corners = 0;    ///< that are seen
-    int round = 0;      ///< of these, rounder than half a card's radius, and less than twice
+    std::array<double, 4> arcs{}; ///< of each corner, the step along a card's arc less that along its sharp
+                                  ///< tip, over that along the sides, -1 to 1; the least first
 };
 
 inline constexpr double mostRadius = 8; // mm

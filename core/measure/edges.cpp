@@ -191,6 +191,17 @@ bool fitted(const std::vector<Sample>& samples, double within, double& shift, do
     return true;
 }
 
+/// The longest run of rows without a sample, over all.
+double gapOf(const std::vector<Sample>& samples) {
+    std::size_t longest = 0;
+    std::size_t next = 0;
+    for (const Sample& e : samples) {
+        longest = std::max(longest, e.row - next);
+        next = e.row + 1;
+    }
+    return static_cast<double>(std::max(longest, stretches - next)) / stretches;
+}
+
 /// Adds the grey across the line in one row, every half column.
 void addProfile(const Strip& s, std::size_t row, double shift, double slope, std::vector<double>& profile) {
     const int half = 2 * s.half;
@@ -278,6 +289,7 @@ std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double re
         on.erase(std::remove_if(on.begin(), on.end(),
                                 [&](const Sample& e) { return (e.rise > 0) != (2 * brighter > count); }),
                  on.end());
+        edge.gap = gapOf(on);
         profiled(s, on, shift, slope, edge);
         const double u = s.length / 2;
         const double v = shift + slope * u;

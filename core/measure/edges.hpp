@@ -16,6 +16,7 @@ struct Edge {
     double evidence =
         0;            ///< root of grey levels a step, the mean over the whole side: what tells it from noise
     double seen = 0;  ///< the share of the side on which the edge itself is seen there
+    double gap = 0;   ///< the share of the side in the longest stretch where it isn't
     double step = 0;  ///< outside less inside, grey levels; its mean profile's
     double width = 0; ///< of that profile, pixels from a tenth to nine tenths
     double deviation = 0;                      ///< of where it crosses the side's ends, pixels

@@ -12,7 +12,8 @@ constexpr double leastFiner = 10; // of an edge of the finer picture, the coarse
 constexpr double widestLook = 12; // chi² of a pose, corners being a pixel off
 constexpr double leastSeen = 0.1; // of the worst side
 constexpr double leastSeenSum = 1.7;
-constexpr double alike = 2.5; // pixels
+constexpr double alike = 3.5;           // pixels
+constexpr std::size_t mostAsked = 5000; // guesses, like ones among them: what clutter there is time for
 
 bool meet(const Line& a, const Line& b, Pixel& at) {
     const double sine = a.normal.x * b.normal.y - a.normal.y * b.normal.x;
@@ -151,11 +152,11 @@ std::vector<Guess> guessesOf(const Reduced& picture, const Reduced& finer, std::
     std::vector<Guess> kept;
     std::size_t asked = 0;
     for (const Guess& guess : guesses) {
-        if (kept.size() >= most || ++asked > 1500) break;
+        if (kept.size() >= most || ++asked > mostAsked) break;
         if (std::any_of(kept.begin(), kept.end(),
                         [&](const Guess& k) { return apart(k.quad, guess.quad) < alike; }))
             continue;
-        if (misfitOf(guess.quad, {picture.width, picture.height}, 1.0) < widestLook) kept.push_back(guess);
+        if (mayBeCard(guess.quad, {picture.width, picture.height}, 1.0, widestLook)) kept.push_back(guess);
     }
     return kept;
 }

@@ -77,38 +77,55 @@ double tiltAt(double focal, const Columns& columns, Pixel middle) {
     return std::acos(std::min(1.0, cosine)) * 57.29577951308232;
 }
 
-} // namespace
+/// What is asked at every focal length.
+struct Looked {
+    Columns columns;
+    std::array<Columns, 8> moved; // each corner a deviation to the right, and down
+    Pixel middle;
 
-Pose poseOf(const Quad& quad, Lies lies, const Frame& frame, double deviation) {
-    const Columns columns = columnsOf(quad, lies, frame);
+    /// With what speaks against a very flat look.
+    [[nodiscard]] Pose at(double focal) const {
+        const double tilt = tiltAt(focal, columns, middle);
+        const double tooFlat = std::max(0.0, tilt - likelyTilt) / 3;
+        return {misfitAt(focal, columns, moved) + tooFlat * tooFlat, focal, tilt};
+    }
+};
+
+Looked lookedAt(const Quad& quad, Lies lies, const Frame& frame, double deviation) {
+    Looked looked;
+    looked.columns = columnsOf(quad, lies, frame);
     const double step = std::max(deviation, 1e-3);
-    std::array<Columns, 8> moved;
     for (std::size_t i = 0; i < 8; ++i) {
         Quad q = quad;
         (i % 2 == 0 ? q[i / 2].x : q[i / 2].y) += step;
-        moved[i] = columnsOf(q, lies, frame);
+        looked.moved[i] = columnsOf(q, lies, frame);
     }
     const double longer = std::max(frame.width, frame.height);
-    Pixel middle;
     for (const Pixel& p : quad) {
-        middle.x += (p.x - (frame.width - 1) / 2.0) / longer / 4;
-        middle.y += (p.y - (frame.height - 1) / 2.0) / longer / 4;
+        looked.middle.x += (p.x - (frame.width - 1) / 2.0) / longer / 4;
+        looked.middle.y += (p.y - (frame.height - 1) / 2.0) / longer / 4;
     }
+    return looked;
+}
+
+constexpr int focalSteps = 24;
+const double focalRatio = std::pow(mostFocal / leastFocal, 1.0 / focalSteps);
+
+} // namespace
+
+Pose poseOf(const Quad& quad, Lies lies, const Frame& frame, double deviation) {
+    const Looked looked = lookedAt(quad, lies, frame, deviation);
     Pose best;
     best.misfit = std::numeric_limits<double>::infinity();
     const auto tried = [&](double focal) {
-        const double tilt = tiltAt(focal, columns, middle);
-        const double tooFlat = std::max(0.0, tilt - likelyTilt) / 3;
-        const double misfit = misfitAt(focal, columns, moved) + tooFlat * tooFlat;
-        if (misfit < best.misfit) best = {misfit, focal, tilt};
+        const Pose pose = looked.at(focal);
+        if (pose.misfit < best.misfit) best = pose;
     };
-    constexpr int steps = 24;
-    const double ratio = std::pow(mostFocal / leastFocal, 1.0 / steps);
-    for (int i = 0; i <= steps; ++i)
-        tried(leastFocal * std::pow(ratio, i));
+    for (int i = 0; i <= focalSteps; ++i)
+        tried(leastFocal * std::pow(focalRatio, i));
     if (!std::isfinite(best.misfit)) return best;
     // Ever closer about the best one: a near card, strongly in perspective, tells its focal length to 0.1 %.
-    double finer = ratio;
+    double finer = focalRatio;
     for (int i = 0; i < 10; ++i) {
         finer = std::sqrt(finer);
         const double focal = best.focal;
@@ -116,6 +133,15 @@ Pose poseOf(const Quad& quad, Lies lies, const Frame& frame, double deviation) {
         tried(std::max(leastFocal, focal / finer));
     }
     return best;
+}
+
+bool mayBeCard(const Quad& quad, const Frame& frame, double deviation, double most) {
+    for (const Lies lies : {Lies::longSideFirst, Lies::shortSideFirst}) {
+        const Looked looked = lookedAt(quad, lies, frame, deviation);
+        for (int i = 0; i <= focalSteps; i += 2)
+            if (looked.at(leastFocal * std::pow(focalRatio, i)).misfit < most) return true;
+    }
+    return false;
 }
 
 } // namespace ambit::measure

@@ -34,4 +34,8 @@ inline constexpr double likelyTilt = 60;
 /// fits best. `quad` goes round.
 [[nodiscard]] Pose poseOf(const Quad& quad, Lies lies, const Frame& frame, double deviation);
 
+/// Whether a card lying either way could look so with some focal length: a quick look, `poseOf` at every
+/// second focal length until one misfits by less than `most`.
+[[nodiscard]] bool mayBeCard(const Quad& quad, const Frame& frame, double deviation, double most);
+
 } // namespace ambit::measure

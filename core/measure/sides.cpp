@@ -32,13 +32,9 @@ bool met(Sides& sides) {
 
 void lookedAt(const Picture& picture, Sides& sides) {
     std::array<double, 4> steps{};
-    sides.seen = 1;
-    sides.seenAll = 0;
     sides.sharp = 1e9;
     for (std::size_t i = 0; i < 4; ++i) {
         steps[i] = sides.edges[i].step;
-        sides.seen = std::min(sides.seen, sides.edges[i].seen);
-        sides.seenAll += sides.edges[i].seen / 4;
         sides.sharp = std::min(sides.sharp, sides.edges[i].width);
     }
     sides.sharp = std::max(0.5, sides.sharp);

@@ -13,11 +13,9 @@ struct Sides {
     Corners corners;
     Quad quad; ///< the corners' places
     std::array<Edge, 4> edges;
-    double seen = 0;    ///< share of the worst side on which its edge is seen
-    double seenAll = 0; ///< of all four
-    double sharp = 0;   ///< pixels from a tenth to nine tenths, of the sharpest side
-    int shadowed = 0;   ///< sides whose edge was told from a shadow's rim
-    double misfit = 0;  ///< chi², of the pose
+    double sharp = 0;  ///< pixels from a tenth to nine tenths, of the sharpest side
+    int shadowed = 0;  ///< sides whose edge was told from a shadow's rim
+    double misfit = 0; ///< chi², of the pose
     Roundness round;
 };
 

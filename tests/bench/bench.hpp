@@ -52,6 +52,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool link(const QString& workFolder);
 /// Finding an ID-1 card in so many invented photos.
 [[nodiscard]] bool card(std::size_t photos, std::size_t from);
+/// Prints the weights of core/measure/likeness as learnt from the photos of seeds below `count`.
+void cardWeights(std::size_t count);
 /// Taking in photos: figures, no limits.
 void photo();
 [[nodiscard]] bool memory(const QString& programFolder, const QString& workFolder);

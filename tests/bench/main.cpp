@@ -2,7 +2,8 @@
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
 // `--trend`: a line through 10,000 values, and their chart;
 // `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
-// that is followed; `--card [COUNT [FROM]]`: an ID-1 card found in invented photos;
+// that is followed; `--card [COUNT [FROM]]`: an ID-1 card found in invented photos; `--card-weights [COUNT]`:
+// what makes a card of four edges, learnt from such photos;
 // `--photo`: photos taken in.
 #include "bench.hpp"
 
@@ -19,15 +20,18 @@ int main(int argc, char** argv) {
     if (argc > 1 && std::strcmp(argv[1], "--empty-window") == 0) return emptyWindow(argc, argv);
 
     if (argc > 1 && std::strcmp(argv[1], "--help") == 0) {
-        std::puts("ambit-bench                    touch, start, record, plan, memory\n"
-                  "ambit-bench --plan             the planner only\n"
-                  "ambit-bench --sop [SECONDS]    the solver on published problems\n"
-                  "ambit-bench --trend            a line through 10,000 values, and their chart\n"
-                  "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
-                  "ambit-bench --link             a walk that is followed, by one and by fifty\n"
-                  "ambit-bench --card [COUNT [FROM]]  an ID-1 card found in so many invented photos, from "
-                  "that seed on\n"
-                  "ambit-bench --photo            photos taken in");
+        std::puts(
+            "ambit-bench                    touch, start, record, plan, memory\n"
+            "ambit-bench --plan             the planner only\n"
+            "ambit-bench --sop [SECONDS]    the solver on published problems\n"
+            "ambit-bench --trend            a line through 10,000 values, and their chart\n"
+            "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
+            "ambit-bench --link             a walk that is followed, by one and by fifty\n"
+            "ambit-bench --card [COUNT [FROM]]  an ID-1 card found in so many invented photos, from "
+            "that seed on\n"
+            "ambit-bench --card-weights [COUNT]  what core/measure/likeness weighs, learnt from so many "
+            "of them (1600)\n"
+            "ambit-bench --photo            photos taken in");
         return 0;
     }
     if (argc > 1 && std::strcmp(argv[1], "--plan") == 0) return plan() ? 0 : 1;
@@ -40,6 +44,10 @@ int main(int argc, char** argv) {
                    ? 0
                    : 1;
 
+    if (argc > 1 && std::strcmp(argv[1], "--card-weights") == 0) {
+        cardWeights(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1600);
+        return 0;
+    }
     const QGuiApplication application(argc, argv);
     if (argc > 1 && std::strcmp(argv[1], "--photo") == 0) {
         photo();

@@ -1,5 +1,6 @@
 // Lengths, margins, areas and angles in a plane, against the invented views they come from: values,
 // intervals, and what must be refused. Seeded: the same views every time.
+#include "measure/pose.hpp"
 #include "measure/stripe.hpp"
 
 #include "views.hpp"
@@ -206,6 +207,18 @@ private slots:
         QVERIFY2(wrong <= told / 500, std::to_string(wrong).c_str());
         QVERIFY2(straight > 1960, std::to_string(straight).c_str());
         QVERIFY2(told > 3000, std::to_string(told).c_str());
+    }
+
+    /// The quick look throws no card away, and what is far from a card's ratio it does.
+    void quickLook() {
+        Random random(11);
+        for (int i = 0; i < 200; ++i) {
+            const auto view = views::anyView(random, 55, views::uniform(random, 0.12, 0.35));
+            QVERIFY(mayBeCard(view.card(), view.frame, 3, 12));
+            const auto flat = views::anyView(random, 20, 0.3);
+            const Quad strip{flat.see({-43, -7}), flat.see({43, -7}), flat.see({43, 7}), flat.see({-43, 7})};
+            QVERIFY(!mayBeCard(strip, view.frame, 1, 12));
+        }
     }
 
     void refusals() {
