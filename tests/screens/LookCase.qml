@@ -81,7 +81,7 @@ FileCase {
         return clip;
     }
     function isScroll(item) {
-        return item.contentY !== undefined && item.contentHeight !== undefined;
+        return item.contentY !== undefined && item.contentHeight !== undefined && item.interactive !== false;
     }
     function whole(item, what) {
         const say = why => wrong(what, why + ": “" + item.text + "” " + path(item));
