@@ -421,11 +421,9 @@ TourCase {
         touch("recordPoints");
         frame();
         at("record, all points");
-        touch("recordPoints");
         touch("recordTimeline");
         frame();
         at("record, whole round");
-        touch("recordTimeline");
         touch("recordBeside");
         see("screenBeside");
         at("beside, which");
