@@ -1389,6 +1389,15 @@
         <comment>within a sentence</comment>
         <translation>mécanicien</translation>
     </message>
+    <message>
+        <source>minimum equipment list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>basis of a deferral</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>
@@ -4242,6 +4251,18 @@
         <source>%1 ft</source>
         <comment>feet</comment>
         <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>landings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cycles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

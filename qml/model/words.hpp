@@ -20,6 +20,8 @@ namespace ambit::view {
 /// "2.1 mm", as entered; of a photo "2.1 mm ± 0.2"; "" if nothing was measured.
 [[nodiscard]] QString valueText(const round::Settled& settled, const airframe::Point& point);
 [[nodiscard]] QString limitText(const airframe::Limit& limit); ///< "4 to 6 qt"
+/// "h", "mm" as they are; what is counted by its own word, in words: "landings".
+[[nodiscard]] QString unitText(const std::string& unit);
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);

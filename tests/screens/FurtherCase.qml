@@ -337,6 +337,8 @@ TourCase {
         touch("groundKey");
         opened("screenGround");
         touch("entryBack");
+        see("screenDiscrepancy");
+        frame();
         touch("deferKey");
         see("screenDefer");
         touch("basis.0");
