@@ -1391,12 +1391,12 @@
     </message>
     <message>
         <source>minimum equipment list</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestausrüstungs-Liste</translation>
     </message>
     <message>
         <source>other</source>
         <comment>basis of a deferral</comment>
-        <translation type="unfinished"></translation>
+        <translation>andere Grundlage</translation>
     </message>
 </context>
 <context>
@@ -4254,15 +4254,15 @@
     </message>
     <message>
         <source>landings</source>
-        <translation type="unfinished"></translation>
+        <translation>Landungen</translation>
     </message>
     <message>
         <source>cycles</source>
-        <translation type="unfinished"></translation>
+        <translation>Zyklen</translation>
     </message>
     <message>
         <source>starts</source>
-        <translation type="unfinished"></translation>
+        <translation>Starts</translation>
     </message>
 </context>
 <context>

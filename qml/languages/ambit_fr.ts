@@ -1391,12 +1391,12 @@
     </message>
     <message>
         <source>minimum equipment list</source>
-        <translation type="unfinished"></translation>
+        <translation>liste minimale d’équipements</translation>
     </message>
     <message>
         <source>other</source>
         <comment>basis of a deferral</comment>
-        <translation type="unfinished"></translation>
+        <translation>autre base</translation>
     </message>
 </context>
 <context>
@@ -4254,15 +4254,15 @@
     </message>
     <message>
         <source>landings</source>
-        <translation type="unfinished"></translation>
+        <translation>atterrissages</translation>
     </message>
     <message>
         <source>cycles</source>
-        <translation type="unfinished"></translation>
+        <translation>cycles</translation>
     </message>
     <message>
         <source>starts</source>
-        <translation type="unfinished"></translation>
+        <translation>démarrages</translation>
     </message>
 </context>
 <context>
