@@ -1396,7 +1396,7 @@
     <message>
         <source>other</source>
         <comment>basis of a deferral</comment>
-        <translation>andere Grundlage</translation>
+        <translation>einer anderen Grundlage</translation>
     </message>
 </context>
 <context>

@@ -1396,7 +1396,7 @@
     <message>
         <source>other</source>
         <comment>basis of a deferral</comment>
-        <translation>autre base</translation>
+        <translation>une autre base</translation>
     </message>
 </context>
 <context>

@@ -17,8 +17,9 @@ struct Words {
 
 QString deferredText(const file::Discrepancy& one, Instant now) {
     const record::Deferral& deferral = *one.deferral;
-    QString words = Words::tr("Deferred %1 on %2, placard %3")
-                        .arg(agoText(one.assessed->at, now), basisText(deferral.basis), text(deferral.placard));
+    QString words =
+        Words::tr("Deferred %1 on %2, placard %3")
+            .arg(agoText(one.assessed->at, now), basisText(deferral.basis), text(deferral.placard));
     if (!deferral.until.empty()) words += Words::tr(", until %1").arg(dayInWords(deferral.until));
     return words + Words::tr(": has it grown?");
 }

@@ -46,7 +46,8 @@ QString stateWord(file::Discrepancy::State state) {
 }
 
 QString basisText(const std::string& basis) {
-    // The two that a record has as words (record::deferralBases); the rule is called by its number everywhere.
+    // The two that a record has as words (record::deferralBases); the rule is called by its number
+    // everywhere.
     if (basis == "minimum equipment list") return Words::tr("minimum equipment list");
     if (basis == "other") return Words::tr("other", "basis of a deferral");
     return text(basis);
@@ -61,7 +62,8 @@ QString stateText(const file::Discrepancy& one, const airframe::Airframe* airfra
         return Words::tr("Grounds the aircraft");
     case State::deferred: {
         QString words = Words::tr("Deferred on %1").arg(basisText(one.deferral->basis));
-        if (!one.deferral->until.empty()) words += Words::tr(" until %1").arg(dayInWords(one.deferral->until));
+        if (!one.deferral->until.empty())
+            words += Words::tr(" until %1").arg(dayInWords(one.deferral->until));
         if (!one.deferral->untilCounters.empty())
             words += Words::tr(" until %1").arg(countersText(one.deferral->untilCounters, airframe));
         return words;
