@@ -41,10 +41,10 @@ Page {
         Grid {
             id: ways
             parent: screen.crowded ? beneath : foot
-            width: screen.stacked || screen.crowded ? parent.width : 2 * cell + spacing
-            columns: screen.stacked || screen.crowded ? 1 : 2
+            width: columns === 1 ? cell : 2 * cell + spacing
+            columns: screen.narrowKeys ? 1 : 2
             spacing: Theme.gap // three keys of 18 mm are as wide as a phone
-            readonly property real cell: screen.stacked || screen.crowded ? width : (foot.width - 2 * spacing) / 3
+            readonly property real cell: screen.narrowKeys ? foot.width : (foot.width - 2 * spacing) / 3
             readonly property real tallest: columns === 1 ? 0 : Math.max(defer.implicitHeight, ground.implicitHeight, rectify.implicitHeight)
             Key {
                 id: defer
