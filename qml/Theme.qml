@@ -82,6 +82,13 @@ QtObject {
         const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
         return Math.min(size, Math.max(theme.normal, Math.floor(width / (longest * 0.58))));
     }
+    /// The same where a word may not be broken at all: large text gives way, down to what is read at 100 %.
+    function giving(text: string, width: real, size: int): int {
+        if (width <= 0)
+            return size;
+        const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
+        return Math.min(size, Math.max(16, Math.floor(width / (longest * 0.58))));
+    }
     function nextScale() {
         theme.scale = theme.scale >= 2 ? 1 : theme.scale + 0.25;
     }

@@ -22,6 +22,7 @@ set(AMBIT_QML_FILES
     controls/NamedText.qml
     controls/OneOf.qml
     controls/Page.qml
+    controls/Pair.qml
     controls/Photos.qml
     controls/PlacesBar.qml
     controls/ProblemBar.qml

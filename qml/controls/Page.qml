@@ -31,6 +31,11 @@ FocusScope {
 
     signal back
 
+    /// Where the page is about something else now.
+    function toTop() {
+        scroll.contentY = 0;
+    }
+
     focus: true
     Accessible.role: Accessible.Pane
     Accessible.name: title

@@ -41,7 +41,7 @@ Flow {
             }
             Key {
                 objectName: "photoRemove." + photo.index
-                width: photos.side * 1.25
+                width: Math.max(photos.side * 1.25, implicitWidth)
                 visible: photos.change
                 look: "link"
                 text: qsTr("Take out")

@@ -13,6 +13,8 @@ T.AbstractButton {
     /// Said strongly, below.
     property string note: ""
     property string small: ""
+    /// How wide what stands at its end is; its words leave that free.
+    property real aside: 0
 
     implicitHeight: Math.max(Theme.key, words.implicitHeight + 28)
     focusPolicy: Qt.StrongFocus
@@ -45,14 +47,14 @@ T.AbstractButton {
         Column {
             id: words
             x: row.look !== "" ? 56 : 20
-            width: parent.width - x - 16
+            width: parent.width - x - 16 - row.aside
             anchors.verticalCenter: parent.verticalCenter
             spacing: 3
             Label {
                 width: parent.width
                 text: row.text
                 strong: true
-                font.pixelSize: Theme.large
+                font.pixelSize: Theme.giving(text, width, Theme.large)
                 Accessible.ignored: true
             }
             Label {

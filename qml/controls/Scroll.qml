@@ -20,7 +20,7 @@ Flickable {
         const most = Math.max(0, scroll.contentHeight - scroll.height);
         if (top < scroll.contentY)
             scroll.contentY = Math.max(0, top - 12);
-        else if (top + item.height > scroll.contentY + scroll.height)
+        else if (top + item.height > scroll.contentY + scroll.height && (item.height < scroll.height || top - scroll.contentY > scroll.height / 2)) // what is higher than the page is read from its beginning
             scroll.contentY = Math.min(most, top + Math.min(item.height, scroll.height) + 12 - scroll.height);
     }
 
@@ -28,6 +28,7 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     contentWidth: width
     onFocusedChanged: reveal(focused)
+    onHeightChanged: reveal(focused) // keys below it have grown, or a keyboard has come
 
     Rectangle {
         objectName: "scrollBar"

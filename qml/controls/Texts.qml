@@ -16,6 +16,10 @@ QtObject {
     function joined(texts: var, between: string): string {
         return Array.from(texts).join(between);
     }
+    /// Each part of a line stays whole; none begins with the dot between them.
+    function unparted(text: string): string {
+        return text.replace(/([^·]) (?=[^·])/g, "$1\u00a0").replace(/ ·/g, "\u00a0·");
+    }
     function findings(count: int): string {
         return count === 1 ? qsTr("1 finding") : qsTr("%1 findings").arg(count);
     }

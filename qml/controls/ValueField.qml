@@ -143,6 +143,7 @@ FocusScope {
             width: parent.width
             text: field.quantity
             strong: true
+            font.pixelSize: Theme.giving(text, width, Theme.normal)
             Accessible.ignored: true
         }
         Label {

@@ -1389,6 +1389,15 @@
         <comment>within a sentence</comment>
         <translation>Mechaniker</translation>
     </message>
+    <message>
+        <source>minimum equipment list</source>
+        <translation>Mindestausrüstungs-Liste</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>basis of a deferral</comment>
+        <translation>einer anderen Grundlage</translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>
@@ -4283,6 +4292,18 @@
     <message>
         <source>Its interval reaches beyond the limit: %1</source>
         <translation>Sein Intervall reicht über die Grenze hinaus: %1</translation>
+    </message>
+    <message>
+        <source>landings</source>
+        <translation>Landungen</translation>
+    </message>
+    <message>
+        <source>cycles</source>
+        <translation>Zyklen</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>Starts</translation>
     </message>
 </context>
 <context>

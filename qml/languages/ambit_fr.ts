@@ -1389,6 +1389,15 @@
         <comment>within a sentence</comment>
         <translation>mécanicien</translation>
     </message>
+    <message>
+        <source>minimum equipment list</source>
+        <translation>liste minimale d’équipements</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>basis of a deferral</comment>
+        <translation>une autre base</translation>
+    </message>
 </context>
 <context>
     <name>FindingRow</name>
@@ -4283,6 +4292,18 @@
     <message>
         <source>Its interval reaches beyond the limit: %1</source>
         <translation>Son intervalle dépasse la limite&#x202f;: %1</translation>
+    </message>
+    <message>
+        <source>landings</source>
+        <translation>atterrissages</translation>
+    </message>
+    <message>
+        <source>cycles</source>
+        <translation>cycles</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>démarrages</translation>
     </message>
 </context>
 <context>

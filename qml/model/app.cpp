@@ -322,7 +322,7 @@ QVariantList App::counters(const QString& registration) {
     for (const auto& counter : airframe->counters)
         list << QVariantMap{{QStringLiteral("id"), text(counter.id)},
                             {QStringLiteral("name"), text(counter.name)},
-                            {QStringLiteral("unit"), text(counter.unit)},
+                            {QStringLiteral("unit"), unitText(counter.unit)},
                             {QStringLiteral("last"), text(last[counter.id])}};
     return list;
 }

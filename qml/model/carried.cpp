@@ -1,5 +1,6 @@
 #include "model/carried.hpp"
 
+#include "model/file_words.hpp"
 #include "model/words.hpp"
 
 #include <QCoreApplication>
@@ -16,9 +17,10 @@ struct Words {
 
 QString deferredText(const file::Discrepancy& one, Instant now) {
     const record::Deferral& deferral = *one.deferral;
-    QString words = Words::tr("Deferred %1 on %2, placard %3")
-                        .arg(agoText(one.assessed->at, now), text(deferral.basis), text(deferral.placard));
-    if (!deferral.until.empty()) words += Words::tr(", until %1").arg(text(deferral.until));
+    QString words =
+        Words::tr("Deferred %1 on %2, placard %3")
+            .arg(agoText(one.assessed->at, now), basisText(deferral.basis), text(deferral.placard));
+    if (!deferral.until.empty()) words += Words::tr(", until %1").arg(dayInWords(deferral.until));
     return words + Words::tr(": has it grown?");
 }
 

@@ -5,6 +5,7 @@
 #include "file/deferral.hpp"
 #include "file/retention.hpp"
 #include "model/entry_said.hpp"
+#include "model/file_words.hpp"
 #include "model/said.hpp"
 #include "model/words.hpp"
 
@@ -31,6 +32,10 @@ QStringList EntryView::bases() const {
     for (const std::string_view basis : record::deferralBases())
         list << text(std::string(basis));
     return list;
+}
+
+QString EntryView::basisWords(const QString& basis) {
+    return basisText(basis.toStdString());
 }
 
 QString EntryView::ruledOut(int question, bool yes) const {

@@ -20,6 +20,8 @@ public:
     EntryView(const Services& services, AircraftFileView& file, SigningView& signing, Report report,
               QObject* parent);
 
+    /// A basis as it is read.
+    Q_INVOKABLE [[nodiscard]] static QString basisWords(const QString& basis);
     /// Why this answer rules a deferral out; "": it doesn't.
     Q_INVOKABLE [[nodiscard]] QString ruledOut(int question, bool yes) const;
     /// The date so many days after today; "" if there is none.

@@ -137,14 +137,14 @@ private:
 
 QVariantList deferralWords(const record::Deferral& deferral, const airframe::Airframe* airframe) {
     Lines lines;
-    lines.add(Words::tr("Basis"), deferral.basis);
+    lines.add(Words::tr("Basis"), basisText(deferral.basis));
     lines.add(Words::tr("Where it says so"), deferral.reference);
     for (const record::Answer& answer : deferral.answers)
         lines.add(qtTrId(answer.question.c_str()), answer.yes ? Words::tr("Yes") : Words::tr("No"));
     lines.add(Words::tr("The item is"), deferral.removed ? Words::tr("removed") : Words::tr("deactivated"));
     lines.add(Words::tr("Placard"), deferral.placard);
     lines.add(Words::tr("Limits"), deferral.limits);
-    lines.add(Words::tr("Until"), deferral.until);
+    lines.add(Words::tr("Until"), deferral.until.empty() ? QString() : dayInWords(deferral.until));
     lines.add(Words::tr("Until the counters say"), countersText(deferral.untilCounters, airframe));
     lines.add(Words::tr("No hazard, found by"), personText(deferral.determinedBy));
     return lines.list;

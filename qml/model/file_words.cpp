@@ -45,6 +45,14 @@ QString stateWord(file::Discrepancy::State state) {
     return {};
 }
 
+QString basisText(const std::string& basis) {
+    // The two that a record has as words (record::deferralBases); the rule is called by its number
+    // everywhere.
+    if (basis == "minimum equipment list") return Words::tr("minimum equipment list");
+    if (basis == "other") return Words::tr("other", "basis of a deferral");
+    return text(basis);
+}
+
 QString stateText(const file::Discrepancy& one, const airframe::Airframe* airframe) {
     using State = file::Discrepancy::State;
     switch (one.state) {
@@ -53,8 +61,9 @@ QString stateText(const file::Discrepancy& one, const airframe::Airframe* airfra
     case State::grounding:
         return Words::tr("Grounds the aircraft");
     case State::deferred: {
-        QString words = Words::tr("Deferred on %1").arg(text(one.deferral->basis));
-        if (!one.deferral->until.empty()) words += Words::tr(" until %1").arg(text(one.deferral->until));
+        QString words = Words::tr("Deferred on %1").arg(basisText(one.deferral->basis));
+        if (!one.deferral->until.empty())
+            words += Words::tr(" until %1").arg(dayInWords(one.deferral->until));
         if (!one.deferral->untilCounters.empty())
             words += Words::tr(" until %1").arg(countersText(one.deferral->untilCounters, airframe));
         return words;
@@ -97,7 +106,7 @@ QString countersText(const std::vector<round::CounterReading>& counters, const a
         const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
         if (counter == nullptr)
             all << text(one.id) + QLatin1Char(' ') + figureText(one.value);
-        else if (text(counter->name).compare(text(counter->unit), Qt::CaseInsensitive) == 0)
+        else if (text(counter->name).compare(unitText(counter->unit), Qt::CaseInsensitive) == 0)
             all << text(counter->name) + QLatin1Char(' ') + figureText(one.value);
         else
             all << text(counter->name) + QLatin1Char(' ') + measureText(one.value, counter->unit);

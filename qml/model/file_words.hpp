@@ -11,6 +11,8 @@ namespace ambit::view {
 
 [[nodiscard]] QString kindText(const std::string& kind);         ///< "Rectification"
 [[nodiscard]] QString stateWord(file::Discrepancy::State state); ///< "Open", "Deferred"
+/// What a deferral stands on: "14 CFR 91.213(d)", "minimum equipment list", "other".
+[[nodiscard]] QString basisText(const std::string& basis);
 /// "Not assessed yet", "Grounds the aircraft", "Deferred on 14 CFR 91.213(d) until 2026-07-01", …
 /// `airframe`: for its names, nullptr if it isn't known; so everywhere here.
 [[nodiscard]] QString stateText(const file::Discrepancy& discrepancy, const airframe::Airframe* airframe);

@@ -121,6 +121,13 @@ QString limitText(const airframe::Limit& limit) {
     return text(judge::toText(limit));
 }
 
+QString unitText(const std::string& unit) {
+    if (unit == "landings") return Words::tr("landings");
+    if (unit == "cycles") return Words::tr("cycles");
+    if (unit == "starts") return Words::tr("starts");
+    return text(unit);
+}
+
 QString roleText(const std::string& role) {
     if (role == "pilot") return Words::tr("Pilot");
     if (role == "instructor") return Words::tr("Instructor");

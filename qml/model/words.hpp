@@ -28,6 +28,8 @@ namespace ambit::view {
 [[nodiscard]] QString reachesBeyondText(const airframe::Limit& limit, const Decimal& value,
                                         const std::string& unit, const std::string& uncertainty);
 [[nodiscard]] QString limitText(const airframe::Limit& limit); ///< "4 to 6 qt"
+/// "h", "mm" as they are; what is counted by its own word, in words: "landings".
+[[nodiscard]] QString unitText(const std::string& unit);
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);

@@ -195,7 +195,7 @@ Page {
                     text: modelData
                     strong: index > 4 && index % 5 === 0
                     color: index < 4 || index % 4 === 0 ? Theme.soft : Theme.ink
-                    font.pixelSize: index < 4 || index % 4 === 0 ? Theme.small : Theme.large
+                    font.pixelSize: Theme.giving(String(modelData), 0.9 * (width - 2 * padding), index < 4 || index % 4 === 0 ? Theme.small : Theme.large)
                 }
             }
         }

@@ -41,15 +41,13 @@ Page {
         text: qsTr("In your judgement, is this aircraft fit for this flight?")
         font.pixelSize: Theme.large
     }
-    Grid {
+    Pair {
         id: pair
         width: parent.width
-        columns: Theme.scale > 1.3 && width < Theme.mm(80) ? 1 : 2
-        spacing: 12
-        readonly property real each: columns === 1 ? width : (width - spacing) / 2
         Choice {
             objectName: "concludeNotFit"
             width: pair.each
+            height: Math.max(implicitHeight, pair.tallest)
             broad: true
             text: qsTr("Not fit")
             chosen: screen.chosen === "not fit"
@@ -58,6 +56,7 @@ Page {
         Choice {
             objectName: "concludeFit"
             width: pair.each
+            height: Math.max(implicitHeight, pair.tallest)
             broad: true
             text: qsTr("Fit")
             chosen: screen.chosen === "fit"

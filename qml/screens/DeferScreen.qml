@@ -97,7 +97,8 @@ Page {
                 objectName: "basis." + index
                 width: screen.columnWidth
                 broad: true
-                text: modelData.charAt(0).toUpperCase() + modelData.slice(1)
+                readonly property string words: screen.entries.basisWords(modelData)
+                text: words.charAt(0).toUpperCase() + words.slice(1)
                 about: index === 0 ? qsTr("For an aircraft without a minimum equipment list: its questions follow") : ""
                 chosen: screen.basis === modelData
                 onClicked: screen.basis = modelData
@@ -108,7 +109,7 @@ Page {
         width: parent.width
         visible: screen.basis !== ""
         name: qsTr("Basis")
-        text: screen.basis
+        text: screen.entries.basisWords(screen.basis)
     }
     Framed {
         width: parent.width
@@ -125,7 +126,7 @@ Page {
             width: parent.width
             text: screen.asking ? screen.entries.questions[screen.answers.length].text : ""
             strong: true
-            font.pixelSize: Theme.title
+            font.pixelSize: Theme.giving(text, width, Theme.title)
         }
     }
     Caution {

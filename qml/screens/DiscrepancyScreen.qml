@@ -14,6 +14,12 @@ Page {
 
     signal stepAsked(string step, var values)
 
+    readonly property bool narrowKeys: foot.width <= Theme.mm(54) * Theme.scale
+    /// The keys stand beside a low page, one above the other.
+    readonly property bool stacked: low && narrowKeys
+    /// Large text: three keys below would leave no room for what they are about. Two of them go with it.
+    readonly property bool crowded: !low && narrowKeys
+
     function ask(step: string) {
         screen.stepAsked(step, {
             key: screen.key
@@ -27,37 +33,52 @@ Page {
     subtitle: one ? Texts.line(its.registration, one.where, "") : ""
     backText: qsTr("Back")
     backName: "discrepancyBack"
-    keys: Grid {
-        id: grid
+    keys: Item {
+        id: foot
         width: parent.width
+        height: screen.stacked ? ways.height + 12 + rectify.height : screen.crowded ? rectify.height : Math.max(ways.height, rectify.height)
         visible: screen.one !== null && screen.one.isOpen
-        columns: width > Theme.mm(54) * Theme.scale ? 3 : 1
-        spacing: Theme.gap // three keys of 18 mm are as wide as a phone
-        readonly property real cell: (width - (columns - 1) * spacing) / columns
-        Key {
-            objectName: "deferKey"
-            narrow: true
-            width: grid.cell
-            broad: !screen.low // three of them beside a low page
-            enabled: !screen.its.reading
-            text: qsTr("Defer")
-            about: qsTr("Leave it as it is for a while, on a stated basis")
-            onClicked: screen.ask("Defer")
+        Grid {
+            id: ways
+            parent: screen.crowded ? beneath : foot
+            width: columns === 1 ? cell : 2 * cell + spacing
+            columns: screen.narrowKeys ? 1 : 2
+            spacing: Theme.gap // three keys of 18 mm are as wide as a phone
+            readonly property real cell: screen.narrowKeys ? foot.width : (foot.width - 2 * spacing) / 3
+            readonly property real tallest: columns === 1 ? 0 : Math.max(defer.implicitHeight, ground.implicitHeight, rectify.implicitHeight)
+            Key {
+                id: defer
+                objectName: "deferKey"
+                narrow: true
+                width: ways.cell
+                height: Math.max(implicitHeight, ways.tallest)
+                broad: !screen.low // three of them beside a low page
+                enabled: !screen.its.reading
+                text: qsTr("Defer")
+                about: qsTr("Leave it as it is for a while, on a stated basis")
+                onClicked: screen.ask("Defer")
+            }
+            Key {
+                id: ground
+                objectName: "groundKey"
+                narrow: true
+                width: ways.cell
+                height: Math.max(implicitHeight, ways.tallest)
+                broad: !screen.low // three of them beside a low page
+                enabled: !screen.its.reading
+                text: qsTr("Grounds")
+                about: qsTr("The aircraft doesn't fly until it is put right")
+                onClicked: screen.ask("Ground")
+            }
         }
         Key {
-            objectName: "groundKey"
-            narrow: true
-            width: grid.cell
-            broad: !screen.low // three of them beside a low page
-            enabled: !screen.its.reading
-            text: qsTr("Grounds")
-            about: qsTr("The aircraft doesn't fly until it is put right")
-            onClicked: screen.ask("Ground")
-        }
-        Key {
+            id: rectify
             objectName: "rectifyKey"
+            anchors.right: parent.right
+            anchors.bottom: parent.bottom
             narrow: true
-            width: grid.cell
+            width: ways.cell
+            height: Math.max(implicitHeight, ways.tallest)
             broad: !screen.low // three of them beside a low page
             look: "solid"
             enabled: !screen.its.reading
@@ -85,6 +106,11 @@ Page {
             width: parent.width
             text: screen.one ? screen.one.sinceText : ""
         }
+    }
+    Column {
+        id: beneath
+        width: parent.width
+        visible: screen.crowded && foot.visible
     }
     Key {
         objectName: "discrepancyHistory"

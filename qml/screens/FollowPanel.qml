@@ -90,13 +90,16 @@ Column {
                 about: modelData.words
                 enabled: panel.student !== null
                 onClicked: panel.sayAsked(modelData.id)
+                aside: pictures.width > 0 ? pictures.width + 12 : 0
                 Row {
+                    id: pictures
                     anchors.right: parent.right
                     anchors.rightMargin: 12
                     anchors.verticalCenter: parent.verticalCenter
                     spacing: 6
                     Repeater {
-                        model: found.modelData.photos
+                        // Beside its words on a phone there is room for one.
+                        model: Array.from(found.modelData.photos).slice(0, found.width < Theme.mm(60) * Theme.scale ? 1 : 3)
                         Image {
                             required property string modelData
                             width: Theme.mm(12)

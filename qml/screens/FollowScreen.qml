@@ -89,23 +89,27 @@ FocusScope {
             Item {
                 id: head
                 width: parent.width
+                /// Large text on a phone: how far it is stands below the key, over the whole width.
+                readonly property bool under: !screen.wide && Theme.scale > 1.4
                 height: Math.max(Theme.target, titles.implicitHeight) + 2 * Theme.gap
                 Column {
                     id: titles
                     x: Theme.margin
-                    width: parent.width - backKey.width - 3 * Theme.margin
+                    width: head.under ? parent.width - 2 * x : beside
                     anchors.verticalCenter: parent.verticalCenter
+                    readonly property real beside: head.width - backKey.width - 3 * Theme.margin
                     Label {
-                        width: parent.width
+                        width: titles.beside
+                        height: head.under ? Math.max(implicitHeight, backKey.height) : implicitHeight
                         text: screen.student ? screen.student.name : screen.round ? screen.round.person : ""
                         strong: true
-                        font.pixelSize: screen.crowded || (!screen.wide && Theme.scale > 1.4) ? Theme.large : Theme.title
+                        font.pixelSize: head.under ? Theme.giving(text, width, Theme.normal) : screen.crowded ? Theme.large : Theme.title
                         Accessible.role: Accessible.Heading
                     }
                     Label {
                         objectName: "followProgress"
                         width: parent.width
-                        text: screen.round ? Texts.line(screen.round.registration, qsTr("%1 of %2 settled").arg(screen.round.settledCount).arg(screen.round.pointCount), screen.round.findingCount > 0 ? Texts.findings(screen.round.findingCount) : "") : ""
+                        text: screen.round ? Texts.unparted(Texts.line(screen.round.registration, qsTr("%1 of %2 settled").arg(screen.round.settledCount).arg(screen.round.pointCount), screen.round.findingCount > 0 ? Texts.findings(screen.round.findingCount) : "")) : ""
                         color: Theme.soft
                         font.pixelSize: Theme.small
                     }
@@ -115,7 +119,7 @@ FocusScope {
                     objectName: "followBack"
                     anchors.right: parent.right
                     anchors.rightMargin: Theme.margin
-                    anchors.verticalCenter: parent.verticalCenter
+                    y: head.under ? Theme.gap : (head.height - height) / 2
                     text: qsTr("Back")
                     onClicked: screen.back()
                 }

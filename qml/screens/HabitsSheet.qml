@@ -25,40 +25,53 @@ Sheet {
         chosen: choice.on
         onClicked: choice.asked(!choice.on)
     }
-    component Count: Row {
+    component Count: Column {
         id: count
         required property string label
         required property string prefix
         required property int number
         signal asked(int number)
+        readonly property real middle: width - 2 * Theme.key - 24
+        /// Between the keys there is room for two lines.
+        readonly property bool above: words.implicitWidth > 1.9 * middle
         width: parent ? parent.width : 0
-        spacing: 12
-        Key {
-            id: fewer
-            objectName: count.prefix + "Fewer"
-            width: Theme.key
-            enabled: count.number > 1
-            text: "−"
-            about: qsTr("Fewer: %1").arg(count.label)
-            Accessible.name: qsTr("Fewer")
-            onClicked: count.asked(count.number - 1)
-        }
+        spacing: 4
         Label {
-            width: count.width - 2 * Theme.key - 24
-            height: fewer.height
+            id: words
+            width: parent.width
+            visible: count.above
             text: count.label
             strong: true
-            verticalAlignment: Text.AlignVCenter
-            horizontalAlignment: Text.AlignHCenter
         }
-        Key {
-            objectName: count.prefix + "More"
-            width: Theme.key
-            enabled: count.number < 9
-            text: "+"
-            about: qsTr("More: %1").arg(count.label)
-            Accessible.name: qsTr("More")
-            onClicked: count.asked(count.number + 1)
+        Row {
+            spacing: 12
+            Key {
+                id: fewer
+                objectName: count.prefix + "Fewer"
+                width: Theme.key
+                enabled: count.number > 1
+                text: "−"
+                about: qsTr("Fewer: %1").arg(count.label)
+                Accessible.name: qsTr("Fewer")
+                onClicked: count.asked(count.number - 1)
+            }
+            Label {
+                width: count.middle
+                height: fewer.height
+                text: count.above ? "" : count.label
+                strong: true
+                verticalAlignment: Text.AlignVCenter
+                horizontalAlignment: Text.AlignHCenter
+            }
+            Key {
+                objectName: count.prefix + "More"
+                width: Theme.key
+                enabled: count.number < 9
+                text: "+"
+                about: qsTr("More: %1").arg(count.label)
+                Accessible.name: qsTr("More")
+                onClicked: count.asked(count.number + 1)
+            }
         }
     }
 

@@ -23,6 +23,7 @@ Page {
 
     /// Also for whoever comes back to this page.
     function choose(id: string, name: string) {
+        screen.toTop();
         screen.pointName = name;
         screen.pointId = id;
         screen.history.show(screen.app.file.registration, id);
@@ -95,7 +96,7 @@ Page {
             band: Theme.line
             limit: Theme.warning
             family: Theme.family
-            textSize: Theme.small
+            textSize: Math.min(Theme.small, Math.floor(width / 16)) // larger, nothing of it would have room
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("Chart of the values")
             Accessible.description: screen.trend.spoken

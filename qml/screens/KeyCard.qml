@@ -43,13 +43,14 @@ Framed {
         font.family: Theme.monospace
         font.pixelSize: Theme.small
     }
-    Row {
+    Pair {
+        id: answers
         width: parent.width
         topPadding: 6
-        spacing: 12
         Key {
             objectName: "trust." + card.modelData.key
-            width: (parent.width - 12) / 2
+            width: answers.each
+            height: Math.max(implicitHeight, answers.tallest)
             narrow: true
             visible: !card.modelData.revoked
             text: qsTr("Trust it")
@@ -58,7 +59,8 @@ Framed {
         }
         Key {
             objectName: "revoke." + card.modelData.key
-            width: (parent.width - 12) / 2
+            width: answers.each
+            height: Math.max(implicitHeight, answers.tallest)
             narrow: true
             visible: !card.modelData.revoked
             text: qsTr("Revoke it")

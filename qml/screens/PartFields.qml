@@ -38,19 +38,21 @@ Column {
         width: parent.width
         label: qsTr("Part")
     }
-    Row {
+    Pair {
+        id: numbers
         width: parent.width
-        spacing: 12
         Field {
             id: numberField
             objectName: fields.prefix + "number"
-            width: (parent.width - 12) / 2
+            width: numbers.each
+            height: Math.max(implicitHeight, numbers.tallest)
             label: qsTr("Part number")
         }
         Field {
             id: serialField
             objectName: fields.prefix + "serial"
-            width: numberField.width
+            width: numbers.each
+            height: Math.max(implicitHeight, numbers.tallest)
             label: qsTr("Serial number")
         }
     }

@@ -16,19 +16,20 @@ Column {
 
     spacing: 12
 
-    Row {
+    Pair {
         id: ways
         width: parent.width
-        spacing: 12
         Key {
             objectName: source.prefix + "Camera"
-            width: (ways.width - 12) / 2
+            width: ways.each
+            height: Math.max(implicitHeight, ways.tallest)
             text: qsTr("Camera")
             onClicked: cameraPlace.start()
         }
         Key {
             objectName: source.prefix + "PhotoAdd"
-            width: (ways.width - 12) / 2
+            width: ways.each
+            height: Math.max(implicitHeight, ways.tallest)
             text: qsTr("From a file")
             onClicked: dialog.ask()
         }

@@ -50,23 +50,22 @@ Page {
             strong: true
             font.pixelSize: screen.low ? Theme.normal : Theme.large
         },
-        Grid {
+        Pair {
             id: pair
             width: parent.width
             visible: screen.asking
-            columns: screen.low ? 1 : 2
-            spacing: 12
-            readonly property real cell: (width - (columns - 1) * spacing) / columns
             Key {
                 objectName: "removeKeep"
-                width: pair.cell
+                width: pair.each
+                height: Math.max(implicitHeight, pair.tallest)
                 broad: !screen.low // two of them and the words beside a low page
                 text: screen.count === 1 ? qsTr("Keep it") : qsTr("Keep them")
                 onClicked: screen.asking = false
             }
             Key {
                 objectName: "removeForGood"
-                width: pair.cell
+                width: pair.each
+                height: Math.max(implicitHeight, pair.tallest)
                 broad: !screen.low // two of them and the words beside a low page
                 look: "solid"
                 text: qsTr("Let go for good")

@@ -35,7 +35,7 @@ Rectangle {
     signal reopenAsked
     signal closedAsked
 
-    implicitHeight: act.visible && narrow && kind !== "owed" ? body.implicitHeight + act.height - 8 : Math.max(body.implicitHeight, act.visible ? act.height + 12 : 0)
+    implicitHeight: act.visible && act.below ? body.implicitHeight + act.height - act.over : Math.max(body.implicitHeight, act.visible ? act.height + 12 : 0)
     radius: Theme.corner
     color: Theme.panel
     border.width: kind === "unsettled" ? 1 : 2
@@ -52,7 +52,7 @@ Rectangle {
         anchors.left: parent.left
         anchors.right: act.visible && !act.below ? act.left : parent.right
         implicitHeight: Math.max(Theme.target, words.implicitHeight + 24)
-        height: act.visible && act.below ? row.height - act.height + 8 : row.height
+        height: act.visible && act.below ? row.height - act.height + act.over : row.height
         enabled: row.point
         focusPolicy: row.point ? Qt.StrongFocus : Qt.NoFocus
         onClicked: row.touched()
@@ -118,12 +118,17 @@ Rectangle {
     }
     Key {
         id: act
-        readonly property bool below: row.narrow && row.kind !== "owed"
+        readonly property real beside: row.width - width - 6 - 48 - 8
+        /// Beside it a word would be broken.
+        readonly property bool breaks: Theme.fitting(row.title, beside, Theme.large) < Theme.large || Theme.fitting(row.detail, beside, Theme.normal + 1) < Theme.normal + 1
+        readonly property bool below: row.narrow && (row.kind !== "owed" || breaks)
+        /// How far it reaches up beside the last words: a link has no frame.
+        readonly property real over: look === "link" ? 8 : 0
         readonly property bool settled: row.kind === "finding" || row.kind === "notInspected"
         objectName: row.kind === "owed" ? "owedClosed." + row.itemId : settled ? "reopen." + row.itemId : ""
         anchors.right: parent.right
         anchors.rightMargin: 6
-        y: below ? row.height - height : (row.height - height) / 2
+        y: below ? row.height - height - (look === "link" ? 0 : 6) : (row.height - height) / 2
         width: Math.max(Theme.mm(18), implicitWidth)
         visible: settled || row.kind === "owed"
         look: row.kind === "owed" ? "outline" : "link"

@@ -98,14 +98,15 @@ Page {
             text: qsTr("By date, kind or state")
             onClicked: screen.more = true
         }
-        Row {
+        Pair {
+            id: days
             width: parent.width
             visible: screen.more
-            spacing: 12
             Field {
                 id: from
                 objectName: "searchFrom"
-                width: (parent.width - 12) / 2
+                width: days.each
+                height: Math.max(implicitHeight, days.tallest)
                 label: qsTr("From")
                 about: qsTr("y-m-d")
                 text: screen.search.was("from")
@@ -114,7 +115,8 @@ Page {
             Field {
                 id: until
                 objectName: "searchUntil"
-                width: from.width
+                width: days.each
+                height: Math.max(implicitHeight, days.tallest)
                 label: qsTr("Until")
                 about: qsTr("y-m-d")
                 text: screen.search.was("until")

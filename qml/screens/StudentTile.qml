@@ -100,7 +100,7 @@ T.AbstractButton {
             Label {
                 width: parent.width
                 visible: tile.round !== null
-                text: tile.round ? tile.round.registration + " · " + qsTr("%1 of %2").arg(tile.round.settledCount).arg(tile.round.pointCount) : ""
+                text: tile.round ? tile.round.registration + " · " + Texts.unparted(qsTr("%1 of %2").arg(tile.round.settledCount).arg(tile.round.pointCount)) : ""
                 Accessible.ignored: true
             }
             Label {

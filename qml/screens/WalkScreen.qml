@@ -14,7 +14,7 @@ FocusScope {
     readonly property bool paused: round.phase === "paused"
     readonly property bool low: wide && !tall
     readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
-    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? Math.max(card.keysHeight + Theme.mm(8), height - barHeight - stripHeight - Math.min(Theme.mm(30), head.y + head.height + 8)) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
+    readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? Math.max(card.keysHeight + Theme.mm(8), height - barHeight - stripHeight - Math.min(Theme.mm(followed ? 37 : 30), head.y + head.height + 8)) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside
     readonly property real barHeight: barShown ? bar.height : 0
@@ -129,7 +129,9 @@ FocusScope {
                 readonly property real edge: screen.wide ? 24 : Theme.margin
                 x: screen.pauseLeft ? edge : parent.width - width - edge
                 y: screen.wide && screen.tall ? 16 : 8
-                visible: !screen.paused
+                // Half under the pad it would be touched by mistake.
+                readonly property bool covered: pad.visible && pad.y < figurePane.y + y + height && pad.x < figurePane.x + x + width
+                visible: !screen.paused && !covered
                 letter: "P"
                 text: qsTr("Pause")
                 onClicked: screen.round.pause()

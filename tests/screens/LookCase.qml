@@ -81,7 +81,7 @@ FileCase {
         return clip;
     }
     function isScroll(item) {
-        return item.contentY !== undefined && item.contentHeight !== undefined;
+        return item.contentY !== undefined && item.contentHeight !== undefined && item.interactive !== false;
     }
     function whole(item, what) {
         const say = why => wrong(what, why + ": “" + item.text + "” " + path(item));
@@ -97,7 +97,7 @@ FileCase {
             }
         }
         const box = item.mapToItem(main.contentItem, letters(item));
-        if (box.x < -0.5 || box.x + box.width > main.width + 0.5)
+        if (!inCloserFigure(item) && (box.x < -0.5 || box.x + box.width > main.width + 0.5))
             say("outside the window, from " + box.x.toFixed(1) + " to " + (box.x + box.width).toFixed(1));
         // Inside what holds it: a key, a field, a frame; and what clips it, up to where it can be scrolled.
         let scrolls = false;

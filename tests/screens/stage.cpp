@@ -70,19 +70,25 @@ void Stage::fresh() {
     emit appChanged(); // before the old one goes: bindings let go of it here
 }
 
+bool Stage::walkOn() {
+    view::RoundView* round = current->round();
+    if (round == nullptr) return false;
+    advance(10);
+    bool done = false;
+    if (round->cardKind() == QStringLiteral("go")) done = round->atStand();
+    if (round->cardKind() == QStringLiteral("set") && !done) done = round->changeSetting();
+    if (round->cardKind() == QStringLiteral("settle") && !done) {
+        const auto& limit = round->openRound().airframe().point(round->pointId().toStdString())->limit;
+        done = round->settleSound(limit ? QString::fromStdString(test::wellWithin(*limit)) : QString());
+    }
+    return done;
+}
+
 bool Stage::walkTo(const QString& pointId) {
     view::RoundView* round = current->round();
     while (round != nullptr && round->cardKind() != QStringLiteral("done")) {
         if (!pointId.isEmpty() && round->pointId() == pointId) return true;
-        advance(10);
-        bool done = false;
-        if (round->cardKind() == QStringLiteral("go")) done = round->atStand();
-        if (round->cardKind() == QStringLiteral("set") && !done) done = round->changeSetting();
-        if (round->cardKind() == QStringLiteral("settle") && !done) {
-            const auto& limit = round->openRound().airframe().point(round->pointId().toStdString())->limit;
-            done = round->settleSound(limit ? QString::fromStdString(test::wellWithin(*limit)) : QString());
-        }
-        if (!done) return false;
+        if (!walkOn()) return false;
     }
     return pointId.isEmpty();
 }

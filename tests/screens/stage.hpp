@@ -47,6 +47,8 @@ public:
     /// Does what the card says, settling sound, until this point is on the card; "" until all is settled. To
     /// get somewhere quickly, not to test the way.
     Q_INVOKABLE bool walkTo(const QString& pointId);
+    /// One step of that.
+    Q_INVOKABLE bool walkOn();
     /// Somebody who follows says it, signed with their own key: kind "lookAgain" "question" "remark". "" or
     /// why it was refused.
     Q_INVOKABLE QString ask(const QString& kind, const QString& point, const QString& words,
