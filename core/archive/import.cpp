@@ -5,6 +5,7 @@
 #include "record/pdf.hpp"
 
 #include <algorithm>
+#include <chrono>
 #include <condition_variable>
 #include <mutex>
 #include <thread>
@@ -13,8 +14,11 @@ namespace ambit::archive {
 
 namespace {
 
-constexpr std::size_t stretchCount = 512;                   ///< things in one transaction
+constexpr std::size_t stretchCount = 512;                   ///< things looked at together
 constexpr std::size_t stretchBytes = std::size_t{24} << 20; ///< or so many bytes
+/// Of stretches in one transaction: the more, the fewer pages are written again and again. Others who want to
+/// write wait two seconds.
+constexpr std::chrono::milliseconds transactionTime{500};
 
 bool isJpeg(std::string_view bytes) {
     return bytes.starts_with("\xFF\xD8\xFF");
@@ -185,23 +189,18 @@ struct Keeping {
     }
 };
 
-Result<void> keepStretch(Archive& archive, const std::vector<Looked>& stretch, const Told& told,
-                         bool anyPhoto) {
-    Connection& connection = archive.inside();
-    std::vector<Result<Imported>> outcomes;
-    auto done = connection.transaction([&]() -> Result<void> {
-        for (const Looked& one : stretch) {
-            Result<Imported> outcome = one.what ? std::visit(Keeping{connection, anyPhoto}, *one.what)
-                                                : Result<Imported>(tl::unexpected(one.what.error()));
-            if (!outcome && outcome.error().code == ErrorCode::storage && one.what)
-                return tl::unexpected(outcome.error());
-            outcomes.push_back(std::move(outcome));
-        }
-        return {};
-    });
-    if (!done) return done;
-    for (std::size_t i = 0; i < stretch.size(); ++i)
-        told(stretch[i].name, outcomes[i]);
+/// What became of each thing, by its name.
+using Outcomes = std::vector<std::pair<std::string, Result<Imported>>>;
+
+Result<void> keepStretch(Connection& connection, std::vector<Looked> stretch, bool anyPhoto,
+                         Outcomes& outcomes) {
+    for (Looked& one : stretch) {
+        Result<Imported> outcome = one.what ? std::visit(Keeping{connection, anyPhoto}, *one.what)
+                                            : Result<Imported>(tl::unexpected(one.what.error()));
+        if (!outcome && outcome.error().code == ErrorCode::storage && one.what)
+            return tl::unexpected(outcome.error());
+        outcomes.emplace_back(std::move(one.name), std::move(outcome));
+    }
     return {};
 }
 
@@ -251,17 +250,27 @@ Result<void> takeRecord(Archive& archive, const std::string& sha256, const std::
 }
 
 Result<void> importAll(Archive& archive, const Next& next, const Told& told, bool anyPhoto) {
+    Connection& connection = archive.inside();
     Crew crew;
     crew.begin(takeStretch(next));
-    for (;;) {
-        const std::vector<Looked> stretch = crew.wait();
-        if (stretch.empty()) return {};
-        crew.begin(takeStretch(next)); // while this one is kept
-        if (auto kept = keepStretch(archive, stretch, told, anyPhoto); !kept) {
-            (void)crew.wait();
-            return kept;
-        }
+    std::vector<Looked> stretch = crew.wait();
+    while (!stretch.empty()) {
+        Outcomes outcomes;
+        auto done = connection.transaction([&]() -> Result<void> {
+            const auto begun = std::chrono::steady_clock::now();
+            do {
+                crew.begin(takeStretch(next)); // while this one is kept
+                if (auto kept = keepStretch(connection, std::move(stretch), anyPhoto, outcomes); !kept)
+                    return kept;
+                stretch = crew.wait();
+            } while (!stretch.empty() && std::chrono::steady_clock::now() - begun < transactionTime);
+            return {};
+        });
+        if (!done) return done;
+        for (const auto& [name, outcome] : outcomes)
+            told(name, outcome);
     }
+    return {};
 }
 
 Result<void> addAircraftOfRecords(Archive& archive) {

@@ -84,9 +84,10 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
         found.here.push_back(bytesOf(row.sha256));
         auto good = connection->content(select.integerAt(8), select.viewAt(9), content);
         if (good) good = lookAt(row);
-        if (good && select.integerAt(10) == 0)
-            good = tl::unexpected(changed(say("A search can't find it: its words are gone.")));
         if (!good) found.broken.push_back({hexOf(row.sha256), good.error()});
+        if (select.integerAt(10) == 0)
+            found.broken.push_back(
+                {hexOf(row.sha256), changed(say("A search can't find it: its words are gone."))});
         for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
             found.named.push_back(
                 {bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});

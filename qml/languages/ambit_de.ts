@@ -3659,6 +3659,10 @@
         <source>Where %1 is going was told</source>
         <translation>Gesagt, wohin %1 geht</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>StudentTile</name>

@@ -33,11 +33,12 @@ public:
     QString operator()(const round::SettingChanged& what) const {
         const auto* setting = airframe.setting(what.setting);
         const auto* state = setting == nullptr ? nullptr : setting->state(what.to);
-        if (state == nullptr) return text(what.setting + ": " + what.to);
-        return text(setting->name + ": " + state->name);
+        const bool known = state != nullptr;
+        return Words::tr("%1: %2").arg(text(known ? setting->name : what.setting),
+                                       text(known ? state->name : what.to));
     }
     QString operator()(const round::Settled& what) const {
-        QString words = pointName(what.point) + QStringLiteral(": ") + outcomeText(what.outcome);
+        QString words = Words::tr("%1: %2").arg(pointName(what.point), outcomeText(what.outcome));
         if (what.value) words += QStringLiteral(", ") + figureText(*what.value) + unitOf(what.point);
         if (what.outcome == round::Outcome::finding) words += QStringLiteral(". ") + text(what.words);
         if (what.outcome == round::Outcome::notInspected) words += QStringLiteral(". ") + text(what.why);

@@ -10,7 +10,10 @@ Item {
     property string about: ""
     property string at: ""
 
-    implicitHeight: words.implicitHeight + 12
+    /// Large text on a phone: the time stands above the words.
+    readonly property bool above: Theme.scale > 1.4 && width < Theme.mm(60)
+
+    implicitHeight: words.y + words.implicitHeight + 6
 
     Mark {
         id: mark
@@ -23,8 +26,8 @@ Item {
     Column {
         id: words
         x: row.look !== "" ? 30 : 0
-        y: 6
-        width: parent.width - x - time.width - 12
+        y: row.above && row.at !== "" ? time.y + time.height : 6
+        width: parent.width - x - (row.above ? 0 : time.width + 12)
         Label {
             width: parent.width
             text: row.text

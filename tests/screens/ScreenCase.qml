@@ -158,6 +158,7 @@ TestCase {
         mouseClick(main.contentItem, scene.x, scene.y);
     }
     function type(name, words) {
+        frame(); // a field above it may just have grown
         touch(name);
         keyClick(Qt.Key_A, Qt.ControlModifier);
         keyClick(Qt.Key_Delete);

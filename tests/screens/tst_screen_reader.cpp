@@ -375,10 +375,15 @@ private:
             if (node->role() == QAccessible::EditableText && !node->state().disabled) return node;
         return nullptr;
     }
-    /// A value that the limit allows, as it is read out: "4 to 6 qt", "at least 3.0 mm", "at most 6.0 mm".
+    /// A value well within the limit, as it is read out: "4 to 6 qt", "at least 3.0 mm", "at most 6.0 mm".
     static QString within(const QString& limit) {
         static const QRegularExpression number(QStringLiteral("[0-9]+(\\.[0-9]+)?"));
-        return number.match(limit).captured();
+        auto found = number.globalMatch(limit);
+        const double first = found.next().captured().toDouble();
+        const double last = found.hasNext()                              ? found.next().captured().toDouble()
+                            : limit.contains(QStringLiteral("at least")) ? 3 * first
+                                                                         : 0;
+        return QString::number((first + last) / 2, 'f', 1);
     }
 
     int settled = 0;

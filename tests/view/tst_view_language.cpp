@@ -102,7 +102,7 @@ const QHash<QString, QStringList> same{
      {QStringLiteral("Ambit"), QStringLiteral("Conclusion"), QStringLiteral("Minutes"),
       QStringLiteral("Pause"), QStringLiteral("Distance"), QStringLiteral("Photo"),
       QStringLiteral("Photo %1"), QStringLiteral("Photos"), QStringLiteral("Second"), QStringLiteral("point"),
-      QStringLiteral("%1 points"), QStringLiteral("%n points")}},
+      QStringLiteral("cycles"), QStringLiteral("%1 points"), QStringLiteral("%n points")}},
 };
 
 } // namespace
