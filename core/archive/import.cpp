@@ -19,6 +19,8 @@ constexpr std::size_t stretchBytes = std::size_t{24} << 20; ///< or so many byte
 /// Of stretches in one transaction: the more, the fewer pages are written again and again. Others who want to
 /// write wait two seconds.
 constexpr std::chrono::milliseconds transactionTime{500};
+/// To read a stretch: nobody else waits until so slow a source has given more.
+constexpr std::chrono::milliseconds slowReading{50};
 
 bool isJpeg(std::string_view bytes) {
     return bytes.starts_with("\xFF\xD8\xFF");
@@ -256,15 +258,19 @@ Result<void> importAll(Archive& archive, const Next& next, const Told& told, boo
     std::vector<Looked> stretch = crew.wait();
     while (!stretch.empty()) {
         Outcomes outcomes;
+        const auto asked = std::chrono::steady_clock::now();
+        crew.begin(takeStretch(next)); // while the one before is kept
+        const auto begun = std::chrono::steady_clock::now();
+        const bool slow = begun - asked > slowReading;
         auto done = connection.transaction([&]() -> Result<void> {
-            const auto begun = std::chrono::steady_clock::now();
-            do {
-                crew.begin(takeStretch(next)); // while this one is kept
+            for (;;) {
                 if (auto kept = keepStretch(connection, std::move(stretch), anyPhoto, outcomes); !kept)
                     return kept;
                 stretch = crew.wait();
-            } while (!stretch.empty() && std::chrono::steady_clock::now() - begun < transactionTime);
-            return {};
+                if (slow || stretch.empty() || std::chrono::steady_clock::now() - begun > transactionTime)
+                    return {};
+                crew.begin(takeStretch(next));
+            }
         });
         if (!done) return done;
         for (const auto& [name, outcome] : outcomes)
