@@ -29,6 +29,7 @@ set(AMBIT_QML_FILES
     controls/QuietLine.qml
     controls/RowKey.qml
     controls/Scroll.qml
+    controls/ScrollMark.qml
     controls/Sheet.qml
     controls/Tick.qml
     controls/TimeLine.qml

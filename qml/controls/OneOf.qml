@@ -26,7 +26,9 @@ Column {
     Grid {
         id: grid
         width: parent.width
-        columns: Math.max(1, Math.floor(width / (Theme.mm(27) * Theme.scale)))
+        // As many as leave the longest word whole beside its ring.
+        readonly property int longest: Array.from(column.all).reduce((most, one) => Math.max(most, ...one.name.split(/[\s\u00AD\-]+/).map(word => word.length)), 1)
+        columns: Math.max(1, Math.floor((width + spacing) / (Math.max(Theme.mm(27) * Theme.scale, longest * 0.58 * Theme.large + 2 * Theme.margin + 34) + spacing)))
         spacing: Theme.gap
         Repeater {
             model: column.all

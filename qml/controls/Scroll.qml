@@ -30,17 +30,7 @@ Flickable {
     onFocusedChanged: reveal(focused)
     onHeightChanged: reveal(focused) // keys below it have grown, or a keyboard has come
 
-    Rectangle {
-        objectName: "scrollBar"
-        parent: scroll
-        z: 2
-        anchors.right: parent.right
-        anchors.rightMargin: 3
-        y: scroll.visibleArea.yPosition * scroll.height
-        width: 4
-        height: Math.max(24, scroll.visibleArea.heightRatio * scroll.height)
-        radius: 2
-        visible: scroll.visibleArea.heightRatio < 0.999
-        color: Theme.soft
+    ScrollMark {
+        of: scroll
     }
 }

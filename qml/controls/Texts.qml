@@ -13,6 +13,10 @@ QtObject {
             all += (all === "" ? "" : " · ") + third;
         return all;
     }
+    /// With a capital, as it begins a line of its own.
+    function begun(text: string): string {
+        return text.charAt(0).toUpperCase() + text.slice(1);
+    }
     function joined(texts: var, between: string): string {
         return Array.from(texts).join(between);
     }

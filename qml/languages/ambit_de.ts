@@ -921,10 +921,6 @@
         <translation>Ab</translation>
     </message>
     <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-    <message>
         <source>Fingerprint</source>
         <translation>Fingerabdruck</translation>
     </message>
@@ -2986,6 +2982,10 @@
         <source>What allows it</source>
         <translation>Was es erlaubt</translation>
     </message>
+    <message>
+        <source>One of them must stay by 14 CFR 91.417(b):</source>
+        <translation>Eines davon muss nach 14 CFR 91.417(b) bleiben:</translation>
+    </message>
 </context>
 <context>
     <name>ReopenSheet</name>
@@ -4681,6 +4681,10 @@
         <source>The photo leaves open which way the card lies: say which side is drawn bold.</source>
         <translation>Das Foto lässt offen, wie die Karte liegt: sagen, welche Seite fett gezeichnet ist.</translation>
     </message>
+    <message>
+        <source>Each corner has been looked at. Touch one to move it once more.</source>
+        <translation>Jede Ecke ist angesehen. Eine berühren, um sie noch zu verschieben.</translation>
+    </message>
 </context>
 <context>
     <name>ambit::view::OwedModel</name>
@@ -4762,10 +4766,6 @@
         <translation>Dieses Protokoll hält nicht: %1</translation>
     </message>
     <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-    <message>
         <source>The signature holds and nothing was changed since.</source>
         <translation>Die Unterschrift hält, und seitdem wurde nichts geändert.</translation>
     </message>
@@ -4779,17 +4779,10 @@
     </message>
 </context>
 <context>
-    <name>ambit::view::RecordsModel</name>
-    <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-</context>
-<context>
     <name>ambit::view::RetentionView</name>
     <message>
-        <source>%1 of %2 UTC</source>
-        <translation>%1 vom %2 UTC</translation>
+        <source>%1 of %2</source>
+        <translation>%1 vom %2</translation>
     </message>
 </context>
 <context>

@@ -921,10 +921,6 @@
         <translation>À partir du</translation>
     </message>
     <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-    <message>
         <source>Fingerprint</source>
         <translation>Empreinte</translation>
     </message>
@@ -2986,6 +2982,10 @@
         <source>What allows it</source>
         <translation>Ce qui le permet</translation>
     </message>
+    <message>
+        <source>One of them must stay by 14 CFR 91.417(b):</source>
+        <translation>L’un d’eux doit rester selon 14 CFR 91.417(b)&#x202f;:</translation>
+    </message>
 </context>
 <context>
     <name>ReopenSheet</name>
@@ -4681,6 +4681,10 @@
         <source>The photo leaves open which way the card lies: say which side is drawn bold.</source>
         <translation>La photo ne dit pas dans quel sens est la carte&#x202f;: dire quel côté est dessiné en gras.</translation>
     </message>
+    <message>
+        <source>Each corner has been looked at. Touch one to move it once more.</source>
+        <translation>Chaque coin a été regardé. En toucher un pour le déplacer encore.</translation>
+    </message>
 </context>
 <context>
     <name>ambit::view::OwedModel</name>
@@ -4762,10 +4766,6 @@
         <translation>Ce compte rendu ne tient pas&#x202f;: %1</translation>
     </message>
     <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-    <message>
         <source>The signature holds and nothing was changed since.</source>
         <translation>La signature tient et rien n’a été changé depuis.</translation>
     </message>
@@ -4779,17 +4779,10 @@
     </message>
 </context>
 <context>
-    <name>ambit::view::RecordsModel</name>
-    <message>
-        <source>%1 UTC</source>
-        <translation>%1 UTC</translation>
-    </message>
-</context>
-<context>
     <name>ambit::view::RetentionView</name>
     <message>
-        <source>%1 of %2 UTC</source>
-        <translation>%1 du %2 UTC</translation>
+        <source>%1 of %2</source>
+        <translation>%1 du %2</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 #include "model/beside_view.hpp"
 
+#include "base/decimal.hpp"
+#include "model/sentence.hpp"
 #include "model/shown_airframe.hpp"
 #include "model/story.hpp"
 #include "model/words.hpp"
@@ -12,6 +14,10 @@ namespace ambit::view {
 namespace {
 
 constexpr std::size_t mostOthers = 12; ///< each is read for it
+
+QString figure(double value, int decimals) {
+    return figureText(fixed(value, decimals));
+}
 
 QVariantMap described(const round::Walked& walked) {
     const round::Person& who = walked.opened.who;
@@ -149,11 +155,9 @@ Result<void> BesideView::tell(const round::Beside& both) {
     sameText = tr("The same outcome at %1 of %2 points (%3 %)")
                    .arg(its.same)
                    .arg(its.count)
-                   .arg(its.observed * 100, 0, 'f', 1);
+                   .arg(figure(its.observed * 100, 1));
     kappaText = tr("Cohen's kappa %1, 95 % interval %2 to %3")
-                    .arg(its.kappa, 0, 'f', 2)
-                    .arg(its.low, 0, 'f', 2)
-                    .arg(its.high, 0, 'f', 2);
+                    .arg(figure(its.kappa, 2), figure(its.low, 2), figure(its.high, 2));
     return {};
 }
 

@@ -83,12 +83,12 @@ struct Teller {
     void operator()(const record::Trust& one) {
         lines.add(Words::tr("Whose key"), one.name);
         lines.add(Words::tr("Good for"), rolesText(one.roles));
-        lines.add(Words::tr("From"), Words::tr("%1 UTC").arg(dayText(one.from, 0)));
+        lines.add(Words::tr("From"), zonedText(one.from, 0));
         lines.add(Words::tr("Fingerprint"), fingerprintText(one.key));
     }
     void operator()(const record::Revocation& one) {
         lines.add(Words::tr("Why"), one.why);
-        lines.add(Words::tr("From"), Words::tr("%1 UTC").arg(dayText(one.from, 0)));
+        lines.add(Words::tr("From"), zonedText(one.from, 0));
         lines.add(Words::tr("Fingerprint"), fingerprintText(one.key));
     }
     void operator()(const record::Removal& one) {

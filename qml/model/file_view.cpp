@@ -44,14 +44,14 @@ void FileView::refresh() {
                        : services->archive.records(shown.toStdString());
     if (!records) return report(records.error());
     all = std::move(*records);
-    rows.update(all, wanted);
-    roundRows.update(roundsIn(all), fewRounds);
+    rows.update(all, wanted, services->now().offsetMinutes);
+    roundRows.update(roundsIn(all), fewRounds, services->now().offsetMinutes);
     emit recordCountChanged();
 }
 
 void FileView::showMore() {
     wanted += page;
-    rows.update(all, wanted);
+    rows.update(all, wanted, services->now().offsetMinutes);
 }
 
 Result<RecordView*> FileView::read(const std::string& recordId) {

@@ -214,6 +214,7 @@ void MeasureView::longSideFirst(bool is) {
 QString MeasureView::cardText() const {
     if (!found) return {};
     if (phaseNow == Phase::corners) {
+        if (inHand < 0) return tr("Each corner has been looked at. Touch one to move it once more.");
         if (byHand || !*found)
             return tr(
                 "Bring each corner of the card under the cross: where its sides, carried on, would meet.");

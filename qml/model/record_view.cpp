@@ -73,7 +73,7 @@ Result<RecordView*> RecordView::ofEntry(const std::string& id, std::string_view 
     view->walkName = view->kindText;
     view->conclusionText = titleOf(read.entry);
     view->said = linesOf(read.entry, airframe);
-    view->whenText = dayText(read.heading.at.at, read.heading.at.offsetMinutes);
+    view->whenText = zonedText(read.heading.at.at, read.heading.at.offsetMinutes);
     view->signer = personText(read.heading.signer);
     view->verify(id, recordJson);
     return view;
@@ -92,7 +92,7 @@ void RecordView::tell(const airframe::Airframe& airframe, const std::vector<roun
         conclusionText = view::conclusionText(state.conclusion->fit);
         reasons = text(state.conclusion->reasons);
     }
-    whenText = dayText(state.lastAt, offset);
+    whenText = zonedText(state.lastAt, offset);
     if (opened.position)
         placeText = text(opened.position->latitude + "°, " + opened.position->longitude + "°");
     signer = personText(opened.who);
@@ -122,11 +122,10 @@ void RecordView::verify(const std::string& id, std::string_view recordJson) {
         return;
     }
     for (const auto& one : report->signatures)
-        signatures << QVariantMap{
-            {QStringLiteral("who"), personText(one.who)},
-            {QStringLiteral("whenText"), one.at ? tr("%1 UTC").arg(dayText(*one.at, 0)) : QString()},
-            {QStringLiteral("key"), text(one.certificate.sha256)},
-            {QStringLiteral("fingerprint"), fingerprintText(one.certificate.sha256)}};
+        signatures << QVariantMap{{QStringLiteral("who"), personText(one.who)},
+                                  {QStringLiteral("whenText"), one.at ? zonedText(*one.at, 0) : QString()},
+                                  {QStringLiteral("key"), text(one.certificate.sha256)},
+                                  {QStringLiteral("fingerprint"), fingerprintText(one.certificate.sha256)}};
     verifiedText =
         verified
             ? report->signatures.size() == 1

@@ -5,29 +5,31 @@
 
 namespace ambit::view {
 
-RecordsModel::Row RecordsModel::rowOf(const archive::RecordInfo& info, const std::string& gloss) {
+RecordsModel::Row RecordsModel::rowOf(const archive::RecordInfo& info, const std::string& gloss,
+                                      int offsetMinutes) {
     return {text(info.sha256),
             kindText(info.kind),
             text(info.conclusion),
-            tr("%1 UTC").arg(dayText(info.concludedAt, 0)),
+            dayText(info.concludedAt, offsetMinutes),
             text(info.signer),
             text(gloss),
             info.kind == "round" ? info.findings : -1};
 }
 
-void RecordsModel::update(const std::vector<archive::RecordInfo>& records, std::size_t most) {
+void RecordsModel::update(const std::vector<archive::RecordInfo>& records, std::size_t most,
+                          int offsetMinutes) {
     std::vector<Row> next;
     next.reserve(std::min(most, records.size()));
     for (std::size_t i = 0; i < records.size() && i < most; ++i)
-        next.push_back(rowOf(records[i], {}));
+        next.push_back(rowOf(records[i], {}, offsetMinutes));
     show(std::move(next));
 }
 
-void RecordsModel::update(const std::vector<archive::Hit>& hits) {
+void RecordsModel::update(const std::vector<archive::Hit>& hits, int offsetMinutes) {
     std::vector<Row> next;
     next.reserve(hits.size());
     for (const archive::Hit& hit : hits)
-        next.push_back(rowOf(hit.info, hit.gloss));
+        next.push_back(rowOf(hit.info, hit.gloss, offsetMinutes));
     show(std::move(next));
 }
 

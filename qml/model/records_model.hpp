@@ -12,8 +12,9 @@ class RecordsModel : public ambit::view::RowsModel {
     QML_UNCREATABLE("FileView and SearchView make it")
 public:
     /// recordId, title (the kind: "Round", "Rectification"), conclusion ("fit", "not fit"; "" of other
-    /// kinds), conclusionText (in words; of other kinds the kind), whenText ("20 Jun 2026, 05:58 UTC"),
-    /// signer, findings (int; -1 of other kinds), gloss (what the record says, where it was searched; else
+    /// kinds), conclusionText (in words; of other kinds the kind), whenText ("20 Jun 2026, 07:58", by this
+    /// device's clock), signer, findings (int; -1 of other kinds), gloss (what the record says, where it was
+    /// searched; else
     /// "")
     enum Role {
         RecordIdRole = Qt::UserRole,
@@ -27,9 +28,9 @@ public:
     };
     using RowsModel::RowsModel;
 
-    /// The first `most` of them.
-    void update(const std::vector<archive::RecordInfo>& records, std::size_t most);
-    void update(const std::vector<archive::Hit>& hits);
+    /// The first `most` of them; `offsetMinutes`: this device's, from UTC.
+    void update(const std::vector<archive::RecordInfo>& records, std::size_t most, int offsetMinutes);
+    void update(const std::vector<archive::Hit>& hits, int offsetMinutes);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& at, int role) const override;
@@ -42,7 +43,8 @@ private:
         [[nodiscard]] const QString& key() const { return recordId; }
         friend bool operator==(const Row&, const Row&) = default;
     };
-    [[nodiscard]] static Row rowOf(const archive::RecordInfo& info, const std::string& gloss);
+    [[nodiscard]] static Row rowOf(const archive::RecordInfo& info, const std::string& gloss,
+                                   int offsetMinutes);
     void show(std::vector<Row> next);
 
     std::vector<Row> rows;

@@ -47,7 +47,8 @@ void RetentionView::take(Result<Looked> looked) {
         const bool isHead = std::find(heads.begin(), heads.end(), one.record) != heads.end();
         QVariantMap row{
             {QStringLiteral("recordId"), text(one.record)},
-            {QStringLiteral("name"), tr("%1 of %2 UTC").arg(kindText(page.kind), dayText(page.at, 0))},
+            {QStringLiteral("name"),
+             tr("%1 of %2").arg(kindText(page.kind), dayText(page.at, services->now().offsetMinutes))},
             {QStringLiteral("who"), text(page.signer.name)},
             {QStringLiteral("why"), text(one.why)}};
         if (!one.mayGo) row.insert(QStringLiteral("never"), isHead || page.kind == "removal");

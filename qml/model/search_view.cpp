@@ -61,7 +61,7 @@ bool SearchView::search(const QString& registration, const QVariantMap& asked) {
     for (const State state : everyState)
         if (words("state") == file::toText(state)) wanted.state = state;
     found.clear();
-    rows.update(found);
+    rows.update(found, services->now().offsetMinutes);
     hasAsked = true;
     ask();
     return true;
@@ -85,7 +85,7 @@ void SearchView::ask() {
                 canMore = hits->size() == wanted.most;
                 found.insert(found.end(), std::make_move_iterator(hits->begin()),
                              std::make_move_iterator(hits->end()));
-                rows.update(found);
+                rows.update(found, services->now().offsetMinutes);
             } else {
                 report(hits.error());
             }
@@ -99,7 +99,7 @@ void SearchView::clear() {
     awaited = hasAsked = canMore = false;
     given.clear();
     found.clear();
-    rows.update(found);
+    rows.update(found, services->now().offsetMinutes);
     emit changed();
 }
 

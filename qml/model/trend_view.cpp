@@ -98,8 +98,10 @@ QString TrendView::over() const {
 QString TrendView::across() const {
     if (!course) return {};
     const airframe::Counter* counter = airframe->counter(course->told.over);
-    return counter == nullptr ? tr("Days since the first value")
-                              : text(counter->name) + QStringLiteral(", ") + text(counter->unit);
+    if (counter == nullptr) return tr("Days since the first value");
+    const QString unit = unitText(counter->unit);
+    const bool says = text(counter->name).compare(unit, Qt::CaseInsensitive) == 0; // "Landings"
+    return says ? text(counter->name) : text(counter->name) + QStringLiteral(", ") + unit;
 }
 
 QString TrendView::up() const {

@@ -168,6 +168,15 @@ QString dayText(Instant at, int offsetMinutes) {
     return spoken().toString(local(at, offsetMinutes), Words::tr("d MMM yyyy, HH:mm"));
 }
 
+QString zonedText(Instant at, int offsetMinutes) {
+    QString zone = QStringLiteral(" UTC");
+    const int minutes = std::abs(offsetMinutes);
+    if (minutes != 0)
+        zone += (offsetMinutes < 0 ? QStringLiteral("−%1") : QStringLiteral("+%1")).arg(minutes / 60);
+    if (minutes % 60 != 0) zone += QStringLiteral(":%1").arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return dayText(at, offsetMinutes) + zone;
+}
+
 QString fingerprintText(const std::string& sha256) {
     QString grouped;
     for (std::size_t i = 0; i < sha256.size(); i += 4)

@@ -36,6 +36,7 @@ namespace ambit::view {
 [[nodiscard]] QString agoText(Instant then, Instant now);         ///< "3 days ago", "just now"
 [[nodiscard]] QString clockText(Instant at, int offsetMinutes);   ///< "07:42"
 [[nodiscard]] QString dayText(Instant at, int offsetMinutes);     ///< "20 Jun 2026, 07:42"
+[[nodiscard]] QString zonedText(Instant at, int offsetMinutes);   ///< "20 Jun 2026, 07:42 UTC+2"
 [[nodiscard]] QString fingerprintText(const std::string& sha256); ///< groups of four digits
 /// The word QML knows it by: "lookAgain" "question" "remark".
 [[nodiscard]] QString askKindName(round::Statement::Kind kind);

@@ -131,7 +131,7 @@ Column {
             required property int index
             objectName: "trendText." + index
             width: words.width
-            text: modelData
+            text: Texts.begun(modelData)
             strong: index === 0
             color: Theme.soft
             font.pixelSize: Theme.small

@@ -15,6 +15,15 @@ FocusScope {
     readonly property bool onPoint: round.cardKind === "settle"
     readonly property real side: width > Theme.mm(80) ? Theme.mm(8) : Theme.margin
     readonly property real huge: Math.round(Math.min(Theme.text(56), Math.max(Theme.huge, Math.min(width / 12, height / 12))))
+    /// One point: as large as leaves all of it in sight, by how many letters B612 sets in a line.
+    readonly property real largest: {
+        const wide = words.width, room = scroll.height - caution.height - 3 * words.spacing - Theme.large * 2;
+        const high = (text, size) => text === "" ? 0 : Math.ceil(text.length * 0.56 * size / wide + 0.4) * size * 1.4;
+        let size = Math.min(Theme.text(80), height / 6);
+        while (size > card.huge && high(round.cardTitle, Theme.fitting(round.cardTitle, wide, size)) + high(card.onPoint ? round.sound : "", size * 0.6) > room)
+            size -= 2;
+        return Math.max(card.huge, Math.floor(size));
+    }
     /// A phone on its side: the keys stand beside the words.
     readonly property bool low: height < Theme.mm(72) && width > height
     /// Large text: who stands where and what a key does scroll with the words, or nothing of them would be seen.
@@ -94,6 +103,7 @@ FocusScope {
                 visible: card.large
             }
             Caution {
+                id: caution
                 width: parent.width
                 texts: card.mode === "up" ? [] : card.round.cautions
             }
@@ -104,7 +114,7 @@ FocusScope {
                 visible: card.mode === "key"
                 text: card.round.cardTitle
                 strong: true
-                font.pixelSize: Theme.fitting(text, width, card.huge)
+                font.pixelSize: Theme.fitting(text, width, card.largest)
                 lineHeight: 1.05
                 Accessible.role: Accessible.Heading
             }
@@ -118,7 +128,7 @@ FocusScope {
                 width: parent.width
                 visible: card.mode === "key" && card.onPoint
                 text: card.round.sound
-                font.pixelSize: Math.round(card.huge * 0.6)
+                font.pixelSize: Math.round(card.largest * 0.6)
             }
             Label {
                 width: parent.width

@@ -108,7 +108,7 @@ Page {
                 required property int index
                 objectName: "trendText." + index
                 width: screen.columnWidth
-                text: modelData
+                text: Texts.begun(modelData)
                 strong: index === 0
             }
         }

@@ -8,7 +8,9 @@ Column {
     required property FollowedRound round
     /// The end is now.
     property bool live: false
-    readonly property real cell: (width - 3 * Theme.gap) / 4
+    /// Two by two where large text makes a row of them too narrow for the time.
+    readonly property int columns: width / 4 > Theme.mm(16) * Theme.scale * 0.7 ? 4 : 2
+    readonly property real cell: (width - (columns - 1) * Theme.gap) / columns
 
     spacing: 4
 
@@ -20,7 +22,8 @@ Column {
         clock: keys.round ? keys.round.clockText : ""
         onAsked: seconds => keys.round.showAt(seconds)
     }
-    Row {
+    Grid {
+        columns: keys.columns
         spacing: Theme.gap
         Key {
             objectName: "playKey"

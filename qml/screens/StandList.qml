@@ -41,6 +41,10 @@ GridView {
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Points here")
 
+    ScrollMark {
+        of: list
+    }
+
     delegate: T.AbstractButton {
         id: row
         required property string pointId

@@ -136,7 +136,8 @@ FocusScope {
             x: card.side - 10
             y: texts.listTop
             width: texts.width - 2 * x
-            visible: card.withList && rows > 0 && card.kind !== "paused" && card.kind !== "go"
+            // With large text it would leave the words no place.
+            visible: card.withList && Theme.scale <= 1.4 && rows > 0 && card.kind !== "paused" && card.kind !== "go"
             // Whole rows, as many as leave the words their place.
             height: visible ? Math.max(1, Math.min(Math.ceil(rows / columns), Math.floor((texts.height - y - Theme.mm(32) * Theme.scale) / cellHeight))) * cellHeight : 0
             round: card.round

@@ -13,7 +13,7 @@ FocusScope {
     readonly property bool tall: height > Theme.mm(100)
     readonly property bool paused: round.phase === "paused"
     readonly property bool low: wide && !tall
-    readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * 0.407)) : width
+    readonly property real cardWidth: low ? Math.max(width * 0.5, Math.min(width - Theme.mm(54), width * 0.62)) : wide ? Math.min(width * 0.5, Math.max(Theme.mm(60), width * (large ? 0.5 : 0.407))) : width
     readonly property real cardHeight: wide ? height : Math.min(card.measuring ? height - barHeight - pad.implicitHeight : large ? Math.max(card.keysHeight + Theme.mm(8), height - barHeight - stripHeight - Math.min(Theme.mm(followed ? 37 : 30), head.y + head.height + 8)) : (height - barHeight) * 0.78, Math.max(card.keysHeight + Theme.mm(card.onPoint && !card.measuring ? 38 : 14), Math.ceil(card.neededHeight / 24) * 24))
     /// The places have their bar where there is room; else they are behind “More”.
     readonly property bool barShown: wide || listBeside

@@ -264,6 +264,9 @@ TourCase {
             lived(i % 2 ? other : walker, found, sound, String(1284 + 2 * i), 2);
         }
     }
+    function nameOf(point: string): string {
+        return Array.from(Stage.app.aircraftFile.points).find(one => one.id === point).name;
+    }
     function wholeFile() {
         openFile();
         at("file of a life");
@@ -273,17 +276,16 @@ TourCase {
         }
         touch("fileHistory");
         see("screenHistory");
-        type("historyName", "Kufen");
+        type("historyName", nameOf(shoe).slice(0, 5));
         at("history, named");
         type("historyName", "");
         touch("historyPoint." + shoe);
         tryVerify(() => Stage.app.trend.there, 5000);
         frame();
         at("history, a trend");
-        touch("historyBack");
-        touch("fileHistory");
-        see("screenHistory");
-        type("historyName", "Mast");
+        touch("historyOther");
+        see("historyName");
+        type("historyName", nameOf("fairing.left").slice(-12));
         frame();
         touch("historyPoint.fairing.left");
         tryVerify(() => Stage.app.pointHistory.sightings.count > 3, 5000);

@@ -177,7 +177,9 @@ FileCase {
                 wrong(what, "can't be scrolled to, " + own + " of " + scroll.contentHeight.toFixed(0) + ": " + path(item));
             if (scroll && scroll.contentHeight > scroll.height + 1 && !all(scroll, one => one.objectName === "scrollBar", []).length)
                 wrong(what, "nothing shows that there is more: " + path(item));
-            const held = scroll ?? item;
+            let held = item;
+            for (let up = scroll; up; up = scrollOf(up))
+                held = up;
             if (scroll && scroll.height < Math.min(Theme.target, item.height))
                 wrong(what, "scrolls in " + scroll.height.toFixed(0) + " only: " + path(item));
             const box = held.mapToItem(main.contentItem, Qt.rect(0, 0, held.width, held.height)), clip = clipOf(held);

@@ -235,6 +235,9 @@ FileCase {
         see("screenRecord");
         touch("recordClose");
         see("sighting." + sightings.get(0).recordId);
+        touch("historyOther");
+        see("historyName");
+        verify(seen("historyOther") === null);
     }
     function test_verify() {
         open(390, 844);
