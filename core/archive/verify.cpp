@@ -68,11 +68,17 @@ private:
 
 Found gathered(const std::vector<std::unique_ptr<Worker>>& workers) {
     Found all;
+    const auto take = [](auto& into, auto& from) {
+        if (into.empty())
+            into = std::move(from);
+        else
+            into.insert(into.end(), from.begin(), from.end());
+    };
     for (const auto& worker : workers) {
-        all.here.insert(all.here.end(), worker->found.here.begin(), worker->found.here.end());
-        all.named.insert(all.named.end(), worker->found.named.begin(), worker->found.named.end());
-        all.gone.insert(all.gone.end(), worker->found.gone.begin(), worker->found.gone.end());
-        all.broken.insert(all.broken.end(), worker->found.broken.begin(), worker->found.broken.end());
+        take(all.here, worker->found.here);
+        take(all.named, worker->found.named);
+        take(all.gone, worker->found.gone);
+        take(all.broken, worker->found.broken);
         worker->found = {};
     }
     std::sort(all.here.begin(), all.here.end());
@@ -91,6 +97,9 @@ Result<Found> lookAtRecords(Connection& connection, const Verifying& what) {
         auto its = connection.beside();
         if (!its) return tl::unexpected(its.error());
         workers.push_back(std::make_unique<Worker>(std::move(*its), what));
+        // Room for all: what isn't written to takes no memory, what must be moved takes it twice.
+        workers.back()->found.here.reserve(*all);
+        workers.back()->found.named.reserve(*all + *all / 16);
     }
     Stretches stretches(what);
     std::atomic<std::size_t> done{0};
@@ -181,14 +190,22 @@ Result<void> lookForHoles(Connection& connection, const Found& found, const std:
         const bool again = !verification.holes.empty() && verification.holes.back().sha256 == hole;
         if (!again && !missing(named.what)) continue;
         if (!again) verification.holes.push_back({hole, {}});
-        verification.holes.back().namedBy.push_back(hexOf(named.by));
+        Statement select = connection.prepare("SELECT sha256 FROM record WHERE key = ?1");
+        const int code = select.integer(named.by).step();
+        if (code == SQLITE_ROW)
+            verification.holes.back().namedBy.push_back(hexOf(bytesOf(select.textAt(0))));
+        else if (code != SQLITE_DONE) // one that was let go meanwhile has a stub that names the hole, too
+            return connection.failed(say("be read"));
     }
+    for (file::Hole& hole : verification.holes)
+        std::sort(hole.namedBy.begin(), hole.namedBy.end());
     for (const Bytes& head : heads)
         if (missing(head)) verification.holes.push_back({hexOf(head), {}});
     const auto now = headsOf(connection, registration);
     if (!now) return tl::unexpected(now.error());
     for (const Bytes& one : found.here) {
-        const auto named = std::lower_bound(found.named.begin(), found.named.end(), Named{one, {}});
+        const auto named = std::lower_bound(found.named.begin(), found.named.end(),
+                                            Named{one, std::numeric_limits<std::int64_t>::min()});
         const bool isNamed = named != found.named.end() && named->what == one;
         if (!isNamed && !has(heads, one) && !has(*now, one) && !has(found.gone, one))
             verification.broken.push_back(

@@ -89,8 +89,7 @@ Result<void> Worker::look(std::int64_t from, std::int64_t to) {
             found.broken.push_back(
                 {hexOf(row.sha256), changed(say("A search can't find it: its words are gone."))});
         for (std::size_t at = 0; at + 32 <= row.previous.size(); at += 32)
-            found.named.push_back(
-                {bytesOf(std::string_view(row.previous).substr(at, 32)), bytesOf(row.sha256)});
+            found.named.push_back({bytesOf(std::string_view(row.previous).substr(at, 32)), row.key});
     }
     return code == SQLITE_DONE ? Result<void>() : connection->failed(say("be read"));
 }
@@ -153,11 +152,10 @@ Result<void> Worker::readRemoval(const Row& row) {
     const auto* removal = std::get_if<record::Removal>(&entry.entry);
     if (removal == nullptr)
         return tl::unexpected(changed(say("What the archive keeps beside it isn't what it says.")));
-    const Bytes by = bytesOf(row.sha256);
     for (const auto& one : removal->records) {
         found.gone.push_back(bytesOf(fromHex(one.record).value_or(std::string())));
         for (const std::string& earlier : one.previous)
-            found.named.push_back({bytesOf(fromHex(earlier).value_or(std::string())), by});
+            found.named.push_back({bytesOf(fromHex(earlier).value_or(std::string())), row.key});
     }
     return {};
 }

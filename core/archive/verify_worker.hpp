@@ -17,7 +17,9 @@ using Bytes = std::array<std::uint8_t, 32>; // unsigned: zeros come first
 [[nodiscard]] Error changed(Sentence what);
 
 struct Named {
-    Bytes what, by;
+    Bytes what;
+    std::int64_t
+        by; ///< the key of the record that names it: a hash a record would be a third of all that is held
     friend auto operator<=>(const Named&, const Named&) = default;
 };
 
