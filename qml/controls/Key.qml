@@ -24,7 +24,7 @@ T.AbstractButton {
 
     implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)
-    leftPadding: framed ? Theme.margin : 2
+    leftPadding: framed ? (narrow ? Theme.gap : Theme.margin) : 2
     rightPadding: leftPadding
     focusPolicy: Qt.StrongFocus
     Keys.onReturnPressed: key.clicked()
@@ -68,7 +68,7 @@ T.AbstractButton {
         strong: true
         color: key.look === "solid" ? Theme.solidInk : key.framed ? Theme.ink : Theme.way
         opacity: key.enabled ? 1 : 0.6
-        font.pixelSize: key.narrow && Theme.scale > 1 && key.fitting < (key.broad ? Theme.title : Theme.large) ? Math.min(key.framed ? Theme.large : Theme.normal, key.fitting) : key.broad ? Theme.title : key.framed ? Theme.large : key.narrow && key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
+        font.pixelSize: key.narrow && (Theme.scale > 1 || key.framed) && key.fitting < (key.broad ? Theme.title : Theme.large) ? Math.min(key.framed ? Theme.large : Theme.normal, key.fitting) : key.broad ? Theme.title : key.framed ? Theme.large : key.narrow && key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
         wrapMode: Text.WordWrap
         lineHeight: 1
         horizontalAlignment: Text.AlignHCenter

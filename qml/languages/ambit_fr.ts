@@ -791,7 +791,7 @@
     </message>
     <message>
         <source>Grounds</source>
-        <translation>Immobiliser</translation>
+        <translation>Laisser au sol</translation>
     </message>
     <message>
         <source>The aircraft doesn&apos;t fly until it is put right</source>

@@ -4,7 +4,10 @@
 #include "model/trend_chart.hpp"
 #include "model/words.hpp"
 
+#include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
+#include <cmath>
 
 namespace ambit::view {
 
@@ -151,6 +154,12 @@ void TrendChart::paint(QPainter* painter) {
     look.dot = textSize / 5.0;
     look.across = shown->across();
     look.up = shown->up();
+    // Large text gives way: what the values are is said whole, as far as it can be read.
+    const double least = std::min(textSize, 12);
+    const double wide = std::max(QFontMetricsF(look.font).horizontalAdvance(look.up),
+                                 QFontMetricsF(look.font).horizontalAdvance(look.across) * 1.2);
+    if (wide > width())
+        look.font.setPixelSize(static_cast<int>(std::max(least, std::floor(textSize * width() / wide))));
     look.limitWords = TrendView::tr("limit");
     look.renewed = TrendView::tr("renewed");
     look.crossing = TrendView::tr("limit, 95 %");

@@ -43,19 +43,20 @@ Column {
         width: parent.width
         text: qsTr("Made safe")
     }
-    Row {
+    Pair {
+        id: made
         width: parent.width
         spacing: Theme.gap
         Choice {
             objectName: "deferDeactivated"
-            width: (parent.width - Theme.gap) / 2
+            width: made.each
             text: qsTr("Deactivated")
             chosen: !terms.removed
             onClicked: terms.removed = false
         }
         Choice {
             objectName: "deferRemoved"
-            width: (parent.width - Theme.gap) / 2
+            width: made.each
             text: qsTr("Removed")
             chosen: terms.removed
             onClicked: terms.removed = true
