@@ -4003,6 +4003,10 @@
         <translation>%1 lässt sich nur mit einem neuen Code wieder folgen</translation>
     </message>
     <message>
+        <source>Lock the key again</source>
+        <translation>Den Schlüssel wieder sperren</translation>
+    </message>
+    <message>
         <source>Follow nobody any more</source>
         <translation>Niemandem mehr folgen</translation>
     </message>

@@ -4003,6 +4003,10 @@
         <translation>%1 ne peut être suivi à nouveau qu’avec un nouveau code</translation>
     </message>
     <message>
+        <source>Lock the key again</source>
+        <translation>Reverrouiller la clé</translation>
+    </message>
+    <message>
         <source>Follow nobody any more</source>
         <translation>Ne plus suivre personne</translation>
     </message>

@@ -93,7 +93,7 @@ FocusScope {
                 height: parent.height
                 readonly property real inset: screen.wide && screen.tall ? 84 : screen.listBeside ? 70 : 40 * Math.max(1, Theme.scale * 0.9)
                 topInset: screen.followed || Theme.scale > 1 ? Math.max(inset, Math.min(head.y + head.height + 8, parent.height * (screen.large ? 0.6 : 0.3))) : inset
-                bottomInset: screen.wide && screen.tall ? 24 : screen.large && open.visible ? open.height + 16 : 14
+                bottomInset: screen.wide && screen.tall ? 24 : open.visible && (screen.large || open.width > parent.width * 0.3) ? open.height + 16 : 14
                 visible: parent.height > Theme.mm(24) * (screen.large ? 1.6 : 1)
                 figure: screen.round.figure
                 nextStand: screen.round.targetStandId

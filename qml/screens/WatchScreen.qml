@@ -117,7 +117,7 @@ Page {
         Key {
             objectName: "watchStop"
             width: parent.width
-            text: qsTr("Follow nobody any more")
+            text: screen.its.students.count === 0 ? qsTr("Lock the key again") : qsTr("Follow nobody any more")
             about: qsTr("The key is locked again")
             onClicked: screen.its.stop()
         }
