@@ -17,6 +17,10 @@ QtObject {
     function begun(text: string): string {
         return text.charAt(0).toUpperCase() + text.slice(1);
     }
+    /// What is said of something.
+    function said(of: string, what: string): string {
+        return what === "" ? of : qsTr("%1: %2").arg(of).arg(what);
+    }
     function joined(texts: var, between: string): string {
         return Array.from(texts).join(between);
     }

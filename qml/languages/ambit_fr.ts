@@ -3689,6 +3689,10 @@
         <source>%1 findings</source>
         <translation>%1 constats</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#x202f;: %2</translation>
+    </message>
 </context>
 <context>
     <name>TimeLine</name>
@@ -4312,6 +4316,10 @@
     <message>
         <source>starts</source>
         <translation>démarrages</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#x202f;: %2</translation>
     </message>
 </context>
 <context>

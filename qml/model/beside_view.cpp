@@ -53,7 +53,7 @@ QString wordsOf(const std::optional<round::Settled>& settled, const airframe::Po
         words += (grounds ? BesideView::tr(", grounds: %1") : BesideView::tr(", to be assessed: %1"))
                      .arg(text(settled->words));
     }
-    if (settled->outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(settled->why);
+    if (settled->outcome == round::Outcome::notInspected) words = saidOf(words, text(settled->why));
     return words;
 }
 

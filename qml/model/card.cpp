@@ -24,8 +24,8 @@ const airframe::Stand* standOf(const round::State& state, const airframe::Airfra
 QString outcomeWords(const round::Settled& settled, const airframe::Point& point) {
     QString words = outcomeText(settled.outcome);
     if (settled.value && point.limit) words += QStringLiteral(" · ") + valueText(settled, point);
-    if (settled.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(settled.words);
-    if (settled.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(settled.why);
+    if (settled.outcome == round::Outcome::finding) words = saidOf(words, text(settled.words));
+    if (settled.outcome == round::Outcome::notInspected) words = saidOf(words, text(settled.why));
     return words;
 }
 
@@ -62,7 +62,7 @@ Card cardOf(const walk::Set& set, const round::State& state, const airframe::Air
     card.settingId = text(set.setting);
     card.settingTo = text(set.to);
     const auto& setting = *airframe.setting(set.setting);
-    card.title = text(setting.name) + QStringLiteral(": ") + text(setting.state(set.to)->name);
+    card.title = saidOf(text(setting.name), text(setting.state(set.to)->name));
     if (const auto* stand = standOf(state, airframe)) add(card.cautions, stand->cautions);
     card.change = setting.change(state.settings.at(set.setting), set.to);
     if (card.change == nullptr) return card;

@@ -65,8 +65,8 @@ QString LastTime::at(const std::string& point, Instant now) const {
     const auto& [what, when] = found->second;
     QString words = outcomeText(what.outcome);
     if (what.value) words += QStringLiteral(" · ") + figureText(*what.value);
-    if (what.outcome == round::Outcome::finding) words += QStringLiteral(": ") + text(what.words);
-    if (what.outcome == round::Outcome::notInspected) words += QStringLiteral(": ") + text(what.why);
+    if (what.outcome == round::Outcome::finding) words = saidOf(words, text(what.words));
+    if (what.outcome == round::Outcome::notInspected) words = saidOf(words, text(what.why));
     words += QStringLiteral(" · ") + agoText(when, now);
     if (!hoursAgo.isEmpty()) words += QStringLiteral(", ") + Words::tr("%1 flight hours").arg(hoursAgo);
     return words;

@@ -71,8 +71,7 @@ QString RoundView::askedText() const {
     for (const std::int64_t number : state().points.at(card.point->id).asked) {
         const round::Statement& said = state().ask(number)->what;
         const QString by = tr("%1 asks to look again").arg(text(said.who.name));
-        lines << (said.words.empty() ? by + QStringLiteral(".")
-                                     : by + QStringLiteral(": ") + text(said.words));
+        lines << (said.words.empty() ? by + QStringLiteral(".") : saidOf(by, text(said.words)));
     }
     return lines.join(QStringLiteral("\n"));
 }

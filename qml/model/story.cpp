@@ -90,7 +90,7 @@ public:
             words = Words::tr("%1 remarked (%2)").arg(text(said.who.name)).arg(what.ask);
             break;
         }
-        return said.words.empty() ? words : words + QStringLiteral(": ") + text(said.words);
+        return saidOf(words, text(said.words));
     }
     QString operator()(const round::Answered& what) const {
         return Words::tr("Answer to %1: %2").arg(what.ask).arg(text(what.words));

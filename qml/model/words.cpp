@@ -177,6 +177,10 @@ QString zonedText(Instant at, int offsetMinutes) {
     return dayText(at, offsetMinutes) + zone;
 }
 
+QString saidOf(const QString& of, const QString& what) {
+    return what.isEmpty() ? of : Words::tr("%1: %2").arg(of, what);
+}
+
 QString fingerprintText(const std::string& sha256) {
     QString grouped;
     for (std::size_t i = 0; i < sha256.size(); i += 4)

@@ -33,10 +33,12 @@ namespace ambit::view {
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);
-[[nodiscard]] QString agoText(Instant then, Instant now);         ///< "3 days ago", "just now"
-[[nodiscard]] QString clockText(Instant at, int offsetMinutes);   ///< "07:42"
-[[nodiscard]] QString dayText(Instant at, int offsetMinutes);     ///< "20 Jun 2026, 07:42"
-[[nodiscard]] QString zonedText(Instant at, int offsetMinutes);   ///< "20 Jun 2026, 07:42 UTC+2"
+[[nodiscard]] QString agoText(Instant then, Instant now);       ///< "3 days ago", "just now"
+[[nodiscard]] QString clockText(Instant at, int offsetMinutes); ///< "07:42"
+[[nodiscard]] QString dayText(Instant at, int offsetMinutes);   ///< "20 Jun 2026, 07:42"
+[[nodiscard]] QString zonedText(Instant at, int offsetMinutes); ///< "20 Jun 2026, 07:42 UTC+2"
+[[nodiscard]] QString saidOf(const QString& of,
+                             const QString& what);                ///< "finding: oil"; nothing said: "finding"
 [[nodiscard]] QString fingerprintText(const std::string& sha256); ///< groups of four digits
 /// The word QML knows it by: "lookAgain" "question" "remark".
 [[nodiscard]] QString askKindName(round::Statement::Kind kind);

@@ -32,7 +32,7 @@ Column {
             objectName: "carried." + modelData.pointId
             width: list.width
             look: modelData.state === "rectified" ? "next" : "finding"
-            text: modelData.name + ": " + modelData.words
+            text: Texts.said(modelData.name, modelData.words)
             about: modelData.stateText + " · " + modelData.sinceText
         }
     }

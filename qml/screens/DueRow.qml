@@ -32,7 +32,7 @@ Item {
         }
         Label {
             width: parent.width
-            text: row.modelData.verdictText + (row.modelData.words === "" ? "" : ": " + row.modelData.words)
+            text: Texts.said(row.modelData.verdictText, row.modelData.words)
             Accessible.ignored: true
         }
     }

@@ -104,7 +104,7 @@ Page {
             objectName: "removeAgainst"
             width: parent.width
             warns: true
-            texts: screen.against.length === 0 ? [] : [screen.against.length === 1 ? qsTr("One of them must stay by 14 CFR 91.417(b):") : qsTr("%1 of them must stay by 14 CFR 91.417(b):").arg(screen.against.length)].concat(screen.against.map(one => one.name + ": " + one.why))
+            texts: screen.against.length === 0 ? [] : [screen.against.length === 1 ? qsTr("One of them must stay by 14 CFR 91.417(b):") : qsTr("%1 of them must stay by 14 CFR 91.417(b):").arg(screen.against.length)].concat(screen.against.map(one => Texts.said(one.name, one.why)))
         }
         Tick {
             objectName: "removeAlthough"

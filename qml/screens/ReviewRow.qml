@@ -59,7 +59,7 @@ Rectangle {
         Keys.onReturnPressed: body.clicked()
         Keys.onEnterPressed: body.clicked()
         Accessible.role: row.point ? Accessible.Button : Accessible.StaticText
-        Accessible.name: row.kindText + ": " + row.title
+        Accessible.name: Texts.said(row.kindText, row.title)
         Accessible.description: row.detail
         Accessible.onPressAction: body.clicked()
         background: Item {

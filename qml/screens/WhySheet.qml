@@ -31,7 +31,7 @@ Sheet {
                 words: sheet.round.findingGrounds ? qsTr("Grounds the aircraft.") : qsTr("Is at least for assessment.")
             }, {
                 head: qsTr("Limit"),
-                words: sheet.round.measured ? sheet.round.quantity + ": " + sheet.round.limitText + ". " + sheet.round.limitSource + "." : ""
+                words: sheet.round.measured ? Texts.said(sheet.round.quantity, sheet.round.limitText) + ". " + sheet.round.limitSource + "." : ""
             }, {
                 head: qsTr("Last time"),
                 words: sheet.round.lastTime
