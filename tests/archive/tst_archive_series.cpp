@@ -115,8 +115,12 @@ private slots:
         const auto oil = sure(archive::series(kept.archive, "OX-TEST", {"oil"})).at("oil");
         QCOMPARE(valuesOf(oil), (Texts{"0.2", "5.00", "4.9", "5.00", "4.8"}));
         QCOMPARE(oil[4].uncertainty, std::string("0.15"));
-        QCOMPARE(sure(archive::history(kept.archive, "OX-TEST", "oil")).front().uncertainty,
-                 std::string("0.15"));
+        const auto told = sure(archive::history(kept.archive, "OX-TEST", "oil")); // the newest first
+        QCOMPARE(told.front().uncertainty, std::string("0.15"));
+        Texts from;
+        for (const archive::Sighting& one : told)
+            from.push_back(one.from);
+        QCOMPARE(from, (Texts{"dipstick", "photo", "", "photo", ""}));
         QCOMPARE(oil[0].unit, std::string("in"));
         QCOMPARE(oil[1].unit, std::string("mm"));
         for (std::size_t i = 0; i < 4; ++i) {
