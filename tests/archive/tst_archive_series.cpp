@@ -173,6 +173,8 @@ private slots:
         seen[0].from = airframe::Means::eye;
         seen[1].from = airframe::Means::gauge;
         const std::string more = file::packed(told);
+        // 8 for an uncertainty, 16 for renewed, 32 times the means, 6 the last: 216, in sevens of bits.
+        QVERIFY(more.find("\x03oil\xd8\x01") != std::string::npos);
         QVERIFY(file::unpack(back, more, "round", nullptr));
         QCOMPARE(back.round()->seen[0].uncertainty, std::string("0.14"));
         QVERIFY(back.round()->seen[0].renewed && back.round()->seen[1].renewed);
