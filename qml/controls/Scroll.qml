@@ -21,7 +21,7 @@ Flickable {
         if (top < scroll.contentY)
             scroll.contentY = Math.max(0, top - 12);
         else if (top + item.height > scroll.contentY + scroll.height && (item.height < scroll.height || top - scroll.contentY > scroll.height / 2)) // what is higher than the page is read from its beginning
-            scroll.contentY = Math.min(most, top + Math.min(item.height, scroll.height) + 12 - scroll.height);
+            scroll.contentY = Math.max(0, Math.min(most, top - 12, top + item.height + 12 - scroll.height));
     }
 
     clip: true

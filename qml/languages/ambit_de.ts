@@ -2764,6 +2764,34 @@
     </message>
 </context>
 <context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Angeben, womit gemessen</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Womit der Wert gemessen ist</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>Die Standardunsicherheit einer solchen Ablesung</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Keine Angabe</translation>
+    </message>
+</context>
+<context>
     <name>ReadingScreen</name>
     <message>
         <source>Read counters</source>
@@ -3746,31 +3774,6 @@
     <message>
         <source>Another unit</source>
         <translation>Andere Einheit</translation>
-    </message>
-    <message>
-        <source>Say what it is read from</source>
-        <translation>Angeben, womit gemessen</translation>
-    </message>
-    <message>
-        <source>What the value is read from</source>
-        <translation>Womit der Wert gemessen ist</translation>
-    </message>
-    <message>
-        <source>± …</source>
-        <comment>an uncertainty not stated yet</comment>
-        <translation>± …</translation>
-    </message>
-    <message>
-        <source>± %1 %2</source>
-        <translation>± %1 %2</translation>
-    </message>
-    <message>
-        <source>The standard uncertainty of such a reading</source>
-        <translation>Die Standardunsicherheit einer solchen Ablesung</translation>
-    </message>
-    <message>
-        <source>Not said</source>
-        <translation>Keine Angabe</translation>
     </message>
 </context>
 <context>

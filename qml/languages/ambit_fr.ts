@@ -2764,6 +2764,34 @@
     </message>
 </context>
 <context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Dire avec quoi c’est mesuré</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Avec quoi la valeur est mesurée</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>L’incertitude type d’une telle lecture</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non précisé</translation>
+    </message>
+</context>
+<context>
     <name>ReadingScreen</name>
     <message>
         <source>Read counters</source>
@@ -3746,31 +3774,6 @@
     <message>
         <source>Another unit</source>
         <translation>Une autre unité</translation>
-    </message>
-    <message>
-        <source>Say what it is read from</source>
-        <translation>Dire avec quoi c’est mesuré</translation>
-    </message>
-    <message>
-        <source>What the value is read from</source>
-        <translation>Avec quoi la valeur est mesurée</translation>
-    </message>
-    <message>
-        <source>± …</source>
-        <comment>an uncertainty not stated yet</comment>
-        <translation>± …</translation>
-    </message>
-    <message>
-        <source>± %1 %2</source>
-        <translation>± %1 %2</translation>
-    </message>
-    <message>
-        <source>The standard uncertainty of such a reading</source>
-        <translation>L’incertitude type d’une telle lecture</translation>
-    </message>
-    <message>
-        <source>Not said</source>
-        <translation>Non précisé</translation>
     </message>
 </context>
 <context>
