@@ -216,7 +216,10 @@ FileCase {
         touch("valueField.from");
         frame();
         at("choices-" + how.tag.replace(/[ ,]+/g, "-"));
-        compare(shareInSight(see("valueField.from.gauge")), 1);
+        const first = see("valueField.from.gauge");
+        compare(shareInSight(first), 1);
+        const above = see("cautions");
+        verify(first.mapToItem(main.contentItem, 0, 0).y >= above.mapToItem(main.contentItem, 0, above.height).y, "under the caution");
         compare(seen("pad.Done") !== null, how.tag.endsWith("open")); // a touch leaves the keypad as it is
     }
     function test_theLimitsWordsKeepOffTheValue() {
