@@ -27,6 +27,7 @@ set(AMBIT_QML_FILES
     controls/PlacesBar.qml
     controls/ProblemBar.qml
     controls/QuietLine.qml
+    controls/ReadingChoices.qml
     controls/RowKey.qml
     controls/Scroll.qml
     controls/ScrollMark.qml

@@ -146,8 +146,7 @@ void takeReading(Fields& fields, Limit& limit) {
             "from", {Means::gauge, Means::ruler, Means::dipstick, Means::meter, Means::count, Means::eye});
     limit.uncertainty = fields.decimal("uncertainty");
     if (limit.uncertainty && *limit.uncertainty < Decimal())
-        fields.errors().add(fields.at("uncertainty"),
-                            say("This count is %1.", figure(limit.uncertainty->text())),
+        fields.errors().add(fields.at("uncertainty"), say("An uncertainty can't be below zero."),
                             say("Use zero or more."));
     if (fields.get("uncertainty", optional) && !fields.get("from", optional))
         fields.errors().add(fields.at("uncertainty"),

@@ -41,6 +41,7 @@ struct Sighting {
     bool grounds = false;
     std::string value, unit, verdict; ///< of a measured one
     std::string uncertainty = {};     ///< standard, in `unit`; empty: not stated
+    std::string from = {};            ///< what it was read from, in RECORD.md's words; empty: not said
 };
 
 /// What records say of one point of an aircraft, the newest first. `after`: go on after this record.

@@ -130,6 +130,39 @@ RoundTold roundIn(JsonView content) {
     return told;
 }
 
+/// How a point was seen, as one number in the archive, from its lowest bit: grounds (1 bit), outcome (2),
+/// uncertain (1), renewed (1); above them what the value was read from, one more than its place among Means,
+/// or 0. Numbers that archives hold already: places never change.
+struct How {
+    bool grounds = false;
+    Outcome outcome{};
+    bool uncertain = false; ///< an uncertainty follows
+    bool renewed = false;
+    std::optional<airframe::Means> from;
+};
+
+How howOf(const Seen& seen) {
+    return {seen.grounds, seen.outcome, !seen.uncertainty.empty(), seen.renewed, seen.from};
+}
+
+std::size_t numberOf(const How& how) {
+    const std::size_t from = how.from ? static_cast<std::size_t>(*how.from) + 1 : 0;
+    return (how.grounds ? 1U : 0U) | static_cast<std::size_t>(how.outcome) << 1U |
+           (how.uncertain ? 1U : 0U) << 3U | (how.renewed ? 1U : 0U) << 4U | from << 5U;
+}
+
+How howFrom(std::size_t number) {
+    How how;
+    how.grounds = (number & 1U) != 0;
+    how.outcome = static_cast<Outcome>(std::min<std::size_t>(number >> 1U & 3U, 2));
+    how.uncertain = (number >> 3U & 1U) != 0;
+    how.renewed = (number >> 4U & 1U) != 0;
+    if (const std::size_t from = number >> 5U; from > 0)
+        how.from =
+            static_cast<airframe::Means>(std::min(from - 1, static_cast<std::size_t>(airframe::Means::eye)));
+    return how;
+}
+
 class Writer {
 public:
     void number(std::size_t value) {
@@ -193,12 +226,11 @@ void put(Writer& to, const RoundTold& round) {
     to.number(round.seen.size());
     for (const Seen& one : round.seen) {
         to.text(one.point);
-        const bool uncertain = !one.uncertainty.empty();
-        to.number(static_cast<std::size_t>(one.outcome) * 2 + (one.grounds ? 1 : 0) + (uncertain ? 8 : 0) +
-                  (one.renewed ? 16 : 0) + (one.from ? 32 * (static_cast<std::size_t>(*one.from) + 1) : 0));
+        const How how = howOf(one);
+        to.number(numberOf(how));
         for (const std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             to.text(*text);
-        if (uncertain) to.text(one.uncertainty);
+        if (how.uncertain) to.text(one.uncertainty);
     }
     to.number(round.photos.size());
     for (const std::string& photo : round.photos)
@@ -218,16 +250,14 @@ RoundTold roundFrom(Reader& from) {
     round.seen.resize(from.count());
     for (Seen& one : round.seen) {
         one.point = from.text();
-        const std::size_t how = from.number();
-        one.outcome = static_cast<Outcome>(std::min<std::size_t>(how / 2 % 4, 2));
-        one.grounds = how % 2 == 1;
-        one.renewed = how / 16 % 2 == 1;
-        if (const std::size_t from32 = how / 32; from32 > 0)
-            one.from = static_cast<airframe::Means>(
-                std::min(from32 - 1, static_cast<std::size_t>(airframe::Means::eye)));
+        const How how = howFrom(from.number());
+        one.outcome = how.outcome;
+        one.grounds = how.grounds;
+        one.renewed = how.renewed;
+        one.from = how.from;
         for (std::string* text : {&one.words, &one.basis, &one.value, &one.unit, &one.verdict})
             *text = from.text();
-        if (how / 8 % 2 == 1) one.uncertainty = from.text();
+        if (how.uncertain) one.uncertainty = from.text();
     }
     round.photos.resize(from.count());
     for (std::string& photo : round.photos)

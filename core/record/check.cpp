@@ -12,6 +12,7 @@ namespace {
 
 using Is = Shape::Is;
 
+constexpr std::int64_t newest = 6; ///< version of records that is known here: that of EVENT.md
 constexpr std::int64_t largestPhoto = std::int64_t{64} << 20;
 
 tl::unexpected<Error> wrong(Sentence what, const std::string& pointer) {
@@ -138,7 +139,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, 6)},
+         {"version", integer(1, newest)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -182,7 +183,14 @@ Result<void> checkKind(JsonView content) {
         return wrong(say("This is not the content of a record: its format is not “ambit-record”."),
                      "/format");
     const auto version = content["version"].integer();
-    if (!version || *version < 1 || *version > 6 || content["kind"].text() != "round")
+    if (version && *version > newest)
+        return fail(
+            ErrorCode::unsupported,
+            say("This record was made by a newer Ambit: its version is %1, and this one knows those up "
+                "to %2.",
+                figure(std::to_string(*version)), figure(std::to_string(newest))),
+            "/version", say("Update this Ambit."));
+    if (!version || *version < 1 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, say("This Ambit doesn't know records of this version and kind."),
                     "/version", say("Use a newer Ambit."));
     return {};

@@ -287,6 +287,11 @@ const std::string& uncertaintyOf(const Settled& settled) {
                                                             : settled.uncertainty;
 }
 
+void readAsUsual(Settled& settled, const airframe::Limit& limit) {
+    settled.from = limit.from;
+    settled.uncertainty = limit.from && limit.uncertainty ? limit.uncertainty->text() : "";
+}
+
 const char* toText(Outcome outcome) {
     switch (outcome) {
     case Outcome::sound:

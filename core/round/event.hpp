@@ -107,6 +107,9 @@ struct Settled { ///< "settled"
 /// The value's standard uncertainty, whatever it is from, in the value's unit; empty: not stated.
 [[nodiscard]] const std::string& uncertaintyOf(const Settled& settled);
 
+/// The value, in the limit's unit, was read from what its airframe says it usually is, and as well.
+void readAsUsual(Settled& settled, const airframe::Limit& limit);
+
 struct Reopened { ///< "reopened": a settled point is to be settled again; what was said before stays in the
                   ///< log
     std::string point;

@@ -81,7 +81,10 @@ Logged loggedFrom(Fields& fields, std::optional<Error>& error) {
     if (read)
         logged.event = std::move(*read);
     else
-        error = Error{read.error().code, read.error().what, "/event" + read.error().where, {}};
+        error = Error{read.error().code,
+                      ambit::say("This Ambit can't read the walker's next event. %1", read.error().what),
+                      "/event" + read.error().where,
+                      ambit::say("The walker's device may be newer: bring both up to date.")};
     return logged;
 }
 

@@ -8,6 +8,7 @@
 #include "archive/offers.hpp"
 #include "archive/verify.hpp"
 #include "cli/talk.hpp"
+#include "judge/limit.hpp"
 
 #include <algorithm>
 #include <iostream>
@@ -52,9 +53,21 @@ Json toJson(const archive::Sighting& one) {
         json["value"] = one.value;
         json["unit"] = one.unit;
         json["verdict"] = one.verdict;
+        if (!one.from.empty()) json["from"] = one.from;
         if (!one.uncertainty.empty()) json["uncertainty"] = one.uncertainty;
     }
     return json;
+}
+
+/// "  4.8 ± 0.15 qt, read on the dipstick, within"; nothing if nothing was measured.
+std::string valueOf(const archive::Sighting& one) {
+    if (one.value.empty()) return {};
+    std::string text = "  " + one.value;
+    if (!one.uncertainty.empty()) text += " ± " + one.uncertainty;
+    text += ' ' + one.unit;
+    if (const auto means = airframe::meansFrom(one.from)) text += ", " + judge::toText(*means);
+    if (one.from == "photo") text += ", measured in a photo";
+    return text + ", " + one.verdict;
 }
 
 /// What became of one thing that was to be imported; its exit code.
@@ -196,14 +209,12 @@ int archiveHistory(const ArchiveOptions& options) {
         archive::history(*archive, options.aircraft, options.point, options.most, options.after);
     if (!sightings) return complain(sightings.error());
     for (const archive::Sighting& one : *sightings) {
-        const std::string spread = one.uncertainty.empty() ? "" : " ± " + one.uncertainty;
         if (options.json)
             std::cout << toJson(one).dump() << '\n';
         else
             std::cout << dayOf(one.at) << "  " << one.what << (one.grounds ? " (grounds)" : "")
-                      << (one.value.empty() ? ""
-                                            : "  " + one.value + spread + ' ' + one.unit + ", " + one.verdict)
-                      << (one.words.empty() ? "" : "  " + one.words) << "  (" << one.by << ")\n";
+                      << valueOf(one) << (one.words.empty() ? "" : "  " + one.words) << "  (" << one.by
+                      << ")\n";
     }
     if (!options.json && sightings->empty()) std::cout << "no record says anything of this point\n";
     return Exit::done;

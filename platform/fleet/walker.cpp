@@ -77,14 +77,18 @@ private:
         round::Settled settled;
         settled.point = point.id;
         settled.outcome = Outcome::sound;
-        if (const auto value = wish.values.find(point.id); value != wish.values.end())
+        if (const auto value = wish.values.find(point.id); value != wish.values.end()) {
             settled.value = value->second;
+            round::readAsUsual(settled, *point.limit);
+        }
         const auto other = wish.others.find(point.id);
         if (other == wish.others.end()) return add(std::move(settled), point.seconds);
         if (other->second.spot) return putRight(point, std::move(settled), other->second);
         settled.outcome = other->second.outcome;
         if (settled.outcome == Outcome::notInspected) {
             settled.value.reset();
+            settled.from.reset();
+            settled.uncertainty.clear();
             settled.why = other->second.words;
             settled.basis = other->second.basis;
             if (settled.basis.empty()) fit = false;

@@ -47,10 +47,7 @@ Result<std::optional<Doing>> followStep(const Follow& follow, const round::State
         settle.what.value = value->second;
         // As a screen does for whoever says nothing else.
         const airframe::Point* point = airframe.point(id);
-        if (point != nullptr && point->limit && point->limit->from) {
-            settle.what.from = point->limit->from;
-            if (point->limit->uncertainty) settle.what.uncertainty = point->limit->uncertainty->text();
-        }
+        if (point != nullptr && point->limit) round::readAsUsual(settle.what, *point->limit);
     }
     return std::optional<Doing>{settle};
 }

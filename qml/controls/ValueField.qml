@@ -1,7 +1,5 @@
 // A measured value: takes figures from the keypad or a keyboard, never the system's own keyboard. Below it, once there is one:
-// what it is read from and how well, as the airframe says or as it is told here.
-pragma ComponentBehavior: Bound
-
+// what it is read from and how well.
 import QtQuick
 import Ambit
 
@@ -18,16 +16,8 @@ FocusScope {
     /// Of the point that it is for.
     required property RoundView round
     readonly property bool byPhoto: text !== "" && text === round.keptValue && unit === round.keptUnit
-    property string uncertainty: ""
-    property string interval: ""
-    /// What is typed goes into the uncertainty; the first figure replaces it.
-    property bool ofUncertainty: false
-    property bool fresh: false
-    property bool choosing: false
     /// Where a touch is for the value itself.
     readonly property point touchPoint: Qt.point(width / 2, frame.height / 2)
-    /// "Read on a gauge"; "" if it isn't said.
-    readonly property string fromText: Array.from(round.sources).filter(one => one.id === round.valueFrom).map(one => one.name).join("")
     /// Between a number's whole and its fraction, as its reader writes it; either is taken.
     readonly property string mark: qsTr(".", "between a number's whole and its fraction")
 
@@ -43,62 +33,28 @@ FocusScope {
         return fits ? into + c : into;
     }
     function type(character: string) {
-        if (!ofUncertainty)
+        if (!reading.ofUncertainty)
             text = typed(text, character);
         else if (character !== "-")
-            tellUncertainty(typed(fresh ? "" : uncertainty, character));
+            reading.tellUncertainty(typed(reading.fresh ? "" : reading.uncertainty, character));
     }
     function clear() {
-        if (ofUncertainty)
-            tellUncertainty("");
+        if (reading.ofUncertainty)
+            reading.tellUncertainty("");
         else
             text = "";
     }
     function erase() {
-        if (ofUncertainty)
-            tellUncertainty(uncertainty.slice(0, -1));
+        if (reading.ofUncertainty)
+            reading.tellUncertainty(reading.uncertainty.slice(0, -1));
         else
             text = text.slice(0, -1);
     }
-    function tellUncertainty(figures: string) {
-        fresh = false;
-        uncertainty = figures;
-        round.tellReading(round.valueFrom, figures, unit);
-    }
-    function tellFrom(id: string) {
-        choosing = false;
-        ofUncertainty = false;
-        // Another means, another uncertainty: nobody has stated that one yet.
-        round.tellReading(id, id === round.valueFrom ? uncertainty : "", unit);
-    }
-    function ask() {
-        // While it is being typed the figures are the typist's own.
-        if (!ofUncertainty)
-            uncertainty = round.uncertaintyIn(unit);
-        interval = byPhoto ? "" : round.intervalIn(text, unit);
-    }
 
-    onTextChanged: {
-        if (text === "")
-            choosing = ofUncertainty = false;
-        ask();
-    }
-    onUnitChanged: {
-        ofUncertainty = false;
-        ask();
-    }
     onActiveFocusChanged: if (!activeFocus)
-        ofUncertainty = false
-    onOfUncertaintyChanged: ask()
-    Component.onCompleted: ask()
-    Connections {
-        target: field.round
-        function onReadingChanged() {
-            field.ask();
-        }
-    }
+        reading.ofUncertainty = false
 
-    implicitHeight: frame.height + (more.visible ? more.height : 0)
+    implicitHeight: frame.height + (reading.visible ? reading.height : 0)
     activeFocusOnTab: true
     Accessible.role: Accessible.EditableText
     Accessible.name: qsTr("%1 in %2").arg(quantity).arg(unit)
@@ -128,7 +84,7 @@ FocusScope {
         anchors.fill: frame
         TapHandler {
             onTapped: {
-                field.ofUncertainty = false;
+                reading.ofUncertainty = false;
                 field.forceActiveFocus();
             }
         }
@@ -138,6 +94,7 @@ FocusScope {
         anchors.left: parent.left
         anchors.leftMargin: Theme.margin
         anchors.right: value.left
+        anchors.rightMargin: Theme.gap
         anchors.verticalCenter: frame.verticalCenter
         Label {
             width: parent.width
@@ -147,6 +104,7 @@ FocusScope {
             Accessible.ignored: true
         }
         Label {
+            objectName: field.objectName + ".limit"
             width: parent.width
             text: field.refusal !== "" ? field.refusal : qsTr("Limit %1").arg(field.limitText)
             strong: field.refusal !== ""
@@ -163,6 +121,7 @@ FocusScope {
         spacing: 6
         Label {
             id: digits
+            objectName: field.objectName + ".figures"
             anchors.verticalCenter: parent.verticalCenter
             text: field.text === "" ? "—" : field.text
             font.pixelSize: Theme.huge
@@ -192,70 +151,15 @@ FocusScope {
         width: 22
         height: 22
     }
-    Column {
-        id: more
+    ReadingChoices {
+        id: reading
         y: frame.height
         width: parent.width
         visible: field.text !== "" && !field.byPhoto
-        Flow {
-            width: parent.width
-            spacing: Theme.gap
-            Key {
-                objectName: field.objectName + ".from"
-                width: Math.min(implicitWidth, more.width)
-                look: "link"
-                focusPolicy: Qt.TabFocus // a touch leaves the keypad where it is
-                text: field.fromText === "" ? qsTr("Say what it is read from") : field.fromText
-                about: qsTr("What the value is read from")
-                onClicked: field.choosing = !field.choosing
-            }
-            Key {
-                objectName: field.objectName + ".uncertainty"
-                width: Math.min(implicitWidth, more.width)
-                visible: field.fromText !== "" && !field.choosing
-                look: field.ofUncertainty ? "outline" : "link"
-                focusPolicy: Qt.TabFocus
-                text: field.uncertainty === "" ? qsTr("± …", "an uncertainty not stated yet") : qsTr("± %1 %2").arg(field.uncertainty).arg(field.unit)
-                about: qsTr("The standard uncertainty of such a reading")
-                onClicked: {
-                    field.ofUncertainty = !field.ofUncertainty;
-                    field.fresh = field.ofUncertainty;
-                    field.forceActiveFocus();
-                }
-            }
-        }
-        Label {
-            objectName: field.objectName + ".interval"
-            width: parent.width
-            visible: text !== "" && !field.choosing
-            text: field.interval
-            color: Theme.soft
-            font.pixelSize: Theme.small
-        }
-        Column {
-            width: parent.width
-            visible: field.choosing
-            spacing: 8
-            Repeater {
-                model: field.choosing ? field.round.sources : []
-                Choice {
-                    required property var modelData
-                    objectName: field.objectName + ".from." + modelData.id
-                    width: more.width
-                    focusPolicy: Qt.TabFocus
-                    text: modelData.name
-                    chosen: field.round.valueFrom === modelData.id
-                    onClicked: field.tellFrom(modelData.id)
-                }
-            }
-            Choice {
-                objectName: field.objectName + ".from.none"
-                width: more.width
-                focusPolicy: Qt.TabFocus
-                text: qsTr("Not said")
-                chosen: field.round.valueFrom === ""
-                onClicked: field.tellFrom("")
-            }
-        }
+        name: field.objectName
+        round: field.round
+        value: field.text
+        unit: field.unit
+        onFiguresAsked: field.forceActiveFocus()
     }
 }

@@ -2760,6 +2760,34 @@
     </message>
 </context>
 <context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Angeben, womit gemessen</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Womit der Wert gemessen ist</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>Die Standardunsicherheit einer solchen Ablesung</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Keine Angabe</translation>
+    </message>
+</context>
+<context>
     <name>ReadingScreen</name>
     <message>
         <source>Read counters</source>
@@ -3750,31 +3778,6 @@
     <message>
         <source>Another unit</source>
         <translation>Andere Einheit</translation>
-    </message>
-    <message>
-        <source>Say what it is read from</source>
-        <translation>Angeben, womit gemessen</translation>
-    </message>
-    <message>
-        <source>What the value is read from</source>
-        <translation>Womit der Wert gemessen ist</translation>
-    </message>
-    <message>
-        <source>± …</source>
-        <comment>an uncertainty not stated yet</comment>
-        <translation>± …</translation>
-    </message>
-    <message>
-        <source>± %1 %2</source>
-        <translation>± %1 %2</translation>
-    </message>
-    <message>
-        <source>The standard uncertainty of such a reading</source>
-        <translation>Die Standardunsicherheit einer solchen Ablesung</translation>
-    </message>
-    <message>
-        <source>Not said</source>
-        <translation>Keine Angabe</translation>
     </message>
 </context>
 <context>
@@ -4769,6 +4772,10 @@
     <message>
         <source>above</source>
         <translation>darüber</translation>
+    </message>
+    <message>
+        <source>measured in a photo</source>
+        <translation>in einem Foto gemessen</translation>
     </message>
 </context>
 <context>

@@ -2760,6 +2760,34 @@
     </message>
 </context>
 <context>
+    <name>ReadingChoices</name>
+    <message>
+        <source>Say what it is read from</source>
+        <translation>Dire avec quoi c’est mesuré</translation>
+    </message>
+    <message>
+        <source>What the value is read from</source>
+        <translation>Avec quoi la valeur est mesurée</translation>
+    </message>
+    <message>
+        <source>± …</source>
+        <comment>an uncertainty not stated yet</comment>
+        <translation>± …</translation>
+    </message>
+    <message>
+        <source>± %1 %2</source>
+        <translation>± %1 %2</translation>
+    </message>
+    <message>
+        <source>The standard uncertainty of such a reading</source>
+        <translation>L’incertitude type d’une telle lecture</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>Non précisé</translation>
+    </message>
+</context>
+<context>
     <name>ReadingScreen</name>
     <message>
         <source>Read counters</source>
@@ -3750,31 +3778,6 @@
     <message>
         <source>Another unit</source>
         <translation>Une autre unité</translation>
-    </message>
-    <message>
-        <source>Say what it is read from</source>
-        <translation>Dire avec quoi c’est mesuré</translation>
-    </message>
-    <message>
-        <source>What the value is read from</source>
-        <translation>Avec quoi la valeur est mesurée</translation>
-    </message>
-    <message>
-        <source>± …</source>
-        <comment>an uncertainty not stated yet</comment>
-        <translation>± …</translation>
-    </message>
-    <message>
-        <source>± %1 %2</source>
-        <translation>± %1 %2</translation>
-    </message>
-    <message>
-        <source>The standard uncertainty of such a reading</source>
-        <translation>L’incertitude type d’une telle lecture</translation>
-    </message>
-    <message>
-        <source>Not said</source>
-        <translation>Non précisé</translation>
     </message>
 </context>
 <context>
@@ -4769,6 +4772,10 @@
     <message>
         <source>above</source>
         <translation>au-dessus</translation>
+    </message>
+    <message>
+        <source>measured in a photo</source>
+        <translation>mesurée dans une photo</translation>
     </message>
 </context>
 <context>

@@ -4922,5 +4922,23 @@
         <source></source>
         <translation>Eine Unsicherheit ist null oder mehr und gehört zu dem, woran der Wert abgelesen wurde.</translation>
     </message>
+    <message id="This record was made by a newer Ambit: its version is %1, and this one knows those up to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieses Protokoll stammt von einem neueren Ambit: Es hat Version %1, dieses kennt die bis %2.</numerusform>
+            <numerusform>Dieses Protokoll stammt von einem neueren Ambit: Es hat Version %1, dieses kennt die bis %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Update this Ambit.">
+        <source></source>
+        <translation>Dieses Ambit aktualisieren.</translation>
+    </message>
+    <message id="This Ambit can't read the walker's next event. %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Dieses Ambit kann das nächste Ereignis des Gehenden nicht lesen. %1</numerusform>
+            <numerusform>Dieses Ambit kann das nächste Ereignis des Gehenden nicht lesen. %1</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

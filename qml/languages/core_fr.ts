@@ -4922,5 +4922,23 @@
         <source></source>
         <translation>Une incertitude est nulle ou positive, et va avec ce sur quoi la valeur a été lue.</translation>
     </message>
+    <message id="This record was made by a newer Ambit: its version is %1, and this one knows those up to %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Ce compte rendu vient d’un Ambit plus récent&#x202f;: sa version est %1, celui-ci connaît celles jusqu’à %2.</numerusform>
+            <numerusform>Ce compte rendu vient d’un Ambit plus récent&#x202f;: sa version est %1, celui-ci connaît celles jusqu’à %2.</numerusform>
+        </translation>
+    </message>
+    <message id="Update this Ambit.">
+        <source></source>
+        <translation>Mettre à jour cet Ambit.</translation>
+    </message>
+    <message id="This Ambit can't read the walker's next event. %1" numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Cet Ambit ne peut pas lire l’événement suivant de l’autre appareil. %1</numerusform>
+            <numerusform>Cet Ambit ne peut pas lire l’événement suivant de l’autre appareil. %1</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

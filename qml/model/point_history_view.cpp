@@ -1,5 +1,6 @@
 #include "model/point_history_view.hpp"
 
+#include "judge/limit.hpp"
 #include "model/file_words.hpp"
 #include "model/words.hpp"
 
@@ -29,19 +30,25 @@ QString limitWord(const std::string& verdict) {
     return text(verdict);
 }
 
+/// "4.8 qt ± 0.15, read on the dipstick, within"
+QString valueWords(const archive::Sighting& one) {
+    if (one.value.empty()) return {};
+    QStringList words{estimateText(one.value, one.unit, one.uncertainty)};
+    if (const auto means = airframe::meansFrom(one.from)) words << text(judge::toText(*means));
+    if (one.from == "photo") words << PointHistoryView::tr("measured in a photo");
+    words << limitWord(one.verdict);
+    return words.join(QStringLiteral(", "));
+}
+
 } // namespace
 
 void SightingsModel::update(const std::vector<archive::Sighting>& sightings, LocalInstant now) {
     std::vector<Row> next;
     next.reserve(sightings.size());
     for (const archive::Sighting& one : sightings) {
-        QString value;
-        if (!one.value.empty())
-            value = estimateText(one.value, one.unit, one.uncertainty) + QStringLiteral(", ") +
-                    limitWord(one.verdict);
-        next.push_back({text(one.record), lookOf(one.what), outcomeWords(one.what), text(one.words), value,
-                        dayText(one.at, now.offsetMinutes), agoText(one.at, now.at), text(one.by),
-                        one.grounds});
+        next.push_back({text(one.record), lookOf(one.what), outcomeWords(one.what), text(one.words),
+                        valueWords(one), dayText(one.at, now.offsetMinutes), agoText(one.at, now.at),
+                        text(one.by), one.grounds});
     }
     sync(rows, std::move(next), {AgoTextRole});
 }

@@ -119,7 +119,7 @@ QString TrendView::spoken() const {
     const auto& values = course->told.values;
     for (std::size_t i = values.size() - std::min(values.size(), spokenValues); i < values.size(); ++i)
         words << tr("%1 at %2")
-                     .arg(measureText(values[i].value, course->question.limit.unit),
+                     .arg(estimateText(values[i].value, course->question.limit.unit, values[i].uncertainty),
                           measureText(values[i].x, course->unit));
     return words.join(QStringLiteral("; "));
 }

@@ -107,6 +107,7 @@ FocusScope {
         y: card.withList ? 24 : 10
         width: parent.width
         height: keys.y - 8 - y
+        covered: sticks && caution.visible ? caution.height : 0
         contentHeight: words.y + words.height
 
         StandHead {
@@ -248,6 +249,7 @@ FocusScope {
         }
         Caution {
             id: caution
+            objectName: "cautions"
             z: 1
             x: card.side
             y: texts.sticks ? Math.max(texts.cautionTop, texts.contentY) : texts.cautionTop

@@ -279,6 +279,8 @@ void AirframeTest::demoAircraft() {
     QVERIFY(read->points.size() >= static_cast<std::size_t>(points));
     QVERIFY(read->walks.size() >= 2);
     QVERIFY(read->inspections.size() >= 4 && read->lifeLimits.size() >= 2);
+    for (const airframe::Point& point : read->points)
+        QVERIFY2(!point.limit || (point.limit->from && point.limit->uncertainty), point.id.c_str());
 }
 
 QTEST_APPLESS_MAIN(AirframeTest)

@@ -1,5 +1,5 @@
 // Bad airframes: bad.json holds changes to good.json (RFC 6902), each with the pointers of all errors it must
-// give.
+// give, and what the first of them says where it matters.
 #include "airframe/read.hpp"
 #include "base/files.hpp"
 #include "base/parse.hpp"
@@ -84,6 +84,8 @@ void BadAirframeTest::changes() {
         wanted += (wanted.empty() ? "" : " ") + (where.empty() ? "(whole text)" : where);
     QCOMPARE(QByteArray::fromStdString(placesOf(read)), QByteArray::fromStdString(wanted));
     const std::string code = one.value("code", "invalid");
+    if (one.contains("says"))
+        QCOMPARE(read.error().front().what.c_str(), one["says"].get<std::string>().c_str());
     for (const Error& error : read.error()) {
         QCOMPARE(toText(error.code), code.c_str());
         QVERIFY(error.what.ends_with('.') && error.remedy.ends_with('.'));

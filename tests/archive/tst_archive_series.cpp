@@ -115,8 +115,12 @@ private slots:
         const auto oil = sure(archive::series(kept.archive, "OX-TEST", {"oil"})).at("oil");
         QCOMPARE(valuesOf(oil), (Texts{"0.2", "5.00", "4.9", "5.00", "4.8"}));
         QCOMPARE(oil[4].uncertainty, std::string("0.15"));
-        QCOMPARE(sure(archive::history(kept.archive, "OX-TEST", "oil")).front().uncertainty,
-                 std::string("0.15"));
+        const auto told = sure(archive::history(kept.archive, "OX-TEST", "oil")); // the newest first
+        QCOMPARE(told.front().uncertainty, std::string("0.15"));
+        Texts from;
+        for (const archive::Sighting& one : told)
+            from.push_back(one.from);
+        QCOMPARE(from, (Texts{"dipstick", "photo", "", "photo", ""}));
         QCOMPARE(oil[0].unit, std::string("in"));
         QCOMPARE(oil[1].unit, std::string("mm"));
         for (std::size_t i = 0; i < 4; ++i) {
@@ -169,6 +173,8 @@ private slots:
         seen[0].from = airframe::Means::eye;
         seen[1].from = airframe::Means::gauge;
         const std::string more = file::packed(told);
+        // 8 for an uncertainty, 16 for renewed, 32 times the means, 6 the last: 216, in sevens of bits.
+        QVERIFY(more.find("\x03oil\xd8\x01") != std::string::npos);
         QVERIFY(file::unpack(back, more, "round", nullptr));
         QCOMPARE(back.round()->seen[0].uncertainty, std::string("0.14"));
         QVERIFY(back.round()->seen[0].renewed && back.round()->seen[1].renewed);

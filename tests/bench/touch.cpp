@@ -1,5 +1,6 @@
 // Touch to committed and view models updated, against a bare SQLite commit of the same bytes; and the frame
 // after it.
+#include "../view/well_within.hpp"
 #include "airframe/read.hpp"
 #include "base/canonical.hpp"
 #include "base/files.hpp"
@@ -46,10 +47,6 @@ private:
     sqlite3_stmt* insert = nullptr;
 };
 
-std::string anyValueWithin(const airframe::Limit& limit) {
-    return (limit.min ? limit.min : limit.max)->text();
-}
-
 /// Does what the card says, settling sound; false at the end.
 bool touchCard(view::RoundView& round, const airframe::Airframe& airframe) {
     const QString kind = round.cardKind();
@@ -57,7 +54,7 @@ bool touchCard(view::RoundView& round, const airframe::Airframe& airframe) {
     if (kind == QLatin1String("set")) return round.changeSetting();
     if (kind != QLatin1String("settle")) return false;
     const auto* point = airframe.point(round.pointId().toStdString());
-    return round.settleSound(point->limit ? QString::fromStdString(anyValueWithin(*point->limit))
+    return round.settleSound(point->limit ? QString::fromStdString(test::wellWithin(*point->limit))
                                           : QString());
 }
 

@@ -271,6 +271,19 @@ private slots:
             QVERIFY(sightings[i - 1]["at"].toString() >= sightings[i]["at"].toString());
     }
 
+    void historyTellsWhatAValueWasReadFrom() {
+        const QStringList asked{"archive", "history", fleet(), "OX-F0001", "oil-level"};
+        int values = 0;
+        for (const QJsonObject& one : lines(runAmbit(asked + QStringList{"--json"}).out)) {
+            if (!one.contains("value")) continue;
+            ++values;
+            QCOMPARE(one["from"].toString(), QString("dipstick"));
+            QCOMPARE(one["uncertainty"].toString(), QString("0.15"));
+        }
+        QVERIFY(values > 5);
+        QVERIFY(runAmbit(asked).out.contains(" ± 0.15 qt, read on the dipstick, within"));
+    }
+
     // --- merge, backup
 
     void mergesTwoHalves() {

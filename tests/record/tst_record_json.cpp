@@ -237,6 +237,15 @@ private slots:
         content["version"] = 7;
         const auto later = record::verifyRecord(foreign(header(), {}, test::signer(), content));
         QCOMPARE(later.error().code, ErrorCode::unsupported);
+        QCOMPARE(later.error().what.c_str(),
+                 "This record was made by a newer Ambit: its version is 7, and this "
+                 "one knows those up to 6.");
+        QCOMPARE(later.error().remedy.c_str(), "Update this Ambit.");
+        // Whatever else a later version has.
+        content["weather"] = Json::object();
+        content["events"].push_back({{"kind", "smelt"}});
+        QCOMPARE(record::verifyRecord(foreign(header(), {}, test::signer(), content)).error().remedy.c_str(),
+                 "Update this Ambit.");
     }
 
     void hostileTextsAreRefused() {

@@ -172,6 +172,69 @@ FileCase {
         const bare = JSON.parse(Stage.lastSettled("tail-play"));
         verify(bare.valueFrom === undefined && bare.uncertainty === undefined);
     }
+    /// How much of the item is seen in what scrolls it.
+    function shareInSight(item) {
+        for (let up = item.parent; up; up = up.parent) {
+            if (up.contentY === undefined)
+                continue;
+            const top = item.mapToItem(up, 0, 0).y;
+            return (Math.min(top + item.height, up.height) - Math.max(top, 0)) / item.height;
+        }
+        return 1;
+    }
+    function test_openedChoicesAreInSight_data() {
+        return [
+            {
+                tag: "phone, keypad open",
+                width: 390,
+                height: 844,
+                scale: 1
+            },
+            {
+                tag: "smallest phone, large text",
+                width: 360,
+                height: 740,
+                scale: 2
+            },
+            {
+                tag: "smallest phone, large text, keypad open",
+                width: 360,
+                height: 740,
+                scale: 2
+            }
+        ];
+    }
+    function test_openedChoicesAreInSight(how) {
+        open(how.width, how.height);
+        Theme.scale = how.scale;
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo("oil-level"));
+        type("valueField", "5.1");
+        if (!how.tag.endsWith("open"))
+            touch("pad.Done");
+        frame();
+        touch("valueField.from");
+        frame();
+        at("choices-" + how.tag.replace(/[ ,]+/g, "-"));
+        const first = see("valueField.from.gauge");
+        compare(shareInSight(first), 1);
+        const above = see("cautions");
+        verify(first.mapToItem(main.contentItem, 0, 0).y >= above.mapToItem(main.contentItem, 0, above.height).y, "under the caution");
+        compare(seen("pad.Done") !== null, how.tag.endsWith("open")); // a touch leaves the keypad as it is
+    }
+    function test_theLimitsWordsKeepOffTheValue() {
+        open(360, 740);
+        Theme.scale = 2;
+        beginRound("OX-DEMO", "daily");
+        verify(Stage.walkTo("oil-level"));
+        frame();
+        at("limit-beside-value");
+        const limit = see("valueField.limit");
+        const figures = see("valueField.figures");
+        const from = limit.mapToItem(main.contentItem, limit.width, 0).x;
+        const to = figures.mapToItem(main.contentItem, 0, 0).x;
+        verify(to - from >= Theme.gap - 0.5, from + " to " + to);
+    }
     function test_whatIsLeftOutIsNoTypedValue() {
         open(390, 844);
         beginRound("OX-DEMO", "daily");
@@ -326,6 +389,7 @@ FileCase {
         const chart = see("trendChart");
         bringIntoView(chart, Qt.point(chart.width / 2, chart.height / 2));
         verify(see("trendText.0").text !== "");
+        verify(Stage.app.trend.spoken.endsWith(" mm ± 0.1 at 1292 h"), Stage.app.trend.spoken);
         at("trend-" + size.tag);
         compare(Stage.app.trend.over, "airframe-hours");
         touch("trendOver.days");

@@ -237,7 +237,7 @@ private slots:
                     ->get(0)
                     .value(QStringLiteral("valueText"))
                     .toString()
-                    .endsWith(QStringLiteral("within")));
+                    .endsWith(QStringLiteral(" qt ± 0.15, read on the dipstick, within")));
     }
 
     void findingsAreCountedWhereTheyWere() {

@@ -318,6 +318,25 @@ private slots:
                  ErrorCode::unsupported);
     }
 
+    /// Events have no version of their own on the way: a later one's are known by what isn't known here.
+    void anEventOfANewerWalkerIsSaidToBeOne() {
+        const auto refused = [](const char* kind, bool more) {
+            Json event{{"at", "2026-06-20T05:30:00.000Z"}, {"kind", kind}, {"seq", 2}};
+            if (more) event["zeal"] = true;
+            const Json frame{{"event", event}, {"kind", "event"}, {"round", std::string(32, 'a')}};
+            const auto read = frameFrom(frame.dump(), Side::walker);
+            return read ? Error() : read.error();
+        };
+        QVERIFY(refused("resumed", false).what.empty());
+        for (const auto& [error, what] :
+             {std::pair(refused("smelt", false), "This kind of event is not known: smelt."),
+              std::pair(refused("resumed", true), "This field is not known.")}) {
+            QCOMPARE(error.what.c_str(),
+                     ("This Ambit can't read the walker's next event. " + std::string(what)).c_str());
+            QCOMPARE(error.remedy.c_str(), "The walker's device may be newer: bring both up to date.");
+        }
+    }
+
     void aReasonIsFitForPeople() {
         const auto why = [](const std::string& text) {
             const auto read = frameFrom(toText(Bye{text, {}}), Side::walker);
