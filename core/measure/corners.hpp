@@ -24,4 +24,19 @@ inline constexpr double mostRadius = 8; // mm
 [[nodiscard]] Roundness roundnessOf(const Picture& picture, const Quad& quad,
                                     const std::array<double, 4>& steps, double edge);
 
+/// What is beside the outline near its corners.
+struct Beside {
+    /// Of each corner, how much the face beside one of its sides differs from that beside the other, over the
+    /// sides' own steps there, 0 to 2; the least first. A card is of one grey round a corner, whatever the
+    /// light; where a side lies on the shadow's rim, or on something beside the card, it is not.
+    std::array<double, 4> unlike{};
+    /// Of each side, the step where it is carried on past a corner, the greater of both, over its own, 0 to
+    /// 1.5; the least first. A card's sides end at its corners.
+    std::array<double, 4> carriedOn{};
+};
+
+/// As `roundnessOf`.
+[[nodiscard]] Beside besideOf(const Picture& picture, const Quad& quad, const std::array<double, 4>& steps,
+                              double edge);
+
 } // namespace ambit::measure

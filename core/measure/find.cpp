@@ -4,8 +4,9 @@
 namespace ambit::measure {
 namespace {
 
-// So that half a percent is wrong on seeds 0 to 1599 and 5000 to 6499 of the invented pictures.
-constexpr double leastConfidence = 0.855;
+// So that 0.4 % is wrong, a little less than is asked, on seeds 0 to 3199 and 5000 to 6499 of the invented
+// pictures.
+constexpr double leastConfidence = 0.84;
 
 } // namespace
 

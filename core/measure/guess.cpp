@@ -110,11 +110,10 @@ double millimetre(const Quad& quad) {
     return round / 2 / (card::length + card::width);
 }
 
-double misfitOf(const Quad& quad, const Frame& frame, double deviation) {
-    double least = 1e9;
-    for (const Lies lies : {Lies::longSideFirst, Lies::shortSideFirst})
-        least = std::min(least, poseOf(quad, lies, frame, deviation).misfit);
-    return least;
+Pose likelierPose(const Quad& quad, const Frame& frame, double deviation) {
+    const Pose one = poseOf(quad, Lies::longSideFirst, frame, deviation);
+    const Pose other = poseOf(quad, Lies::shortSideFirst, frame, deviation);
+    return other.misfit < one.misfit ? other : one;
 }
 
 double apart(const Quad& a, const Quad& b) {

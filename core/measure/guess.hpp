@@ -15,8 +15,8 @@ struct Guess {
 /// reduced: there those that lie close beside each other are apart.
 [[nodiscard]] std::vector<Guess> guessesOf(const Reduced& picture, const Reduced& finer, std::size_t most);
 
-/// Of `poseOf`, of the way of lying that fits better.
-[[nodiscard]] double misfitOf(const Quad& quad, const Frame& frame, double deviation);
+/// Of the way of lying that fits better.
+[[nodiscard]] Pose likelierPose(const Quad& quad, const Frame& frame, double deviation);
 
 /// The length of the side from the i-th corner to the next.
 [[nodiscard]] double sideOf(const Quad& quad, std::size_t i);

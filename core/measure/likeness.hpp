@@ -6,7 +6,7 @@
 namespace ambit::measure {
 
 /// What is weighed, the first being 1: a card's likeness is the sum of each times its weight.
-inline constexpr std::size_t signs = 16;
+inline constexpr std::size_t signs = 25;
 [[nodiscard]] std::array<double, signs> signsOf(const Sides& sides);
 
 /// The natural logarithm of the odds that these are a card's sides, with all corners `closeTo` their places.

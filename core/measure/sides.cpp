@@ -42,7 +42,8 @@ void lookedAt(const Picture& picture, Sides& sides) {
     double off = 0;
     for (const Mark& corner : sides.corners)
         off = std::max(off, corner.deviation);
-    sides.misfit = misfitOf(sides.quad, {picture.width, picture.height}, std::max(0.5, off));
+    sides.beside = besideOf(picture, sides.quad, steps, sides.sharp);
+    sides.pose = likelierPose(sides.quad, {picture.width, picture.height}, std::max(0.5, off));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "measure/corners.hpp"
 #include "measure/edges.hpp"
+#include "measure/pose.hpp"
 
 #include <optional>
 
@@ -13,10 +14,11 @@ struct Sides {
     Corners corners;
     Quad quad; ///< the corners' places
     std::array<Edge, 4> edges;
-    double sharp = 0;  ///< pixels from a tenth to nine tenths, of the sharpest side
-    int shadowed = 0;  ///< sides whose edge was told from a shadow's rim
-    double misfit = 0; ///< chi², of the pose
+    double sharp = 0; ///< pixels from a tenth to nine tenths, of the sharpest side
+    int shadowed = 0; ///< sides whose edge was told from a shadow's rim
+    Pose pose;
     Roundness round;
+    Beside beside;
 };
 
 /// The combinations of edges within `reach` pixels of the quad's sides that look most like a card, the best

@@ -1,5 +1,6 @@
 // The finder on a few invented photos, seeded, none of which it was made by: how often it is right is
 // measured by `ambit-bench --card`, here only that it doesn't get worse; and what it must refuse.
+#include "measure/corners.hpp"
 #include "pictures.hpp"
 
 #include <QTest>
@@ -67,6 +68,45 @@ private slots:
             return;
         }
         QFAIL("No card became a plane");
+    }
+
+    /// An outline that isn't the card's, by what is beside its corners: a side that lies off the card, and
+    /// one that runs on past it.
+    void besideTheCorners() {
+        constexpr int width = 640;
+        constexpr int height = 480;
+        constexpr int left = 100;
+        constexpr int top = 100;
+        constexpr int right = left + 428; // five pixels a millimetre
+        constexpr int bottom = top + 270;
+        std::vector<std::uint8_t> grey(static_cast<std::size_t>(width) * height, 100);
+        const auto fill = [&](int x0, int y0, int x1, int y1, std::uint8_t value) {
+            for (int y = y0; y < y1; ++y)
+                for (int x = x0; x < x1; ++x)
+                    grey[static_cast<std::size_t>(y) * width + static_cast<std::size_t>(x)] = value;
+        };
+        const Picture picture{grey.data(), width, height, width};
+        const std::array<double, 4> steps{-100, -100, -100, -100};
+        const auto outline = [](double rightmost) {
+            return Quad{{{left - 0.5, top - 0.5},
+                         {rightmost - 0.5, top - 0.5},
+                         {rightmost - 0.5, bottom - 0.5},
+                         {left - 0.5, bottom - 0.5}}};
+        };
+        fill(left, top, right, bottom, 200);
+        const Beside card = besideOf(picture, outline(right), steps, 1);
+        QVERIFY(card.unlike[3] < 0.05);
+        QVERIFY(card.carriedOn[3] < 0.05);
+        // 2 mm off the card on the right: two corners with the part's grey beside one side.
+        const Beside off = besideOf(picture, outline(right + 10), steps, 1);
+        QVERIFY(off.unlike[1] < 0.05);
+        QVERIFY(off.unlike[2] > 1);
+        // A panel's edge in line with the upper side, half as strong.
+        fill(0, top, width, height, 150);
+        fill(left, top, right, bottom, 200);
+        const Beside panel = besideOf(picture, outline(right), steps, 1);
+        QVERIFY(panel.carriedOn[2] < 0.05);
+        QVERIFY(std::abs(panel.carriedOn[3] - 0.5) < 0.05);
     }
 
     void nothingToFind() {
