@@ -24,7 +24,7 @@ T.AbstractButton {
 
     implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)
-    leftPadding: framed ? (narrow ? Theme.gap : Theme.margin) : 2
+    leftPadding: framed ? (narrow && Theme.scale <= 1.4 ? Theme.gap : Theme.margin) : 2
     rightPadding: leftPadding
     focusPolicy: Qt.StrongFocus
     Keys.onReturnPressed: key.clicked()
