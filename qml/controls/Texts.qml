@@ -15,7 +15,8 @@ QtObject {
     }
     /// With a capital, as it begins a line of its own.
     function begun(text: string): string {
-        return text.charAt(0).toUpperCase() + text.slice(1);
+        const first = text.charAt(0);
+        return first.toUpperCase() + text.slice(1);
     }
     /// What is said of something.
     function said(of: string, what: string): string {

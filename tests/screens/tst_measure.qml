@@ -384,12 +384,14 @@ FileCase {
         openFile();
         touch("fileHistory");
         type("historyName", "shoe");
+        frame(); // the rows have moved up
         touch("historyPoint." + point);
+        compare(Stage.app.pointHistory.pointId, point);
         tryVerify(() => Stage.app.trend.there, 5000);
         const chart = see("trendChart");
         bringIntoView(chart, Qt.point(chart.width / 2, chart.height / 2));
         verify(see("trendText.0").text !== "");
-        verify(Stage.app.trend.spoken.endsWith(" mm ± 0.1 at 1292 h"), Stage.app.trend.spoken);
+        verify(Stage.app.trend.spoken.endsWith("4.0 mm ± 0.1 at 1292 h"), Stage.app.trend.spoken);
         at("trend-" + size.tag);
         compare(Stage.app.trend.over, "airframe-hours");
         touch("trendOver.days");
