@@ -18,8 +18,7 @@ using Bytes = std::array<std::uint8_t, 32>; // unsigned: zeros come first
 
 struct Named {
     Bytes what;
-    std::int64_t
-        by; ///< the key of the record that names it: a hash a record would be a third of all that is held
+    std::int64_t by; ///< key of the record that names it: its hash would be half as much again
     friend auto operator<=>(const Named&, const Named&) = default;
 };
 
