@@ -18,7 +18,8 @@ using Bytes = std::array<std::uint8_t, 32>; // unsigned: zeros come first
 
 struct Named {
     Bytes what;
-    std::int64_t by; ///< key of the record that names it: its hash would be half as much again
+    std::int64_t
+        by; ///< key of the record that names it: its hash would make a third more of all that is held
     friend auto operator<=>(const Named&, const Named&) = default;
 };
 
