@@ -169,8 +169,7 @@ Sighting seenIn(const file::Told& told, const file::Seen* seen) {
     sighting.unit = seen->unit;
     sighting.verdict = seen->verdict;
     sighting.uncertainty = seen->uncertainty;
-    // Typed, none is stated without it.
-    sighting.from = seen->from ? airframe::toText(*seen->from) : seen->uncertainty.empty() ? "" : "photo";
+    sighting.from = seen->fromWord();
     return sighting;
 }
 

@@ -70,7 +70,8 @@ Result<Series> series(const Archive& archive, const std::string& registration,
                                   auto& values = all[point];
                                   if (values.size() == most) continue;
                                   values.push_back({told.at, round.counters, seen->value, seen->unit,
-                                                    seen->uncertainty, seen->renewed, told.signer.name});
+                                                    seen->uncertainty, seen->renewed, told.signer.name,
+                                                    seen->fromWord()});
                                   if (values.size() == most) ++full;
                               }
                               return full < points.size();

@@ -272,6 +272,11 @@ tl::unexpected<Error> damaged(const std::string& where) {
 
 } // namespace
 
+std::string Seen::fromWord() const {
+    // Typed, none is stated without what it was read from.
+    return from ? airframe::toText(*from) : uncertainty.empty() ? "" : "photo";
+}
+
 const Seen* RoundTold::seenAt(const std::string& id) const {
     const auto found =
         std::find_if(seen.begin(), seen.end(), [&](const Seen& one) { return one.point == id; });

@@ -44,6 +44,9 @@ struct Seen {
     std::string uncertainty = {};             ///< standard, in `unit`; empty: not stated
     bool renewed = false;                     ///< the part was renewed or repainted before it
     std::optional<airframe::Means> from = {}; ///< what the value was read from; none: not said, or a photo
+
+    /// What the value was read from, in RECORD.md's word, "photo" too; empty: not said.
+    [[nodiscard]] std::string fromWord() const;
 };
 
 struct RoundTold {

@@ -327,13 +327,11 @@ void Summary::saySettled(Out& out, const Settled& what, Instant at, bool fromPor
             if (unit.empty() && !counts) out.nothing("unit");
             out.textIfAny("unit", unit);
             if (what.renewed) out.flag("renewed", true);
-            if (what.byPhoto) {
-                out.text("from", "photo");
+            out.textIfAny("from", round::fromOf(what));
+            if (what.byPhoto)
                 out.text("uncertainty", what.measurements.front().uncertainty);
-            } else if (what.from) {
-                out.text("from", airframe::toText(*what.from));
+            else
                 out.textIfAny("uncertainty", what.uncertainty);
-            }
         });
     }
     if (!what.measurements.empty()) {

@@ -3,7 +3,9 @@
 #include "base/canonical.hpp"
 #include "base/decimal.hpp"
 #include "base/hash.hpp"
+#include "judge/limit.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <nlohmann/json.hpp>
@@ -76,8 +78,7 @@ void write(Json& json, const Settled& settled) {
     json["outcome"] = toText(settled.outcome);
     if (settled.by == By::key) json["by"] = "key";
     if (settled.value) json["value"] = *settled.value;
-    if (settled.byPhoto) json["valueFrom"] = "photo";
-    if (settled.from) json["valueFrom"] = airframe::toText(*settled.from);
+    if (const std::string from = fromOf(settled); !from.empty()) json["valueFrom"] = from;
     if (!settled.uncertainty.empty()) json["uncertainty"] = settled.uncertainty;
     if (!settled.unit.empty()) json["unit"] = settled.unit;
     if (settled.renewed) json["renewed"] = true;
@@ -276,7 +277,11 @@ int versionOf(const What& what) {
             [](const QuickRun&) { return 4; },
             [](const Clock&) { return 4; },
             [](const Night&) { return 4; },
-            [](const Trended&) { return 5; },
+            [](const Trended& told) {
+                const bool said = std::any_of(told.values.begin(), told.values.end(),
+                                              [](const TrendValue& one) { return !one.from.empty(); });
+                return said ? 7 : 5;
+            },
             [](const auto&) { return 1; },
         },
         what);
@@ -285,6 +290,17 @@ int versionOf(const What& what) {
 const std::string& uncertaintyOf(const Settled& settled) {
     return settled.byPhoto && !settled.measurements.empty() ? settled.measurements.front().uncertainty
                                                             : settled.uncertainty;
+}
+
+std::string fromOf(const Settled& settled) {
+    if (settled.byPhoto) return "photo";
+    return settled.from ? airframe::toText(*settled.from) : "";
+}
+
+Sentence fromText(std::string_view from) {
+    if (from == "photo") return say("measured in a photo");
+    const auto means = airframe::meansFrom(from);
+    return means ? judge::toText(*means) : Sentence();
 }
 
 void readAsUsual(Settled& settled, const airframe::Limit& limit) {

@@ -106,6 +106,10 @@ struct Settled { ///< "settled"
 
 /// The value's standard uncertainty, whatever it is from, in the value's unit; empty: not stated.
 [[nodiscard]] const std::string& uncertaintyOf(const Settled& settled);
+/// What the value was read from, in EVENT.md's word: "photo", "gauge" …; empty: not said.
+[[nodiscard]] std::string fromOf(const Settled& settled);
+/// Such a word for people: "measured in a photo", "read on a gauge"; empty of any other.
+[[nodiscard]] Sentence fromText(std::string_view from);
 
 /// The value, in the limit's unit, was read from what its airframe says it usually is, and as well.
 void readAsUsual(Settled& settled, const airframe::Limit& limit);
@@ -277,7 +281,7 @@ struct Event {
 /// The word of an event's kind, as stored.
 [[nodiscard]] const char* kindOf(const What& what);
 
-/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 6.
+/// The version of EVENT.md that brought this kind, or what is told in it: 1 to 7.
 [[nodiscard]] int versionOf(const What& what);
 
 [[nodiscard]] Json toJson(const Event& event);

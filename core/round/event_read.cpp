@@ -100,8 +100,7 @@ std::vector<Photo> photosFrom(Fields& fields) {
 /// What a value is from: version 5 knew photos, version 6 brought the rest.
 void valueFrom(Fields& fields, Settled& settled) {
     if (fields.has("valueFrom")) {
-        (void)fields.word("valueFrom", {"photo", "gauge", "ruler", "dipstick", "meter", "count", "eye"});
-        settled.from = airframe::meansFrom(fields.view("valueFrom"));
+        settled.from = airframe::meansFrom(wordOfFrom(fields, "valueFrom"));
         settled.byPhoto = !settled.from;
     }
     if (fields.has("uncertainty")) {

@@ -226,6 +226,11 @@ Measurement measurementFrom(Fields&& fields) {
     return its;
 }
 
+std::string wordOfFrom(Fields& fields, const char* name) {
+    (void)fields.word(name, {"photo", "gauge", "ruler", "dipstick", "meter", "count", "eye"});
+    return std::string(fields.view(name));
+}
+
 void write(Json& json, const Trended& its) {
     json["point"] = its.point;
     json["over"] = its.over;
@@ -235,6 +240,7 @@ void write(Json& json, const Trended& its) {
         Json& one = values.emplace_back(Json{{"x", value.x}, {"value", value.value}});
         if (!value.uncertainty.empty()) one["uncertainty"] = value.uncertainty;
         if (value.renewed) one["renewed"] = true;
+        if (!value.from.empty()) one["from"] = value.from;
     }
     json["is"] = judge::toText(its.is);
     if (its.is != judge::Standing::within) json["then"] = its.stands ? "against" : "warns";
@@ -270,6 +276,7 @@ Trended trendedFrom(Fields& fields) {
             value.renewed = one.any("renewed").isFlag() && one.any("renewed").flag();
             if (!value.renewed) one.fail(say("true is expected here, or nothing."), "renewed");
         }
+        if (one.has("from")) value.from = wordOfFrom(one, "from");
         one.end();
     }
     if (its.values.empty()) fields.fail(say("A list that isn't empty is expected here."), "values");

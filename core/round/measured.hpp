@@ -1,5 +1,6 @@
-// What was measured in a photo, and where measured values are going, as an event tells it: EVENT.md, version
-// 5. Everything is a decimal string, so that it can be computed again from the record and the photo.
+// What was measured in a photo, and where measured values are going, as an event tells it: EVENT.md, from
+// version 5 on. Everything is a decimal string, so that it can be computed again from the record and the
+// photo.
 #pragma once
 
 #include "airframe/airframe.hpp"
@@ -82,6 +83,7 @@ struct TrendValue {
     std::string value;
     std::string uncertainty; ///< standard; empty: not stated
     bool renewed = false;    ///< the part was renewed or repainted before it
+    std::string from = {};   ///< what it was read from: EVENT.md's word; empty: not said, as before version 7
     friend bool operator==(const TrendValue&, const TrendValue&) = default;
 };
 
@@ -114,6 +116,8 @@ inline constexpr std::size_t mostBand = 50;
 
 /// A standard deviation, a length, a tilt: a decimal string, zero or more.
 [[nodiscard]] std::string zeroOrMore(Fields& fields, const char* name);
+/// What a value was read from: "photo", or the word of one of airframe::Means.
+[[nodiscard]] std::string wordOfFrom(Fields& fields, const char* name);
 
 [[nodiscard]] Json toJson(const Measurement& measurement);
 [[nodiscard]] Measurement measurementFrom(Fields&& fields);

@@ -56,9 +56,15 @@ Result<judge::Measured> measuredOf(const Past& past, Decimal x, const airframe::
     return one;
 }
 
-Result<std::vector<judge::Measured>> valuesOf(const std::vector<Past>& past, const std::string& over,
-                                              const airframe::Limit& limit) {
+/// Those that go into the course, each with what it was read from.
+struct Kept {
     std::vector<judge::Measured> values;
+    std::vector<std::string> from;
+};
+
+Result<Kept> valuesOf(const std::vector<Past>& past, const std::string& over, const airframe::Limit& limit) {
+    Kept kept;
+    std::vector<judge::Measured>& values = kept.values;
     const auto newest = placeOf(past.back(), over, past.front().at);
     for (const Past& one : past) {
         const auto x = placeOf(one, over, past.front().at);
@@ -68,8 +74,9 @@ Result<std::vector<judge::Measured>> valuesOf(const std::vector<Past>& past, con
         if (!measured && &one != &past.back()) continue;
         if (!measured) return tl::unexpected(measured.error());
         values.push_back(*measured);
+        kept.from.push_back(one.from);
     }
-    return values;
+    return kept;
 }
 
 std::string unitOf(const airframe::Airframe& airframe, const std::string& over) {
@@ -104,15 +111,15 @@ void draw(Course& course) {
     }
 }
 
-void tell(Course& course, const airframe::Limit& limit) {
+void tell(Course& course, const airframe::Limit& limit, const std::vector<std::string>& from) {
     const judge::Trend& trend = course.trend;
     Trended& told = course.told;
     const std::size_t first =
         course.values.size() > mostTrendValues ? course.values.size() - mostTrendValues : 0;
     for (std::size_t i = first; i < course.values.size(); ++i) {
         const judge::Measured& one = course.values[i];
-        told.values.push_back(
-            {one.x.text(), one.y.text(), one.uncertainty ? one.uncertainty->text() : "", one.renewed});
+        told.values.push_back({one.x.text(), one.y.text(), one.uncertainty ? one.uncertainty->text() : "",
+                               one.renewed, from[i]});
     }
     told.is = trend.standing;
     told.stands = trend.standing != judge::Standing::within && limit.trend && limit.trend->against;
@@ -139,9 +146,9 @@ Result<Course> courseOf(const airframe::Airframe& airframe, const airframe::Poin
     course.told.point = point.id;
     course.told.over = over.empty() ? chosen(airframe, limit, past.back()) : std::move(over);
     course.unit = unitOf(airframe, course.told.over);
-    auto values = valuesOf(past, course.told.over, limit);
-    if (!values) return tl::unexpected(values.error());
-    course.values = std::move(*values);
+    auto kept = valuesOf(past, course.told.over, limit);
+    if (!kept) return tl::unexpected(kept.error());
+    course.values = std::move(kept->values);
     course.question.limit = limit;
     course.question.per = course.unit;
     if (limit.trend && limit.trend->over == course.told.over) {
@@ -151,7 +158,7 @@ Result<Course> courseOf(const airframe::Airframe& airframe, const airframe::Poin
     auto trend = judge::trendOf(course.values, course.question);
     if (!trend) return tl::unexpected(trend.error());
     course.trend = std::move(*trend);
-    tell(course, limit);
+    tell(course, limit, kept->from);
     return course;
 }
 

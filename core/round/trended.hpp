@@ -14,7 +14,8 @@ struct Past {
     std::string unit;        ///< never empty
     std::string uncertainty; ///< empty: not stated
     bool renewed = false;
-    std::string by = {}; ///< who signed the record
+    std::string by = {};   ///< who signed the record
+    std::string from = {}; ///< what it was read from, in EVENT.md's word; empty: not said
 };
 
 /// A point's values over one count, judged. Kept: `told`.

@@ -8,7 +8,6 @@
 #include "archive/offers.hpp"
 #include "archive/verify.hpp"
 #include "cli/talk.hpp"
-#include "judge/limit.hpp"
 
 #include <algorithm>
 #include <iostream>
@@ -65,8 +64,7 @@ std::string valueOf(const archive::Sighting& one) {
     std::string text = "  " + one.value;
     if (!one.uncertainty.empty()) text += " ± " + one.uncertainty;
     text += ' ' + one.unit;
-    if (const auto means = airframe::meansFrom(one.from)) text += ", " + judge::toText(*means);
-    if (one.from == "photo") text += ", measured in a photo";
+    if (!one.from.empty()) text += ", " + round::fromText(one.from);
     return text + ", " + one.verdict;
 }
 

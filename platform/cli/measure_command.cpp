@@ -207,9 +207,8 @@ void print(const Again& again, const std::string& name) {
 
 std::string howTaken(const Json& measured) {
     const std::string from = measured.value("from", "");
-    if (from == "photo") return "measured in a photo";
-    const auto means = airframe::meansFrom(from);
-    return means ? std::string(judge::toText(*means)) + ", typed" : "typed";
+    if (from.empty()) return "typed";
+    return std::string(round::fromText(from)) + (from == "photo" ? "" : ", typed");
 }
 
 void printValue(const Json& point) {

@@ -126,9 +126,8 @@ void addValue(Sheet& sheet, const Item& item) {
                                   : settled.byPhoto                        ? settled.measurements.front().unit
                                                                            : settled.unit,
                                   round::uncertaintyOf(settled));
-    value += settled.byPhoto ? QStringLiteral("; measured in a photo")
-             : settled.from  ? QStringLiteral("; ") + shown(judge::toText(*settled.from))
-                             : QStringLiteral("; typed");
+    const std::string from = round::fromOf(settled);
+    value += QStringLiteral("; ") + (from.empty() ? QStringLiteral("typed") : shown(round::fromText(from)));
     addLabelled(sheet, QStringLiteral("Value"), value);
     addLabelled(sheet, QStringLiteral("Limit"),
                 shown(judge::toText(*point.limit)) + QStringLiteral(" (") + shown(point.limit->source) +
@@ -157,6 +156,26 @@ view::ChartLook chartLook(const Item& item, const airframe::Airframe& airframe) 
     return look;
 }
 
+/// “3 measured in a photo, 2 taken with a ruler or caliper, 4 not said”; nothing if none is said, as before
+/// version 7.
+QString readFromWords(const round::Trended& trend) {
+    std::vector<std::pair<std::string, int>> counts; // in the order met
+    for (const round::TrendValue& value : trend.values) {
+        const auto met = std::find_if(counts.begin(), counts.end(),
+                                      [&](const auto& one) { return one.first == value.from; });
+        if (met == counts.end())
+            counts.emplace_back(value.from, 1);
+        else
+            ++met->second;
+    }
+    if (counts.size() == 1 && counts.front().first.empty()) return {};
+    QStringList words;
+    for (const auto& [from, count] : counts)
+        words << QString::number(count) + u' ' +
+                     (from.empty() ? QStringLiteral("not said") : shown(round::fromText(from)));
+    return words.join(QStringLiteral(", ")) + u'.';
+}
+
 void addTrend(const Context& context, const Item& item) {
     Sheet& sheet = context.sheet;
     sheet.gap(6);
@@ -174,6 +193,8 @@ void addTrend(const Context& context, const Item& item) {
     words.front().front() = words.front().front().toUpper();
     if (item.trend->stands) words << QStringLiteral("this stands against fit");
     addLabelled(sheet, QStringLiteral("As told"), words.join(QStringLiteral("; ")) + u'.');
+    if (const QString from = readFromWords(*item.trend); !from.isEmpty())
+        addLabelled(sheet, QStringLiteral("Its values"), from);
     if (item.trend->band.size() > 1)
         sheet.text(
             Text(QStringLiteral("Grey: where 95 % of values lie. A bar at a value: 95 % of its own "

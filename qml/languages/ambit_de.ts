@@ -4773,10 +4773,6 @@
         <source>above</source>
         <translation>darüber</translation>
     </message>
-    <message>
-        <source>measured in a photo</source>
-        <translation>in einem Foto gemessen</translation>
-    </message>
 </context>
 <context>
     <name>ambit::view::RecordView</name>

@@ -4773,10 +4773,6 @@
         <source>above</source>
         <translation>au-dessus</translation>
     </message>
-    <message>
-        <source>measured in a photo</source>
-        <translation>mesurée dans une photo</translation>
-    </message>
 </context>
 <context>
     <name>ambit::view::RecordView</name>

@@ -4940,5 +4940,9 @@
             <numerusform>Dieses Ambit kann das nächste Ereignis des Gehenden nicht lesen. %1</numerusform>
         </translation>
     </message>
+    <message id="measured in a photo">
+        <source></source>
+        <translation>in einem Foto gemessen</translation>
+    </message>
 </context>
 </TS>

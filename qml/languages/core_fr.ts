@@ -4940,5 +4940,9 @@
             <numerusform>Cet Ambit ne peut pas lire l’événement suivant de l’autre appareil. %1</numerusform>
         </translation>
     </message>
+    <message id="measured in a photo">
+        <source></source>
+        <translation>mesurée dans une photo</translation>
+    </message>
 </context>
 </TS>

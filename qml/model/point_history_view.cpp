@@ -1,6 +1,5 @@
 #include "model/point_history_view.hpp"
 
-#include "judge/limit.hpp"
 #include "model/file_words.hpp"
 #include "model/words.hpp"
 
@@ -34,8 +33,7 @@ QString limitWord(const std::string& verdict) {
 QString valueWords(const archive::Sighting& one) {
     if (one.value.empty()) return {};
     QStringList words{estimateText(one.value, one.unit, one.uncertainty)};
-    if (const auto means = airframe::meansFrom(one.from)) words << text(judge::toText(*means));
-    if (one.from == "photo") words << PointHistoryView::tr("measured in a photo");
+    if (!one.from.empty()) words << text(round::fromText(one.from));
     words << limitWord(one.verdict);
     return words.join(QStringLiteral(", "));
 }

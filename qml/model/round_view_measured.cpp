@@ -209,7 +209,8 @@ std::optional<round::Past> RoundView::measuredNow(const std::string& id) const {
                     last.what.unit.empty() ? point->limit->unit : last.what.unit,
                     round::uncertaintyOf(last.what),
                     last.what.renewed,
-                    state().opened.who.name};
+                    state().opened.who.name,
+                    round::fromOf(last.what)};
     return now;
 }
 

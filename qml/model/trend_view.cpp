@@ -118,10 +118,15 @@ QString TrendView::spoken() const {
     QStringList words;
     const auto& values = course->told.values;
     for (std::size_t i = values.size() - std::min(values.size(), spokenValues); i < values.size(); ++i)
-        words << tr("%1 at %2")
-                     .arg(estimateText(values[i].value, course->question.limit.unit, values[i].uncertainty),
-                          measureText(values[i].x, course->unit));
+        words << spokenText(values[i]);
     return words.join(QStringLiteral("; "));
+}
+
+QString TrendView::spokenText(const round::TrendValue& one) const {
+    const QString value = tr("%1 at %2")
+                              .arg(estimateText(one.value, course->question.limit.unit, one.uncertainty),
+                                   measureText(one.x, course->unit));
+    return one.from.empty() ? value : value + QStringLiteral(", ") + text(round::fromText(one.from));
 }
 
 // --- the chart --------------------------------------------------------------------------------------------

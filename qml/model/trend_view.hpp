@@ -46,6 +46,7 @@ signals:
 
 private:
     void compute();
+    [[nodiscard]] QString spokenText(const round::TrendValue& one) const;
 
     const Services* services;
     Background* background;

@@ -10,6 +10,7 @@
 
 #include <QTemporaryDir>
 #include <QtTest>
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 using namespace ambit;
@@ -121,6 +122,9 @@ private slots:
         for (const archive::Sighting& one : told)
             from.push_back(one.from);
         QCOMPARE(from, (Texts{"dipstick", "photo", "", "photo", ""}));
+        std::reverse(from.begin(), from.end());
+        for (std::size_t i = 0; i < oil.size(); ++i)
+            QCOMPARE(oil[i].from, from[i]);
         QCOMPARE(oil[0].unit, std::string("in"));
         QCOMPARE(oil[1].unit, std::string("mm"));
         for (std::size_t i = 0; i < 4; ++i) {

@@ -59,7 +59,10 @@ round::Trended worn(const airframe::Airframe& airframe, const airframe::Point& p
                         : i % 2 == 1 ? "0.09"
                                      : "",
                         i == 5,
-                        "Robin Example"});
+                        "Robin Example",
+                        i % 2 == 0 ? ""
+                        : i < 5    ? "ruler"
+                                   : "photo"});
     }
     const auto course = round::courseOf(airframe, point, past);
     if (!course) qFatal("%s", toText(course.error()).c_str());

@@ -234,12 +234,12 @@ private slots:
         content["points"][0]["outcome"] = "finding";
         QCOMPARE(whereOf(foreign(header(), {}, test::signer(), content)), "/content/points/0/outcome"s);
         content = test::contentOf();
-        content["version"] = 7;
+        content["version"] = 8;
         const auto later = record::verifyRecord(foreign(header(), {}, test::signer(), content));
         QCOMPARE(later.error().code, ErrorCode::unsupported);
         QCOMPARE(later.error().what.c_str(),
-                 "This record was made by a newer Ambit: its version is 7, and this "
-                 "one knows those up to 6.");
+                 "This record was made by a newer Ambit: its version is 8, and this "
+                 "one knows those up to 7.");
         QCOMPARE(later.error().remedy.c_str(), "Update this Ambit.");
         // Whatever else a later version has.
         content["weather"] = Json::object();

@@ -227,6 +227,33 @@ private slots:
         QCOMPARE(whereOf(older), std::string("/version"));
     }
 
+    /// Version 7: what a trend tells of its values says what each was read from.
+    void saysWhatATrendsValuesWereReadFrom() {
+        Trended told = going(judge::Standing::near, false);
+        told.values.front().from = "ruler";
+        const Json content = sure(contentOf(false, walked(true, inPhoto(), typed(), told)));
+        QCOMPARE(content["version"], Json(7));
+        QCOMPARE(whereOf(content), std::string("accepted"));
+        const auto text = record::signRecord(content, test::signer());
+        const auto verified = text ? record::verifyRecord(*text) : tl::unexpected(text.error());
+        QVERIFY2(verified, verified ? "" : toText(verified.error()).c_str());
+        std::size_t at = 0;
+        while (content["events"][at]["kind"] != "trend")
+            ++at;
+        QCOMPARE(content["events"][at]["values"][0]["from"], Json("ruler"));
+        QVERIFY(!content["events"][at]["values"][1].contains("from"));
+        Json other = content;
+        other["events"][at]["values"][0]["from"] = "thumb";
+        QCOMPARE(whereOf(other), "/events/" + std::to_string(at) + "/values/0/from");
+        other = content;
+        other["version"] = 5;
+        QCOMPARE(whereOf(other), std::string("/version"));
+        // Without it, a record of version 5 as before; one that says so is none.
+        other = good;
+        other["version"] = 7;
+        QCOMPARE(whereOf(other), std::string("/version"));
+    }
+
     void eachFieldIsWhatItsEventSays_data() {
         QTest::addColumn<QString>("pointer");
         QTest::addColumn<QString>("to"); ///< JSON; empty: taken out

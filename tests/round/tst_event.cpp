@@ -78,7 +78,21 @@ std::vector<What> oneOfEach() {
                     {},
                     "1",
                     {},
-                    "2"}};
+                    "2"},
+            Trended{"oil",
+                    "days",
+                    {},
+                    {{"0", "5.5", "0.1", false, "photo"},
+                     {"2", "5", "0.5", true, "ruler"},
+                     {"3", "4.9", {}, false, {}}},
+                    judge::Standing::within,
+                    false,
+                    {},
+                    {},
+                    {},
+                    {},
+                    {},
+                    {}}};
 }
 
 Json jsonOf(const What& what) {

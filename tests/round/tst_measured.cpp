@@ -268,6 +268,43 @@ private slots:
         QCOMPARE(versionOf(event->what), 5);
     }
 
+    /// What each value was read from goes with it through what is left out, is stored, and read back.
+    void aCourseTellsWhatItsValuesWereReadFrom() {
+        const auto machine = test::machine();
+        const auto read = [](Past one, const char* from) {
+            one.from = from;
+            return one;
+        };
+        const auto course = courseOf(machine, *machine.point("oil"),
+                                     {read(past("100", "5.8"), "dipstick"), read(past("990", "5.7"), "eye"),
+                                      past("104", "5.6"), read(past("106", "5.5"), "photo")});
+        QVERIFY2(course, course ? "" : toText(course.error()).c_str());
+        std::vector<std::string> from;
+        for (const TrendValue& value : course->told.values)
+            from.push_back(value.from);
+        QVERIFY((from == std::vector<std::string>{"dipstick", "", "photo"}));
+        QCOMPARE(versionOf(course->told), 7);
+        Json json = toJson(Event{2, {1750000000000}, course->told});
+        QVERIFY(json["values"][0]["from"] == "dipstick");
+        QVERIFY(!json["values"][1].contains("from"));
+        const auto event = eventFrom(json);
+        QVERIFY2(event, event ? "" : toText(event.error()).c_str());
+        QVERIFY(std::get<Trended>(event->what) == course->told);
+        for (const Json& bad : {Json("guess"), Json(""), Json(nullptr), Json(true)}) {
+            json["values"][2]["from"] = bad;
+            const auto refused = eventFrom(json);
+            QVERIFY2(!refused, bad.dump().c_str());
+            QCOMPARE(refused.error().where, std::string("/values/2/from"));
+        }
+        // As before: none is said of any.
+        for (Json& one : json["values"])
+            one.erase("from");
+        const auto older = eventFrom(json);
+        QVERIFY2(older, older ? "" : toText(older.error()).c_str());
+        QCOMPARE(versionOf(older->what), 5);
+        QCOMPARE(canonicalJson(toJson(*older)), canonicalJson(json));
+    }
+
     void readingsThatContradictAreLeftOut() {
         const auto machine = test::machine();
         const auto& oil = *machine.point("oil");

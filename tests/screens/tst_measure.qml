@@ -391,7 +391,7 @@ FileCase {
         const chart = see("trendChart");
         bringIntoView(chart, Qt.point(chart.width / 2, chart.height / 2));
         verify(see("trendText.0").text !== "");
-        verify(Stage.app.trend.spoken.endsWith("4.0 mm ± 0.1 at 1292 h"), Stage.app.trend.spoken);
+        verify(Stage.app.trend.spoken.endsWith("4.0 mm ± 0.1 at 1292 h, taken with a ruler or caliper"), Stage.app.trend.spoken);
         at("trend-" + size.tag);
         compare(Stage.app.trend.over, "airframe-hours");
         touch("trendOver.days");
