@@ -130,7 +130,8 @@ std::optional<Trend> takeTrend(Fields& limit) {
     Trend trend;
     trend.over = fields.string("over");
     if (const auto ahead = fields.decimal("ahead", Presence::required); ahead && *ahead < Decimal())
-        fields.errors().add(fields.at("ahead"), say("This count is %1.", figure(ahead->text())),
+        fields.errors().add(fields.at("ahead"),
+                            say("Nobody looks ahead by less than zero: this is %1.", figure(ahead->text())),
                             say("Use zero or more."));
     else if (ahead)
         trend.ahead = *ahead;

@@ -19,7 +19,7 @@ Decimal takeCount(Fields& fields, const char* field, bool mayBeZero, Presence pr
     const auto given = fields.decimal(field, presence);
     if (!given) return {};
     if (*given > Decimal() || (mayBeZero && *given == Decimal())) return *given;
-    fields.errors().add(fields.at(field), say("This count is %1.", given->text()),
+    fields.errors().add(fields.at(field), say("This count is %1.", figure(given->text())),
                         mayBeZero ? say("Use zero or more.") : say("Use more than zero."));
     return {};
 }
@@ -27,7 +27,7 @@ Decimal takeCount(Fields& fields, const char* field, bool mayBeZero, Presence pr
 void mustBeLess(Fields& fields, const char* field, const Decimal& value, const Decimal& count) {
     if (count == Decimal() || value < count) return;
     fields.errors().add(fields.at(field),
-                        say("This is as much as the count itself, %1, or more.", count.text()),
+                        say("This is as much as the count itself, %1, or more.", figure(count.text())),
                         say("Use less."));
 }
 
