@@ -113,6 +113,7 @@ set(AMBIT_QML_FILES
     screens/PhotoSource.qml
     screens/RectifyScreen.qml
     screens/RemoveScreen.qml
+    screens/RenewedScreen.qml
     screens/ReopenSheet.qml
     screens/RetentionGroup.qml
     screens/ReplayKeys.qml

@@ -13,6 +13,21 @@ Result<file::AircraftFile> fileOf(const Archive& archive, const std::string& reg
     return file::fold(*told);
 }
 
+Result<file::Renewals> renewals(const Archive& archive, const std::string& registration) {
+    Connection& connection = archive.inside();
+    {
+        Statement select =
+            connection.prepare("SELECT 1 FROM page WHERE file = (SELECT id FROM file WHERE registration = ?)"
+                               " AND kind = 'renewal' LIMIT 1");
+        const int code = select.text(registration).step();
+        if (code == SQLITE_DONE) return file::Renewals();
+        if (code != SQLITE_ROW) return connection.failed(say("read the point's history"));
+    }
+    auto file = fileOf(archive, registration);
+    if (!file) return tl::unexpected(file.error());
+    return std::move(file->renewals);
+}
+
 namespace {
 
 struct Unsettled {

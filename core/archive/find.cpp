@@ -158,7 +158,7 @@ RecordInfo infoOf(const file::Told& told) {
 
 // --- one point
 
-Sighting seenIn(const file::Told& told, const file::Seen* seen) {
+Sighting seenIn(const file::Told& told, const file::Seen* seen, const file::Renewals& renewals) {
     Sighting sighting{
         told.sha256, told.at, told.signer.name, round::toText(round::Outcome::sound), {}, false, {}, {}, {}};
     if (seen == nullptr) return sighting;
@@ -170,14 +170,16 @@ Sighting seenIn(const file::Told& told, const file::Seen* seen) {
     sighting.verdict = seen->verdict;
     sighting.uncertainty = seen->uncertainty;
     sighting.from = seen->fromWord();
+    sighting.renewed = file::isRenewed(renewals, told.sha256, *seen);
     return sighting;
 }
 
 /// What the record says of the point, if it says anything.
-std::optional<Sighting> sightingIn(const file::Told& told, const std::string& point) {
+std::optional<Sighting> sightingIn(const file::Told& told, const std::string& point,
+                                   const file::Renewals& renewals) {
     if (const file::RoundTold* round = told.round()) {
         if (round->point(point) == nullptr) return std::nullopt;
-        return seenIn(told, round->seenAt(point));
+        return seenIn(told, round->seenAt(point), renewals);
     }
     const record::Entry& entry = *told.entry();
     bool about = false;
@@ -186,6 +188,7 @@ std::optional<Sighting> sightingIn(const file::Told& told, const std::string& po
     if (const auto* work = std::get_if<record::Rectification>(&entry))
         about =
             std::any_of(work->of.begin(), work->of.end(), [&](const auto& of) { return of.point == point; });
+    if (const auto* renewal = std::get_if<record::Renewal>(&entry)) about = renewal->of.point == point;
     if (!about) return std::nullopt;
     return Sighting{told.sha256, told.at, told.signer.name, told.kind(), file::gloss(told), false, {},
                     {},          {}};
@@ -221,9 +224,12 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
     from.after = after;
     const auto bounds = boundsOf(connection, from);
     if (!bounds) return tl::unexpected(bounds.error());
+    const auto said = renewals(archive, registration);
+    if (!said) return tl::unexpected(said.error());
     static const std::string sql =
         pagesWhere("page.file = (SELECT id FROM file WHERE registration = ?1) AND page.record <= ?2"
-                   " AND page.kind IN ('round', 'assessment', 'rectification') ORDER BY page.record DESC");
+                   " AND page.kind IN ('round', 'assessment', 'rectification', 'renewal')"
+                   " ORDER BY page.record DESC");
     Statement select = connection.prepare(sql.c_str());
     select.text(registration).integer(bounds->to);
     std::vector<Sighting> sightings;
@@ -239,7 +245,7 @@ Result<std::vector<Sighting>> history(const Archive& archive, const std::string&
         if (!inRound && select.textAt(10).find(point) == std::string::npos) continue;
         const auto told = connection.toldIn(select);
         if (!told) return tl::unexpected(told.error());
-        if (auto one = sightingIn(*told, point)) sightings.push_back(std::move(*one));
+        if (auto one = sightingIn(*told, point, *said)) sightings.push_back(std::move(*one));
     }
     if (code != SQLITE_DONE && code != SQLITE_ROW) return connection.failed(say("read the point's history"));
     return sightings;

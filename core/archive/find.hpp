@@ -42,6 +42,7 @@ struct Sighting {
     std::string value, unit, verdict; ///< of a measured one
     std::string uncertainty = {};     ///< standard, in `unit`; empty: not stated
     std::string from = {};            ///< what it was read from, in RECORD.md's words; empty: not said
+    bool renewed = false;             ///< the part was renewed before it, as the round or a later word says
 };
 
 /// What records say of one point of an aircraft, the newest first. `after`: go on after this record.

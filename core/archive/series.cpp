@@ -1,5 +1,6 @@
 #include "archive/series.hpp"
 
+#include "archive/aircraft_file.hpp"
 #include "archive/connection.hpp"
 #include "base/parse.hpp"
 #include "file/told.hpp"
@@ -61,21 +62,24 @@ Result<std::optional<round::Settled>> settledIn(const std::string& record, const
 Result<Series> series(const Archive& archive, const std::string& registration,
                       const std::vector<std::string>& points, std::size_t most) {
     Series all;
+    const auto said = renewals(archive, registration);
+    if (!said) return tl::unexpected(said.error());
     std::size_t full = 0;
-    auto read = eachRound(archive, registration, points,
-                          [&](const file::Told& told, const file::RoundTold& round) -> Result<bool> {
-                              for (const std::string& point : points) {
-                                  const file::Seen* seen = round.seenAt(point);
-                                  if (seen == nullptr || seen->value.empty()) continue;
-                                  auto& values = all[point];
-                                  if (values.size() == most) continue;
-                                  values.push_back({told.at, round.counters, seen->value, seen->unit,
-                                                    seen->uncertainty, seen->renewed, told.signer.name,
-                                                    seen->fromWord()});
-                                  if (values.size() == most) ++full;
-                              }
-                              return full < points.size();
-                          });
+    auto read =
+        eachRound(archive, registration, points,
+                  [&](const file::Told& told, const file::RoundTold& round) -> Result<bool> {
+                      for (const std::string& point : points) {
+                          const file::Seen* seen = round.seenAt(point);
+                          if (seen == nullptr || seen->value.empty()) continue;
+                          auto& values = all[point];
+                          if (values.size() == most) continue;
+                          values.push_back({told.at, round.counters, seen->value, seen->unit,
+                                            seen->uncertainty, file::isRenewed(*said, told.sha256, *seen),
+                                            told.signer.name, seen->fromWord()});
+                          if (values.size() == most) ++full;
+                      }
+                      return full < points.size();
+                  });
     if (!read) return tl::unexpected(read.error());
     for (auto& [point, values] : all)
         std::reverse(values.begin(), values.end());

@@ -47,6 +47,7 @@ struct Entries {
     void operator()(const record::Trust& one) { add(words.person, one.name); }
     void operator()(const record::Revocation& one) { add(words.text, one.why); }
     void operator()(const record::Removal& one) { add(words.text, one.basis); }
+    void operator()(const record::Renewal& one) { add(words.text, one.words); }
 };
 
 } // namespace

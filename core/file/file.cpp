@@ -20,7 +20,7 @@ std::string dayOf(Instant at) {
 
 class Folding {
 public:
-    Folding(const std::vector<Told>& records, const Order& its) : order(its) {
+    Folding(const std::vector<Told>& records, const Order& its) : order(its), all(records) {
         for (const std::size_t i : order.sequence()) {
             const Told& one = records[i];
             now = &one;
@@ -205,6 +205,27 @@ private:
         }
     }
 
+    void take(const record::Renewal& one) {
+        const auto page = std::find_if(file.pages.begin(), file.pages.end(),
+                                       [&](const Page& its) { return its.sha256 == one.of.record; });
+        if (page == file.pages.end())
+            return unfound(say("Of a value that nobody measured it was said whether its part was renewed."),
+                           one.of.record);
+        const auto place = static_cast<std::size_t>(page - file.pages.begin());
+        const RoundTold* round = all[order.sequence()[place]].round();
+        const Seen* seen = round == nullptr ? nullptr : round->seenAt(one.of.point);
+        if (seen == nullptr || seen->value.empty())
+            return conflict(say("Of a value that nobody measured it was said whether its part was renewed."),
+                            {one.of.record});
+        const auto known = file.renewals.find(one.of);
+        if (known != file.renewals.end() && known->second.renewed != one.renewed &&
+            apart(known->second.word.record))
+            conflict(say("Whether a part was renewed was said in two ways by people who didn't know of each "
+                         "other."),
+                     {known->second.word.record});
+        file.renewals[one.of] = {one.renewed, word(one.words)};
+    }
+
     void count(const CounterReading& reading) {
         const auto value = Decimal::parse(reading.value);
         const auto known = file.counters.find(reading.id);
@@ -240,6 +261,7 @@ private:
     }
 
     const Order& order;
+    const std::vector<Told>& all;
     const Told* now = nullptr;
     Instant at;
     record::Person who;
@@ -250,6 +272,11 @@ private:
 };
 
 } // namespace
+
+bool isRenewed(const Renewals& said, const std::string& record, const Seen& value) {
+    const auto found = said.find({record, value.point});
+    return found == said.end() ? value.renewed : found->second.renewed;
+}
 
 const Discrepancy* AircraftFile::discrepancy(const DiscrepancyId& id) const {
     const auto found = std::find_if(discrepancies.begin(), discrepancies.end(),

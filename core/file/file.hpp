@@ -82,12 +82,22 @@ struct Fitted {
     std::string record;
 };
 
+/// Whether a part was renewed before a value, as said afterwards.
+struct Renewed {
+    bool renewed = false;
+    Word word; ///< the latest
+};
+using Renewals = std::map<record::ValueId, Renewed>;
+/// Does the part's series begin anew with this value of that record? As said last, else as its round says.
+[[nodiscard]] bool isRenewed(const Renewals& said, const std::string& record, const Seen& value);
+
 struct AircraftFile {
     std::vector<Page> pages;                              ///< each after those it names
     std::vector<Discrepancy> discrepancies;               ///< in the order found
     std::map<std::string, Count> counters;                ///< by id, the latest
     std::map<std::string, std::vector<Done>> inspections; ///< by id, the earliest first
     std::map<std::string, Fitted> parts;                  ///< by position
+    Renewals renewals;                                    ///< of values of which somebody spoke afterwards
     std::vector<std::string> heads; ///< those that no other names: the next record names them
     std::vector<Hole> holes;
     std::map<std::string, std::string> removed; ///< let go on purpose: identity → the record that says so

@@ -75,6 +75,11 @@ private:
     [[nodiscard]] Keeping of(const Told& one, const record::Reading& /*entry*/) const {
         return {one.sha256, true, say("Later readings say what the counters are now.")};
     }
+    [[nodiscard]] Keeping of(const Told& one, const record::Renewal& entry) const {
+        if (file.removed.contains(entry.of.record))
+            return {one.sha256, true, say("The value that it speaks of was let go.")};
+        return {one.sha256, false, say("It says where a part's values begin anew.")};
+    }
     template<class Other> [[nodiscard]] Keeping of(const Told& one, const Other& /*entry*/) const {
         return {one.sha256, false,
                 say("It says who owns the aircraft, whose word counts, or what was let go.")};

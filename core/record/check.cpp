@@ -254,7 +254,8 @@ Result<void> checkConclusion(JsonView content) {
 
 Result<void> checkContent(JsonView content) {
     static const Shape shape = contentShape();
-    if (content["version"].integer() == 3 && isEntry(content)) return checkEntry(content);
+    if (isEntry(content) && content["version"].integer() == entryVersion(content["kind"].text()))
+        return checkEntry(content);
     if (auto good = checkKind(content); !good) return good;
     if (auto good = checkShape(content, shape); !good) return good;
     if (!sortedOnce(content["previous"]))

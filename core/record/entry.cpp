@@ -21,7 +21,6 @@ const Shape instant(Is::instant);
 const Shape date(Is::date);
 constexpr bool optional = false;
 
-constexpr int version = 3;
 constexpr const char* underRule = "14 CFR 91.213(d)";
 constexpr const char* statement =
     "This record says what one person found, decided or did for this aircraft's file. The operator and the "
@@ -82,11 +81,16 @@ const std::map<std::string_view, std::vector<Field>>& kinds() {
         {"removal",
          {{"records",
            list(object({{"record", hash}, {"previous", list(hash)}, {"kind", text}, {"at", instant}}))},
-          {"basis", text}}}};
+          {"basis", text}}},
+        {"renewal",
+         {{"value", object({{"record", hash}, {"point", text}})},
+          {"renewed", Shape(Is::flag)},
+          {"words", text, optional}}}};
     return all;
 }
 
-Shape contentShape(std::vector<Field> own) {
+Shape contentShape(std::string_view kind, std::vector<Field> own) {
+    const int version = entryVersion(kind);
     std::vector<Field> fields{{"format", word({"ambit-record"})},
                               {"version", integer(version, version)},
                               {"kind", text},
@@ -103,9 +107,9 @@ Shape contentShape(std::vector<Field> own) {
 
 /// One of each kind.
 struct Shapes {
-    explicit Shapes(Shape (*shapeOf)(std::vector<Field>)) {
+    explicit Shapes(Shape (*shapeOf)(std::string_view kind, std::vector<Field>)) {
         for (const auto& [kind, own] : kinds())
-            of.emplace(kind, shapeOf(own));
+            of.emplace(kind, shapeOf(kind, own));
     }
     std::map<std::string_view, Shape> of;
 };
@@ -201,6 +205,11 @@ void put(Json& json, const Removal& one) {
                                    {"at", toText(gone.at)}});
     json["basis"] = one.basis;
 }
+void put(Json& json, const Renewal& one) {
+    json["value"] = {{"record", one.of.record}, {"point", one.of.point}};
+    json["renewed"] = one.renewed;
+    putIfAny(json, "words", one.words);
+}
 
 // What was checked is there.
 std::string textIn(JsonView json, std::string_view name) {
@@ -289,6 +298,11 @@ Entry removalFrom(JsonView json) {
     one.basis = textIn(json, "basis");
     return one;
 }
+Entry renewalFrom(JsonView json) {
+    const JsonView value = json["value"];
+    return Renewal{
+        {textIn(value, "record"), textIn(value, "point")}, json["renewed"].flag(), textIn(json, "words")};
+}
 
 Result<void> checkCounters(JsonView list, const std::string& pointer) {
     std::set<std::string_view> seen;
@@ -324,6 +338,10 @@ Result<void> checkSense(JsonView content) {
         return wrong(say("A part change takes a part off, puts one on, or both."), "/off");
     if (kind == "trust" && content["roles"].size() == 0)
         return wrong(say("Nothing is said that the key is good for."), "/roles");
+    const std::string_view role = content["signer"]["role"].text();
+    if (kind == "renewal" && role != "owner" && role != "mechanic")
+        return wrong(say("That a part was renewed is said afterwards by the owner or a mechanic."),
+                     "/signer/role");
     if (kind == "removal") {
         if (content["records"].size() == 0)
             return wrong(say("No record is named that was let go."), "/records");
@@ -351,10 +369,16 @@ const std::vector<std::string_view>& deferralBases() {
 }
 
 const char* kindOf(const Entry& entry) {
-    static constexpr const char* names[] = {"assessment", "rectification", "reading",    "part change",
-                                            "hand-over",  "trust",         "revocation", "removal"};
+    static constexpr const char* names[] = {"assessment",  "rectification", "reading",
+                                            "part change", "hand-over",     "trust",
+                                            "revocation",  "removal",       "renewal"};
     static_assert(std::size(names) == std::variant_size_v<Entry>);
     return names[entry.index()];
+}
+
+int entryVersion(std::string_view kind) {
+    if (!kinds().contains(kind)) return 0;
+    return kind == "renewal" ? 7 : 3;
 }
 
 bool isEntry(JsonView content) {
@@ -377,7 +401,8 @@ Result<void> checkEntry(JsonView content) {
 }
 
 Result<void> checkOwn(std::string_view kind, JsonView own) {
-    static const Shapes shapes(object);
+    static const Shapes shapes(
+        [](std::string_view, std::vector<Field> fields) { return object(std::move(fields)); });
     const auto shape = shapes.of.find(kind);
     if (shape == shapes.of.end()) return wrong(say("This is no kind of record."), "/kind");
     return checkShape(own, shape->second);
@@ -392,7 +417,7 @@ Result<void> checkEntry(const Json& content) {
 
 Result<Json> entryContent(const Heading& heading, const Entry& entry) {
     Json content{{"format", "ambit-record"},
-                 {"version", version},
+                 {"version", entryVersion(kindOf(entry))},
                  {"kind", kindOf(entry)},
                  {"aircraft", {{"registration", heading.registration}, {"serial", heading.serial}}},
                  {"at", toText(heading.at.at)},
@@ -418,7 +443,8 @@ Entry entryFrom(std::string_view kind, JsonView own) {
         {"assessment", assessmentFrom}, {"rectification", rectificationFrom},
         {"reading", readingFrom},       {"part change", partChangeFrom},
         {"hand-over", handOverFrom},    {"trust", trustFrom},
-        {"revocation", revocationFrom}, {"removal", removalFrom}};
+        {"revocation", revocationFrom}, {"removal", removalFrom},
+        {"renewal", renewalFrom}};
     return readers.at(kind)(own);
 }
 

@@ -112,8 +112,23 @@ struct Removal {
     std::string basis;
 };
 
-using Entry =
-    std::variant<Assessment, Rectification, Reading, PartChange, HandOver, Trust, Revocation, Removal>;
+/// A measured value is named by the round's record that has it and the point it is of.
+struct ValueId {
+    std::string record;
+    std::string point;
+    friend auto operator<=>(const ValueId&, const ValueId&) = default;
+};
+
+/// Said afterwards, by the owner or a mechanic: whether the part was renewed or repainted before this value,
+/// whatever the round says of it. The latest word counts; so one is taken back by another.
+struct Renewal {
+    ValueId of;
+    bool renewed = true;
+    std::string words; ///< may be empty
+};
+
+using Entry = std::variant<Assessment, Rectification, Reading, PartChange, HandOver, Trust, Revocation,
+                           Removal, Renewal>;
 
 /// What every entry says beside its own.
 struct Heading {
@@ -124,8 +139,11 @@ struct Heading {
     Person signer;
 };
 
-/// "assessment", "rectification", "reading", "part change", "hand-over", "trust", "revocation", "removal".
+/// "assessment", "rectification", "reading", "part change", "hand-over", "trust", "revocation", "removal",
+/// "renewal".
 [[nodiscard]] const char* kindOf(const Entry& entry);
+/// The version of RECORD.md that brought such a kind; 0: no entry is of it.
+[[nodiscard]] int entryVersion(std::string_view kind);
 
 /// The content, ready to be signed. Errors: those of checkEntry.
 [[nodiscard]] Result<Json> entryContent(const Heading& heading, const Entry& entry);

@@ -54,6 +54,7 @@ Json toJson(const archive::Sighting& one) {
         json["verdict"] = one.verdict;
         if (!one.from.empty()) json["from"] = one.from;
         if (!one.uncertainty.empty()) json["uncertainty"] = one.uncertainty;
+        if (one.renewed) json["renewed"] = true;
     }
     return json;
 }
@@ -65,7 +66,7 @@ std::string valueOf(const archive::Sighting& one) {
     if (!one.uncertainty.empty()) text += " ± " + one.uncertainty;
     text += ' ' + one.unit;
     if (!one.from.empty()) text += ", " + round::fromText(one.from);
-    return text + ", " + one.verdict;
+    return text + ", " + one.verdict + (one.renewed ? ", renewed before it" : "");
 }
 
 /// What became of one thing that was to be imported; its exit code.

@@ -134,6 +134,9 @@ struct EntryOptions {
     std::string from; ///< yyyy-mm-dd; empty: now
     std::vector<std::string> records;
     bool anyway = false;
+    // renewed
+    std::string point;
+    bool isNot = false; ///< takes back that it was
     bool json = false;
 };
 struct BesideOptions {
@@ -206,6 +209,7 @@ struct FleetOptions {
 [[nodiscard]] int defer(const EntryOptions& options);
 [[nodiscard]] int part(const EntryOptions& options);
 [[nodiscard]] int handOver(const EntryOptions& options);
+[[nodiscard]] int renewed(const EntryOptions& options);
 [[nodiscard]] int trust(const EntryOptions& options);
 [[nodiscard]] int revoke(const EntryOptions& options);
 [[nodiscard]] int remove(const EntryOptions& options);

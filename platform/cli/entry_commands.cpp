@@ -255,6 +255,28 @@ int handOver(const EntryOptions& options) {
     return Exit::done;
 }
 
+int renewed(const EntryOptions& options) {
+    auto place = placeOf(options);
+    if (!place) return complain(place.error());
+    const auto told = place->archive.told(options.aircraft);
+    if (!told) return complain(told.error());
+    const file::Told* of = nullptr;
+    for (const file::Told& one : *told) {
+        if (!one.sha256.starts_with(options.records.front())) continue;
+        const file::Seen* seen = one.round() == nullptr ? nullptr : one.round()->seenAt(options.point);
+        if (seen == nullptr || seen->value.empty()) continue;
+        if (of != nullptr)
+            return complain({ErrorCode::notFound, "More than one record with a value there begins like that.",
+                             options.records.front(), "Give more of its digits."});
+        of = &one;
+    }
+    if (of == nullptr)
+        return complain({ErrorCode::notFound, "No such record has a value of this point.",
+                         options.records.front() + ":" + options.point,
+                         "“ambit archive history --json” lists the point's values with their records."});
+    return say(options, *place, record::Renewal{{of->sha256, options.point}, !options.isNot, options.words});
+}
+
 int trust(const EntryOptions& options) {
     auto place = placeOf(options);
     if (!place) return complain(place.error());

@@ -205,6 +205,17 @@ void addEntryCommands(CLI::App& app, Chosen& chosen) {
                         "also write the whole file, with this record, into this zip");
     }
     {
+        const auto [one, options] = add(
+            "renewed", "Sign afterwards that a part was renewed before a value: its values begin anew there",
+            renewed);
+        one->add_option("--record", options->records, "the round's record that has the value")
+            ->required()
+            ->expected(1);
+        one->add_option("--point", options->point, "the point's id")->required();
+        one->add_flag("--not", options->isNot, "it was not renewed: takes back what was said");
+        one->add_option("--words", options->words, "what was done, if anything is to be said of it");
+    }
+    {
         const auto [one, options] = add("trust", "Sign whose key is good for what: the owner's word", trust);
         one->add_option("--name", options->to, "whose key it is")->required();
         one->add_option("--fingerprint", options->fingerprint, "their key's, as “ambit key show” gives it")

@@ -214,10 +214,6 @@
         <translation>Was die Zähler zeigen</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>last time %1</source>
         <translation>zuletzt %1</translation>
     </message>
@@ -623,10 +619,6 @@
 <context>
     <name>CounterFields</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>last %1</source>
         <translation>zuletzt %1</translation>
     </message>
@@ -1007,6 +999,22 @@
     <message>
         <source>No hazard, found by</source>
         <translation>Keine Gefahr, festgestellt von</translation>
+    </message>
+    <message>
+        <source>Renewed before a value</source>
+        <translation>Vor einem Wert erneuert</translation>
+    </message>
+    <message>
+        <source>Not renewed before a value</source>
+        <translation>Vor einem Wert nicht erneuert</translation>
+    </message>
+    <message>
+        <source>Value of the record</source>
+        <translation>Wert des Protokolls</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
     </message>
 </context>
 <context>
@@ -1393,6 +1401,10 @@
         <source>other</source>
         <comment>basis of a deferral</comment>
         <translation>einer anderen Grundlage</translation>
+    </message>
+    <message>
+        <source>Renewal told afterwards</source>
+        <translation>Erneuerung, nachgetragen</translation>
     </message>
 </context>
 <context>
@@ -1955,6 +1967,10 @@
     <message>
         <source>Chart of the values</source>
         <translation>Verlauf der Werte</translation>
+    </message>
+    <message>
+        <source>A part was renewed</source>
+        <translation>Ein Teil wurde erneuert</translation>
     </message>
 </context>
 <context>
@@ -3013,6 +3029,53 @@
     <message>
         <source>One of them must stay by 14 CFR 91.417(b):</source>
         <translation>Eines davon muss nach 14 CFR 91.417(b) bleiben:</translation>
+    </message>
+</context>
+<context>
+    <name>RenewedScreen</name>
+    <message>
+        <source>Renewed before a value</source>
+        <translation>Vor einem Wert erneuert</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>If a part was renewed or repainted and nobody said so when it was next measured, the owner or a mechanic says it here. Its values begin anew at the one you choose. What you sign stays; only signing again takes it back.</source>
+        <translation>Wurde ein Teil erneuert oder neu gestrichen und hat das bei der nächsten Messung niemand gesagt, sagt es der Halter oder ein Mechaniker hier. Seine Werte beginnen bei dem gewählten neu. Was Sie unterschreiben, bleibt; nur eine weitere Unterschrift nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>The first value since then</source>
+        <translation>Der erste Wert danach</translation>
+    </message>
+    <message>
+        <source>told as renewed before it</source>
+        <translation>gilt als davor erneuert</translation>
+    </message>
+    <message>
+        <source>Show earlier ones</source>
+        <translation>Frühere zeigen</translation>
+    </message>
+    <message>
+        <source>This one is told as renewed: you sign that the part was not renewed before it.</source>
+        <translation>Vor diesem gilt das Teil als erneuert: Sie unterschreiben, dass es davor nicht erneuert wurde.</translation>
+    </message>
+    <message>
+        <source>Words, if any</source>
+        <translation>Bemerkung, falls nötig</translation>
+    </message>
+    <message>
+        <source>Sign and keep</source>
+        <translation>Unterschreiben und behalten</translation>
+    </message>
+    <message>
+        <source>Sign: not renewed</source>
+        <translation>Unterschreiben: nicht erneuert</translation>
+    </message>
+    <message>
+        <source>Sign: renewed</source>
+        <translation>Unterschreiben: erneuert</translation>
     </message>
 </context>
 <context>
@@ -4772,6 +4835,10 @@
     <message>
         <source>above</source>
         <translation>darüber</translation>
+    </message>
+    <message>
+        <source>renewed before it</source>
+        <translation>davor erneuert</translation>
     </message>
 </context>
 <context>

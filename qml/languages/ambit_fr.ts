@@ -214,10 +214,6 @@
         <translation>Relevé des compteurs</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>last time %1</source>
         <translation>la dernière fois %1</translation>
     </message>
@@ -623,10 +619,6 @@
 <context>
     <name>CounterFields</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>last %1</source>
         <translation>dernier %1</translation>
     </message>
@@ -1007,6 +999,22 @@
     <message>
         <source>No hazard, found by</source>
         <translation>Aucun danger, établi par</translation>
+    </message>
+    <message>
+        <source>Renewed before a value</source>
+        <translation>Remplacé avant une valeur</translation>
+    </message>
+    <message>
+        <source>Not renewed before a value</source>
+        <translation>Pas remplacé avant une valeur</translation>
+    </message>
+    <message>
+        <source>Value of the record</source>
+        <translation>Valeur du compte rendu</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Ce qui a été mesuré</translation>
     </message>
 </context>
 <context>
@@ -1393,6 +1401,10 @@
         <source>other</source>
         <comment>basis of a deferral</comment>
         <translation>une autre base</translation>
+    </message>
+    <message>
+        <source>Renewal told afterwards</source>
+        <translation>Remplacement signalé après coup</translation>
     </message>
 </context>
 <context>
@@ -1955,6 +1967,10 @@
     <message>
         <source>Chart of the values</source>
         <translation>Courbe des valeurs</translation>
+    </message>
+    <message>
+        <source>A part was renewed</source>
+        <translation>Une pièce a été remplacée</translation>
     </message>
 </context>
 <context>
@@ -3013,6 +3029,53 @@
     <message>
         <source>One of them must stay by 14 CFR 91.417(b):</source>
         <translation>L’un d’eux doit rester selon 14 CFR 91.417(b)&#x202f;:</translation>
+    </message>
+</context>
+<context>
+    <name>RenewedScreen</name>
+    <message>
+        <source>Renewed before a value</source>
+        <translation>Remplacé avant une valeur</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>If a part was renewed or repainted and nobody said so when it was next measured, the owner or a mechanic says it here. Its values begin anew at the one you choose. What you sign stays; only signing again takes it back.</source>
+        <translation>Si une pièce a été remplacée ou repeinte et que personne ne l’a dit à la mesure suivante, le propriétaire ou un mécanicien le dit ici. Ses valeurs repartent de celle que vous choisissez. Ce que vous signez reste&#x202f;; seule une nouvelle signature le retire.</translation>
+    </message>
+    <message>
+        <source>The first value since then</source>
+        <translation>La première valeur depuis</translation>
+    </message>
+    <message>
+        <source>told as renewed before it</source>
+        <translation>dite remplacée avant</translation>
+    </message>
+    <message>
+        <source>Show earlier ones</source>
+        <translation>Montrer les précédents</translation>
+    </message>
+    <message>
+        <source>This one is told as renewed: you sign that the part was not renewed before it.</source>
+        <translation>Avant celle-ci, la pièce est dite remplacée&#x202f;: vous signez qu’elle ne l’a pas été.</translation>
+    </message>
+    <message>
+        <source>Words, if any</source>
+        <translation>Remarques éventuelles</translation>
+    </message>
+    <message>
+        <source>Sign and keep</source>
+        <translation>Signer et garder</translation>
+    </message>
+    <message>
+        <source>Sign: not renewed</source>
+        <translation>Signer&#x202f;: pas remplacée</translation>
+    </message>
+    <message>
+        <source>Sign: renewed</source>
+        <translation>Signer&#x202f;: remplacée</translation>
     </message>
 </context>
 <context>
@@ -4772,6 +4835,10 @@
     <message>
         <source>above</source>
         <translation>au-dessus</translation>
+    </message>
+    <message>
+        <source>renewed before it</source>
+        <translation>remplacée avant</translation>
     </message>
 </context>
 <context>

@@ -4944,5 +4944,40 @@
         <source></source>
         <translation>in einem Foto gemessen</translation>
     </message>
+    <message id="Nobody looks ahead by less than zero: this is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Weniger als null voraus schaut niemand: hier steht %1.</numerusform>
+            <numerusform>Weniger als null voraus schaut niemand: hier steht %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Of a value that nobody measured it was said whether its part was renewed.">
+        <source></source>
+        <translation>Von einem Wert, den niemand gemessen hat, wurde gesagt, ob sein Teil erneuert wurde.</translation>
+    </message>
+    <message id="Whether a part was renewed was said in two ways by people who didn't know of each other.">
+        <source></source>
+        <translation>Ob ein Teil erneuert wurde, haben zwei verschieden gesagt, die nichts voneinander wussten.</translation>
+    </message>
+    <message id="The value that it speaks of was let go.">
+        <source></source>
+        <translation>Der Wert, von dem es spricht, wurde entfernt.</translation>
+    </message>
+    <message id="It says where a part's values begin anew.">
+        <source></source>
+        <translation>Es sagt, wo die Werte eines Teils neu beginnen.</translation>
+    </message>
+    <message id="That a part was renewed is said afterwards by the owner or a mechanic.">
+        <source></source>
+        <translation>Dass ein Teil erneuert wurde, sagt nachträglich der Halter oder ein Mechaniker.</translation>
+    </message>
+    <message id="No value is chosen.">
+        <source></source>
+        <translation>Kein Wert ist gewählt.</translation>
+    </message>
+    <message id="Choose the first one after the part was renewed.">
+        <source></source>
+        <translation>Den ersten nach der Erneuerung des Teils wählen.</translation>
+    </message>
 </context>
 </TS>

@@ -4944,5 +4944,40 @@
         <source></source>
         <translation>mesurée dans une photo</translation>
     </message>
+    <message id="Nobody looks ahead by less than zero: this is %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>On ne regarde pas à moins de zéro en avant&#x202f;: il y a ici %1.</numerusform>
+            <numerusform>On ne regarde pas à moins de zéro en avant&#x202f;: il y a ici %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Of a value that nobody measured it was said whether its part was renewed.">
+        <source></source>
+        <translation>D’une valeur que personne n’a mesurée, il a été dit si sa pièce a été remplacée.</translation>
+    </message>
+    <message id="Whether a part was renewed was said in two ways by people who didn't know of each other.">
+        <source></source>
+        <translation>Deux personnes qui ne savaient rien l’une de l’autre ont dit différemment si une pièce a été remplacée.</translation>
+    </message>
+    <message id="The value that it speaks of was let go.">
+        <source></source>
+        <translation>La valeur dont il parle a été retirée.</translation>
+    </message>
+    <message id="It says where a part's values begin anew.">
+        <source></source>
+        <translation>Il dit où les valeurs d’une pièce repartent.</translation>
+    </message>
+    <message id="That a part was renewed is said afterwards by the owner or a mechanic.">
+        <source></source>
+        <translation>C’est le propriétaire ou un mécanicien qui dit après coup qu’une pièce a été remplacée.</translation>
+    </message>
+    <message id="No value is chosen.">
+        <source></source>
+        <translation>Aucune valeur n’est choisie.</translation>
+    </message>
+    <message id="Choose the first one after the part was renewed.">
+        <source></source>
+        <translation>Choisir la première après le remplacement de la pièce.</translation>
+    </message>
 </context>
 </TS>

@@ -158,6 +158,15 @@ Result<Entry> handOverIn(const QVariantMap& said) {
     return record::HandOver{std::move(*to), wordsIn(said, "words")};
 }
 
+Result<Entry> renewalIn(const QVariantMap& said) {
+    auto record = needed(said, "record", say("No value is chosen."),
+                         say("Choose the first one after the part was renewed."));
+    if (!record) return tl::unexpected(record.error());
+    return record::Renewal{{std::move(*record), wordsIn(said, "point")},
+                           said.value(QStringLiteral("renewed")).toBool(),
+                           wordsIn(said, "words")};
+}
+
 Result<Entry> trustIn(const QVariantMap& said, LocalInstant now) {
     auto key = fingerprintIn(said, "key");
     if (!key) return tl::unexpected(key.error());

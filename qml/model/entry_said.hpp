@@ -14,6 +14,7 @@ namespace ambit::view {
 [[nodiscard]] Result<record::Entry> partChangeIn(const QVariantMap& said);
 [[nodiscard]] Result<record::Entry> readingIn(const QVariantMap& said);
 [[nodiscard]] Result<record::Entry> handOverIn(const QVariantMap& said);
+[[nodiscard]] Result<record::Entry> renewalIn(const QVariantMap& said);
 /// Where no day is given it holds from `now` on.
 [[nodiscard]] Result<record::Entry> trustIn(const QVariantMap& said, LocalInstant now);
 [[nodiscard]] Result<record::Entry> revocationIn(const QVariantMap& said, LocalInstant now);

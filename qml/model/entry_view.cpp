@@ -72,6 +72,10 @@ bool EntryView::handOver(const QVariantMap& said, const QVariantMap& signature) 
     return say(handOverIn(said), signature);
 }
 
+bool EntryView::tellRenewed(const QVariantMap& said, const QVariantMap& signature) {
+    return say(renewalIn(said), signature);
+}
+
 bool EntryView::changePart(const QVariantMap& said, const QVariantMap& signature) {
     return say(partChangeIn(said), signature);
 }

@@ -1,6 +1,6 @@
 // What is said of an aircraft between its rounds, signed on the screen: a deferral, a grounding, work done, a
-// part changed, what the counters say, whose key counts, a hand-over, what is let go. Core says what such a
-// record needs; each is signed, checked and kept.
+// part changed, what the counters say, whose key counts, a hand-over, a renewal told afterwards, what is let
+// go. Core says what such a record needs; each is signed, checked and kept.
 #pragma once
 
 #include "model/aircraft_file_view.hpp"
@@ -44,6 +44,8 @@ public:
     Q_INVOKABLE bool readCounters(const QVariantMap& said, const QVariantMap& signature);
     /// {to, words}
     Q_INVOKABLE bool handOver(const QVariantMap& said, const QVariantMap& signature);
+    /// {record, point: of the value; renewed (bool; false takes back that it was), words}
+    Q_INVOKABLE bool tellRenewed(const QVariantMap& said, const QVariantMap& signature);
     /// {name, key (fingerprint), roles: [id], from (date; "": now)}
     Q_INVOKABLE bool trust(const QVariantMap& said, const QVariantMap& signature);
     /// {key (fingerprint), from (date; "": now), why}

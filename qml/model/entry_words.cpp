@@ -48,6 +48,9 @@ struct Title {
     }
     QString operator()(const record::Revocation& /*one*/) const { return Words::tr("Key revoked"); }
     QString operator()(const record::Removal& /*one*/) const { return Words::tr("Records let go"); }
+    QString operator()(const record::Renewal& one) const {
+        return one.renewed ? Words::tr("Renewed before a value") : Words::tr("Not renewed before a value");
+    }
 };
 
 /// One overload a kind: a new kind does not compile before it has its words.
@@ -97,6 +100,13 @@ struct Teller {
             lines.add(
                 kindText(gone.kind),
                 Words::tr("of %1 UTC, record %2").arg(dayText(gone.at, 0), text(gone.record.substr(0, 12))));
+    }
+
+    void operator()(const record::Renewal& one) {
+        const auto* point = airframe == nullptr ? nullptr : airframe->point(one.of.point);
+        lines.add(Words::tr("What was measured"), text(point == nullptr ? one.of.point : point->name));
+        lines.add(Words::tr("Value of the record"), text(one.of.record.substr(0, 12)));
+        lines.add(Words::tr("Words"), one.words);
     }
 
 private:

@@ -25,6 +25,7 @@ QString kindText(const std::string& kind) {
     if (kind == "trust") return Words::tr("Key trusted");
     if (kind == "revocation") return Words::tr("Key revoked");
     if (kind == "removal") return Words::tr("Records let go");
+    if (kind == "renewal") return Words::tr("Renewal told afterwards");
     return text(kind);
 }
 
@@ -106,7 +107,7 @@ QString countersText(const std::vector<round::CounterReading>& counters, const a
         const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
         if (counter == nullptr)
             all << text(one.id) + QLatin1Char(' ') + figureText(one.value);
-        else if (text(counter->name).compare(unitText(counter->unit), Qt::CaseInsensitive) == 0)
+        else if (saysItsUnit(text(counter->name), unitText(counter->unit)))
             all << text(counter->name) + QLatin1Char(' ') + figureText(one.value);
         else
             all << text(counter->name) + QLatin1Char(' ') + measureText(one.value, counter->unit);

@@ -35,6 +35,7 @@ QString valueWords(const archive::Sighting& one) {
     QStringList words{estimateText(one.value, one.unit, one.uncertainty)};
     if (!one.from.empty()) words << text(round::fromText(one.from));
     words << limitWord(one.verdict);
+    if (one.renewed) words << PointHistoryView::tr("renewed before it");
     return words.join(QStringLiteral(", "));
 }
 
@@ -103,6 +104,20 @@ void PointHistoryView::show(const QString& aircraft, const QString& point) {
     emit shown(aircraft, point);
     if (!point.isEmpty()) return ask({});
     emit changed();
+}
+
+QVariantList PointHistoryView::values() const {
+    const int offset = services->now().offsetMinutes;
+    QVariantList list;
+    for (const archive::Sighting& one : found) {
+        if (one.value.empty()) continue;
+        list << QVariantMap{{QStringLiteral("recordId"), text(one.record)},
+                            {QStringLiteral("text"), estimateText(one.value, one.unit, one.uncertainty)},
+                            {QStringLiteral("whenText"), dayText(one.at, offset)},
+                            {QStringLiteral("by"), text(one.by)},
+                            {QStringLiteral("renewed"), one.renewed}};
+    }
+    return list;
 }
 
 void PointHistoryView::more() {

@@ -52,6 +52,8 @@ class PointHistoryView : public QObject {
     Q_PROPERTY(bool reading READ reading NOTIFY changed)
     Q_PROPERTY(bool canMore MEMBER canMore NOTIFY changed)
     Q_PROPERTY(ambit::view::SightingsModel* sightings READ sightings CONSTANT)
+    /// Those of them that were measured: {recordId, text, whenText, by, renewed (bool)}.
+    Q_PROPERTY(QVariantList values READ values NOTIFY changed)
 public:
     PointHistoryView(const Services& services, Background& background, Report report, QObject* parent);
 
@@ -61,6 +63,7 @@ public:
 
     [[nodiscard]] bool reading() const { return awaited; }
     [[nodiscard]] SightingsModel* sightings() { return &rows; }
+    [[nodiscard]] QVariantList values() const;
 
 signals:
     void changed();

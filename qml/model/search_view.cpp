@@ -20,7 +20,7 @@ SearchView::SearchView(const Services& handedIn, Background& beside, Report wher
 QVariantList SearchView::kinds() const {
     QVariantList list;
     for (const char* kind : {"round", "assessment", "rectification", "reading", "part change", "hand-over",
-                             "trust", "revocation", "removal"})
+                             "trust", "revocation", "removal", "renewal"})
         list << QVariantMap{{QStringLiteral("id"), QString::fromLatin1(kind)},
                             {QStringLiteral("name"), kindText(kind)}};
     return list;

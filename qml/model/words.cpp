@@ -128,6 +128,14 @@ QString unitText(const std::string& unit) {
     return text(unit);
 }
 
+bool saysItsUnit(const QString& name, const QString& unit) {
+    return unit.isEmpty() || name.compare(unit, Qt::CaseInsensitive) == 0;
+}
+
+QString withUnit(const QString& name, const QString& unit) {
+    return saysItsUnit(name, unit) ? name : name + QStringLiteral(", ") + unit;
+}
+
 QString roleText(const std::string& role) {
     if (role == "pilot") return Words::tr("Pilot");
     if (role == "instructor") return Words::tr("Instructor");
@@ -162,6 +170,11 @@ QString agoText(Instant then, Instant now) {
 
 QString clockText(Instant at, int offsetMinutes) {
     return local(at, offsetMinutes).toString(QStringLiteral("HH:mm"));
+}
+
+QString secondText(Instant at, int offsetMinutes) {
+    return clockText(at, offsetMinutes) +
+           QStringLiteral(":%1").arg(at.ms / 1000 % 60, 2, 10, QLatin1Char('0'));
 }
 
 QString dayText(Instant at, int offsetMinutes) {

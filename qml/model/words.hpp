@@ -30,13 +30,18 @@ namespace ambit::view {
 [[nodiscard]] QString limitText(const airframe::Limit& limit); ///< "4 to 6 qt"
 /// "h", "mm" as they are; what is counted by its own word, in words: "landings".
 [[nodiscard]] QString unitText(const std::string& unit);
+/// Of a counter or a quantity, both in words: its name says what it counts: "Landings".
+[[nodiscard]] bool saysItsUnit(const QString& name, const QString& unit);
+/// "Airframe hours, h"; "Landings".
+[[nodiscard]] QString withUnit(const QString& name, const QString& unit);
 [[nodiscard]] QString roleText(const std::string& role);
 [[nodiscard]] QString outcomeText(round::Outcome outcome); ///< "sound"
 [[nodiscard]] QString conclusionText(bool fit);
-[[nodiscard]] QString agoText(Instant then, Instant now);       ///< "3 days ago", "just now"
-[[nodiscard]] QString clockText(Instant at, int offsetMinutes); ///< "07:42"
-[[nodiscard]] QString dayText(Instant at, int offsetMinutes);   ///< "20 Jun 2026, 07:42"
-[[nodiscard]] QString zonedText(Instant at, int offsetMinutes); ///< "20 Jun 2026, 07:42 UTC+2"
+[[nodiscard]] QString agoText(Instant then, Instant now);        ///< "3 days ago", "just now"
+[[nodiscard]] QString clockText(Instant at, int offsetMinutes);  ///< "07:42"
+[[nodiscard]] QString secondText(Instant at, int offsetMinutes); ///< "07:42:05"
+[[nodiscard]] QString dayText(Instant at, int offsetMinutes);    ///< "20 Jun 2026, 07:42"
+[[nodiscard]] QString zonedText(Instant at, int offsetMinutes);  ///< "20 Jun 2026, 07:42 UTC+2"
 [[nodiscard]] QString saidOf(const QString& of,
                              const QString& what);                ///< "finding: oil"; nothing said: "finding"
 [[nodiscard]] QString fingerprintText(const std::string& sha256); ///< groups of four digits

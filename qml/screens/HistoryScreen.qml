@@ -20,6 +20,7 @@ Page {
     }
 
     signal stepInstead(string step, var values)
+    signal stepAsked(string step, var values)
 
     /// Also for whoever comes back to this page.
     function choose(id: string, name: string) {
@@ -129,6 +130,16 @@ Page {
                 }
             }
         }
+    }
+    Key {
+        objectName: "historyRenewed"
+        width: parent.width
+        visible: !screen.choosing && screen.history.values.length > 0
+        text: qsTr("A part was renewed")
+        onClicked: screen.stepAsked("Renewed", {
+            pointId: screen.pointId,
+            pointName: screen.pointName
+        })
     }
     Repeater {
         model: screen.choosing ? null : screen.history.sightings

@@ -4,6 +4,7 @@
 #include "base/hash.hpp"
 #include "photographed.hpp"
 #include "record/content.hpp"
+#include "record/entry.hpp"
 
 #include <QtGlobal>
 #include <nlohmann/json.hpp>
@@ -95,6 +96,19 @@ std::string measured(const MeasuredRound& wanted) {
         }
     }
     const auto content = record::roundContent(machine(), events, {});
+    if (!content) qFatal("%s", toText(content.error()).c_str());
+    const auto text = record::signRecord(*content, signer());
+    if (!text) qFatal("%s", toText(text.error()).c_str());
+    return *text;
+}
+
+std::string renewal(const std::string& record, bool renewed, int days, std::vector<std::string> previous) {
+    const auto content = record::entryContent({"OX-TEST",
+                                               "T-1",
+                                               {{roundOf(true).back().at.ms + days * day + day / 2}, 0},
+                                               std::move(previous),
+                                               {signer().certificate().name, "owner", ""}},
+                                              record::Renewal{{record, "oil"}, renewed, "Changed."});
     if (!content) qFatal("%s", toText(content.error()).c_str());
     const auto text = record::signRecord(*content, signer());
     if (!text) qFatal("%s", toText(text.error()).c_str());

@@ -27,6 +27,9 @@ struct MeasuredRound {
 
 /// The record's JSON, signed.
 [[nodiscard]] std::string measured(const MeasuredRound& round);
+/// Said afterwards of a value of the oil, signed by the owner at noon so many days after the first.
+[[nodiscard]] std::string renewal(const std::string& record, bool renewed, int day,
+                                  std::vector<std::string> previous);
 /// The uncertainty that inPhoto gives.
 [[nodiscard]] std::string uncertaintyInPhoto();
 [[nodiscard]] std::int64_t concludedAt(int day); ///< ms

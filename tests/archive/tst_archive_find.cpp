@@ -103,6 +103,8 @@ Known known(const file::Told& told) {
         add(one.text, revoked->why);
     } else if (const auto* removal = std::get_if<record::Removal>(&entry)) {
         add(one.text, removal->basis);
+    } else if (const auto* renewal = std::get_if<record::Renewal>(&entry)) {
+        add(one.text, renewal->words);
     }
     return one;
 }

@@ -1,8 +1,10 @@
 // What the records of an aircraft say of its measured points over time, and their last photos.
+#include "archive/aircraft_file.hpp"
 #include "archive/archive.hpp"
 #include "archive/find.hpp"
 #include "archive/import.hpp"
 #include "archive/series.hpp"
+#include "archive/verify.hpp"
 #include "base/hash.hpp"
 #include "file/told.hpp"
 #include "measured.hpp"
@@ -131,6 +133,46 @@ private slots:
             QCOMPARE(oil[i].renewed, i == 1 || i == 2);
             QCOMPARE(oil[i].uncertainty, i % 2 == 1 ? test::uncertaintyInPhoto() : std::string());
         }
+    }
+
+    /// Forgotten when it was measured, said afterwards: series and history have it, until it is taken back.
+    void aRenewalSaidAfterwards() {
+        Kept kept(
+            {{.day = 0, .oil = "4.2"}, {.day = 1, .oil = "5.0"}, {.day = 2, .oil = "4.9", .renewed = true}});
+        const auto read = [&] {
+            std::string all;
+            for (const round::Past& one : sure(archive::series(kept.archive, "OX-TEST", {"oil"})).at("oil"))
+                all += one.renewed ? 'r' : '-';
+            return all;
+        };
+        const auto told = [&] { return sure(archive::history(kept.archive, "OX-TEST", "oil")); };
+        QCOMPARE(read(), std::string("--r"));
+        QVERIFY(sure(archive::renewals(kept.archive, "OX-TEST")).empty());
+        const std::string second = told()[1].record, third = told()[0].record;
+        const auto say = [&](const std::string& record, bool renewed, int day) {
+            (void)sure(archive::importRecord(
+                kept.archive, test::renewal(record, renewed, day, sure(kept.archive.heads("OX-TEST")))));
+        };
+        say(second, true, 3);
+        QCOMPARE(read(), std::string("-rr"));
+        auto history = told();
+        QCOMPARE(history.size(), std::size_t{4});
+        QCOMPARE(history[0].what, std::string("renewal"));
+        QVERIFY2(history[0].words.starts_with("Renewed before the value of record " + second.substr(0, 12)),
+                 history[0].words.c_str());
+        QVERIFY(history[1].renewed && history[2].renewed && !history[3].renewed);
+        say(third, false, 4);
+        QCOMPARE(read(), std::string("-r-"));
+        say(second, false, 5);
+        QCOMPARE(read(), std::string("---"));
+        QCOMPARE(told().size(), std::size_t{6});
+        QVERIFY(sure(archive::history(kept.archive, "OX-TEST", "blade.a")).size() == 3); // not of it
+        QVERIFY(sure(archive::verify(kept.archive)).broken.empty());
+        archive::Wanted wanted;
+        wanted.kind = "renewal";
+        QCOMPARE(sure(archive::find(kept.archive, wanted)).size(), std::size_t{3});
+        wanted.words = "changed";
+        QCOMPARE(sure(archive::find(kept.archive, wanted)).size(), std::size_t{3});
     }
 
     /// What an archive kept before values had these is read, and written, as it was.

@@ -38,7 +38,7 @@ private slots:
         for (const char* name :
              {"import", "export", "find", "history", "state", "verify", "merge", "backup", "retention"})
             QTest::newRow(name) << QStringList{"archive", name};
-        for (const char* name : {"part", "hand-over", "trust", "revoke", "remove"})
+        for (const char* name : {"part", "hand-over", "renewed", "trust", "revoke", "remove"})
             QTest::newRow(name) << QStringList{name};
     }
     void helpIsEverywhere() {
@@ -367,6 +367,46 @@ private slots:
                  3);
         QCOMPARE(state(archive, "OX-DEMO")["records"].toArray().size(),
                  5); // refused before anything was signed
+    }
+
+    /// Forgotten when it was measured, said afterwards, and taken back.
+    void renewedIsSaidAfterwards() {
+        const QString archive = folder.filePath("renewed.sqlite");
+        QVERIFY(QFile::copy(fleet(), archive));
+        const QStringList asked{"archive", "history", archive, "OX-F0001", "oil-level"};
+        const auto values = [&] {
+            QList<QJsonObject> all;
+            for (const QJsonObject& one : lines(runAmbit(asked + QStringList{"--json"}).out))
+                if (one.contains("value")) all << one;
+            return all;
+        };
+        const auto before = values();
+        QVERIFY(before.size() > 3);
+        QVERIFY(!before[2].contains("renewed"));
+        const QString record = before[2]["record"].toString();
+        const auto say = [&](const QStringList& more) {
+            return runAmbit(QStringList{"renewed", "--archive", archive, "--aircraft", "OX-F0001", "--key",
+                                        key(), "--json"} +
+                            more);
+        };
+        const QStringList its{"--record", record.left(12), "--point", "oil-level"};
+        const Ran pilot = say(its + QStringList{"--role", "pilot"});
+        QCOMPARE(pilot.code, 1);
+        QVERIFY2(pilot.err.contains("the owner or a mechanic"), pilot.err.constData());
+        const QStringList nowhere{"--record", record, "--point", "nowhere", "--role", "owner"};
+        QVERIFY(say(nowhere).err.contains("No such record has a value of this point"));
+        const Ran said = say(its + QStringList{"--role", "owner", "--words", "Engine changed."});
+        QVERIFY2(said.code == 0, said.err.constData());
+        QCOMPARE(object(said)["kind"].toString(), QString("renewal"));
+        const auto after = values();
+        QCOMPARE(after.size(), before.size());
+        for (qsizetype i = 0; i < after.size(); ++i)
+            QCOMPARE(after[i]["renewed"].toBool(), i == 2 || before[i]["renewed"].toBool());
+        QVERIFY(runAmbit(asked).out.contains(", within, renewed before it"));
+        QCOMPARE(found(archive, {"--kind", "renewal"}).size(), 1);
+        QCOMPARE(say(its + QStringList{"--role", "mechanic", "--not"}).code, 0);
+        QVERIFY(values() == before);
+        QVERIFY(object(runAmbit({"archive", "verify", archive, "--contents", "--json"}))["ok"].toBool());
     }
 
     /// Source: 14 CFR 91.417(b): what may go is said by `retention`; Ambit lets nothing else go unasked.

@@ -318,6 +318,68 @@ private slots:
         QVERIFY(keyOf(pilotKey).roles.empty()); // it said so itself, and isn't the owner's
     }
 
+    /// Forgotten in the round, said afterwards; and taken back by saying so.
+    void aRenewalIsSaidAfterwards() {
+        const auto measured = [](const char* value, bool renewed) {
+            Json point = sound("shoe");
+            point["measured"] = {{"value", value}, {"unit", "mm"}, {"verdict", "within"}};
+            if (renewed) point["measured"]["renewed"] = true;
+            return point;
+        };
+        Device device;
+        const std::string first = device.round("2026-03-01", {measured("4.0", false), sound("belt")});
+        const std::string second = device.round("2026-03-02", {measured("6.0", true)});
+        const auto renewed = [&](const std::string& in) {
+            for (const Told& one : device.known)
+                if (one.sha256 == in)
+                    return isRenewed(fold(device.known).renewals, in, *one.round()->seenAt("shoe"));
+            qFatal("no such record");
+        };
+        QVERIFY(!renewed(first) && renewed(second)); // as the rounds say
+        device.entry("2026-03-03", record::Renewal{{first, "shoe"}, true, "Changed."}, ownerKey, "owner");
+        QVERIFY(renewed(first) && renewed(second));
+        QCOMPARE(fold(device.known).renewals.at({first, "shoe"}).word.words, std::string("Changed."));
+        device.entry("2026-03-04", record::Renewal{{first, "shoe"}, false, ""});
+        QVERIFY(!renewed(first));
+        // What a round said by mistake is taken back the same way.
+        device.entry("2026-03-04", record::Renewal{{second, "shoe"}, false, ""});
+        QVERIFY(!renewed(second));
+        device.entry("2026-03-05", record::Renewal{{first, "shoe"}, true, ""});
+        QVERIFY(renewed(first));
+        QVERIFY(fold(device.known).conflicts.empty());
+        // The order in the file counts, not the clock: who said it knew of the word before.
+        device.entry("2026-03-03", record::Renewal{{first, "shoe"}, false, ""});
+        QVERIFY(!renewed(first));
+        // Nothing was measured there, or nobody has the record.
+        device.entry("2026-03-06", record::Renewal{{first, "belt"}, true, ""});
+        QVERIFY(says(fold(device.known), "nobody measured"));
+        Device other;
+        other.round("2026-03-01", {measured("4.0", false)});
+        other.entry("2026-03-06", record::Renewal{{std::string(64, 'a'), "shoe"}, true, ""});
+        QVERIFY(says(fold(other.known), "nobody measured"));
+        QVERIFY(fold(other.known).renewals.empty());
+    }
+
+    /// On two tablets two people say different things, and neither knows of the other.
+    void aRenewalSaidInTwoWays() {
+        Json point = sound("shoe");
+        point["measured"] = {{"value", "4.0"}, {"unit", "mm"}, {"verdict", "within"}};
+        Device one;
+        const std::string first = one.round("2026-03-01", {point});
+        Device two = one;
+        one.entry("2026-03-02", record::Renewal{{first, "shoe"}, true, ""}, ownerKey, "owner");
+        two.entry("2026-03-03", record::Renewal{{first, "shoe"}, false, ""});
+        one.known.push_back(two.known.back());
+        QVERIFY(says(fold(one.known), "said in two ways"));
+        QVERIFY(!fold(one.known).renewals.at({first, "shoe"}).renewed); // the later one
+        // The same word twice contradicts nothing.
+        Device three = two;
+        three.known.pop_back();
+        three.entry("2026-03-04", record::Renewal{{first, "shoe"}, false, ""});
+        two.known.push_back(three.known.back());
+        QVERIFY(fold(two.known).conflicts.empty());
+    }
+
     void holesAndStubs() {
         Device device;
         const std::string first = device.entry("2026-03-01", record::Reading{{{"hours", "1"}}});

@@ -53,6 +53,27 @@ class TestRetention : public QObject {
     Q_OBJECT
 
 private slots:
+    /// The word on a value stays as long as the value does.
+    void aRenewalStaysWithItsValue() {
+        const Seen oil{"oil", round::Outcome::sound, "", false, "", "5.0", "qt", "within"};
+        std::vector<Told> all{told('1', "2024-01-10", walkedRound({oil}), {}),
+                              told('2', "2024-01-11",
+                                   record::Entry(record::Renewal{{name('1'), "oil"}, true, ""}), {name('1')}),
+                              told('3', "2024-02-03", walkedRound({}), {name('2')})};
+        const auto mayGo = [&] {
+            for (const Keeping& one : retention(all, fold(all), Date::parse("2026-05-01").value()))
+                if (one.record == name('2')) return one.mayGo;
+            qFatal("it isn't judged");
+        };
+        QVERIFY(!mayGo());
+        all.erase(all.begin());
+        const record::Removal gone{{{name('1'), {}, "round", *parseInstant("2024-01-10T12:00:00.000Z")}},
+                                   "Old."};
+        all.push_back(told('4', "2024-03-03", record::Entry(gone), {name('3')}));
+        QVERIFY(mayGo());
+        QVERIFY(fold(all).conflicts.empty());
+    }
+
     void whatMayGoWhen() {
         const Seen frayed{"belt", round::Outcome::finding, "Frayed.", false, "", "", "", ""};
         const std::vector<Told> all{

@@ -57,7 +57,9 @@ std::vector<Entry> all() {
             HandOver{"Kim Example", "Sold with all its papers."},
             Trust{"Robin Example", someHash, {"pilot", "mechanic"}, from},
             Revocation{someHash, from, "The tablet was stolen."},
-            Removal{{{otherHash, {someHash}, "rectification", from}}, "14 CFR 91.417(b)(1)"}};
+            Removal{{{otherHash, {someHash}, "rectification", from}}, "14 CFR 91.417(b)(1)"},
+            Renewal{{someHash, "skid"}, true, "Shoes changed on the Tuesday."},
+            Renewal{{someHash, "skid"}, false, ""}};
 }
 
 } // namespace
@@ -117,6 +119,40 @@ private slots:
         Json newer = content;
         newer["version"] = 4;
         QCOMPARE(checkContent(newer).error().code, ErrorCode::unsupported);
+        newer["version"] = 8;
+        QCOMPARE(checkContent(newer).error().code, ErrorCode::unsupported);
+    }
+
+    /// An Ambit of before refuses it by its version, and says what to do.
+    void aRenewalIsOfTheVersionThatBroughtIt() {
+        const Json content = *entryContent(heading(), Renewal{{someHash, "skid"}, true, ""});
+        QVERIFY(content["version"] == 7);
+        QVERIFY(!content.contains("words"));
+        Json older = content;
+        older["version"] = 3;
+        QCOMPARE(checkContent(older).error().code, ErrorCode::unsupported);
+        const Json reading = *entryContent(heading(), Reading{{{"hours", "1"}}});
+        QVERIFY(reading["version"] == 3);
+    }
+
+    /// In a round whoever walks says it; afterwards it is the owner's word, or a mechanic's.
+    void aRenewalIsTheOwnersOrAMechanicsWord() {
+        for (const auto& [role, may] : {std::pair("owner", true), std::pair("mechanic", true),
+                                        std::pair("pilot", false), std::pair("instructor", false)}) {
+            Heading by = heading();
+            by.signer.role = role;
+            const auto content = entryContent(by, Renewal{{someHash, "skid"}, true, ""});
+            QVERIFY2(content.has_value() == may, role);
+            if (!may) QCOMPARE(content.error().where.c_str(), "/signer/role");
+        }
+        const Json good = *entryContent(heading(), Renewal{{someHash, "skid"}, true, ""});
+        for (const auto& [at, bad] :
+             {std::pair("/value/record", Json("ab")), std::pair("/value/point", Json("")),
+              std::pair("/value", Json::object()), std::pair("/renewed", Json("yes"))}) {
+            Json other = good;
+            other[Json::json_pointer(at)] = bad;
+            QVERIFY2(!checkContent(other), at);
+        }
     }
 
     // 14 CFR 43.9(a), READ: a description of the work, the date it was completed, the name of who did it, and

@@ -285,6 +285,13 @@ TourCase {
         tryVerify(() => Stage.app.trend.there, 5000);
         frame();
         at("history, a trend");
+        touch("historyRenewed");
+        see("screenRenewed");
+        touch("renewedValue." + Stage.app.pointHistory.values[0].recordId);
+        frame();
+        at("renewed, told afterwards");
+        touch("entryBack");
+        see("screenHistory");
         touch("historyOther");
         see("historyName");
         type("historyName", partOf("fairing.left"));

@@ -412,6 +412,45 @@ FileCase {
         compare(told.values[5].uncertainty, "0.1"); // the airframe's
     }
 
+    /// Nobody said that the shoe was renewed: the owner says it on the point's page, and takes it back there.
+    function test_renewedIsSaidAfterwards_data() {
+        return sizes.slice(0, 3);
+    }
+    function test_renewedIsSaidAfterwards(size) {
+        open(size.width, size.height);
+        measuredBefore(point, ["4.6", "4.5", "5.2"]);
+        openFile();
+        touch("fileHistory");
+        type("historyName", "shoe");
+        frame(); // the rows have moved up
+        touch("historyPoint." + point);
+        const history = Stage.app.pointHistory;
+        tryVerify(() => Stage.app.trend.there && history.values.length === 3, 5000);
+        const id = history.values[0].recordId;
+        verify(!history.values[0].renewed);
+        for (const renewed of [true, false]) {
+            touch("historyRenewed");
+            see("screenRenewed");
+            at("renewed-" + size.tag);
+            verify(seen("renewedBack") === null);
+            touch("renewedValue." + id);
+            compare(seen("renewedBack") !== null, !renewed);
+            compare(see("entrySign").text, renewed ? "Sign: renewed" : "Sign: not renewed");
+            at("renewed-chosen-" + renewed + "-" + size.tag);
+            type("renewedWords", "Shoe changed.");
+            sign();
+            see("screenHistory");
+            tryVerify(() => Stage.app.trend.there && history.values.length === 3, 5000);
+            compare(history.values[0].recordId, id);
+            compare(history.values[0].renewed, renewed);
+            compare(see("sighting." + id).text.endsWith("renewed before it"), renewed);
+            Stage.app.night = !Stage.app.night;
+            at("renewed-history-" + renewed + "-" + size.tag);
+        }
+        compare(history.sightings.get(0).words.endsWith("Shoe changed."), true);
+        compare(history.sightings.count, 5);
+    }
+
     /// Where the airframe says so, what is coming stands against fit: the screen names it and refuses.
     function test_whatIsComingStandsAgainstFit() {
         open(390, 844);

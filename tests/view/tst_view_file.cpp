@@ -240,6 +240,76 @@ private slots:
                     .endsWith(QStringLiteral(" qt ± 0.15, read on the dipstick, within")));
     }
 
+    /// Forgotten in the round, said by the owner on the point's page, and taken back there.
+    void aRenewalIsToldAfterwards() {
+        House house;
+        QVERIFY2(foundSomething(house), qPrintable(house.app->problem()));
+        QVERIFY2(house.wholeRound(), qPrintable(house.app->problem()));
+        house.app->leaveRound();
+        house.passMinutes(24 * 60);
+        auto& history = *house.app->pointHistory();
+        const auto& trend = *house.app->trend();
+        const QString point = QStringLiteral("oil-level");
+        const auto newest = [&] {
+            fileOf(house);
+            history.show(house.registration, point);
+            const bool read = QTest::qWaitFor([&] { return !history.reading() && trend.there(); });
+            return read ? history.values().value(0).toMap() : QVariantMap();
+        };
+        QVariantMap its = newest();
+        QCOMPARE(history.values().size(), 2);
+        QCOMPARE(its.value(QStringLiteral("renewed")), QVariant(false));
+        QVERIFY(!trend.drawn().told.values.back().renewed);
+
+        auto& entries = *house.app->entries();
+        QVariantMap owner = signature();
+        owner.insert(QStringLiteral("role"), QStringLiteral("owner"));
+        QVariantMap pilot = signature();
+        pilot.insert(QStringLiteral("role"), QStringLiteral("pilot"));
+        const auto say = [&](bool renewed, const QVariantMap& by) {
+            return entries.tellRenewed({{QStringLiteral("record"), its.value(QStringLiteral("recordId"))},
+                                        {QStringLiteral("point"), point},
+                                        {QStringLiteral("renewed"), renewed},
+                                        {QStringLiteral("words"), QStringLiteral("Engine changed.")}},
+                                       by);
+        };
+        QVERIFY(!say(true, pilot));
+        QVERIFY2(house.app->problem().contains(QStringLiteral("the owner or a mechanic")),
+                 qPrintable(house.app->problem()));
+        QVERIFY(!entries.tellRenewed({{QStringLiteral("point"), point}}, owner));
+        QVERIFY(house.app->problem().contains(QStringLiteral("No value is chosen")));
+        QCOMPARE(house.app->file()->recordCount(), 2); // nothing was kept
+
+        QVERIFY2(say(true, owner), qPrintable(house.app->problem()));
+        its = newest();
+        QCOMPARE(its.value(QStringLiteral("renewed")), QVariant(true));
+        QVERIFY(trend.drawn().told.values.back().renewed);
+        QCOMPARE(trend.drawn().trend.from, std::size_t{1});
+        const Tester strictly(history.sightings(), strict);
+        QCOMPARE(history.sightings()->count(), 3);
+        const QVariantMap told = history.sightings()->get(0);
+        QCOMPARE(told.value(QStringLiteral("outcomeText")).toString(),
+                 QStringLiteral("Renewal told afterwards"));
+        QVERIFY(told.value(QStringLiteral("words")).toString().endsWith(QStringLiteral("Engine changed.")));
+        const QString value = history.sightings()->get(1).value(QStringLiteral("valueText")).toString();
+        QVERIFY2(value.endsWith(QStringLiteral(", within, renewed before it")), qPrintable(value));
+        QVERIFY(house.app->file()->open(told.value(QStringLiteral("recordId")).toString()));
+        const auto& record = *house.app->file()->record();
+        QVERIFY(record.property("verified").toBool());
+        QCOMPARE(record.property("conclusionText").toString(), QStringLiteral("Renewed before a value"));
+        QString said;
+        for (const QVariant& line : record.property("said").toList())
+            said += line.toMap().value(QStringLiteral("text")).toString() + QLatin1Char('\n');
+        QVERIFY2(said.contains(QStringLiteral("Engine changed.")) && said.contains(QStringLiteral("il")),
+                 qPrintable(said));
+
+        QVERIFY2(say(false, signature()), qPrintable(house.app->problem())); // a mechanic may, too
+        its = newest();
+        QCOMPARE(its.value(QStringLiteral("renewed")), QVariant(false));
+        QVERIFY(!trend.drawn().told.values.back().renewed);
+        QCOMPARE(history.sightings()->count(), 4);
+    }
+
     void findingsAreCountedWhereTheyWere() {
         House house;
         QVERIFY2(foundSomething(house), qPrintable(house.app->problem()));
