@@ -68,26 +68,29 @@ QtObject {
     readonly property int title: text(22)
     readonly property int huge: text(26)
 
+    /// How wide a bold letter of ours is, of its height.
+    readonly property real letter: 0.58
+
     function mm(length: real): real {
         return Math.ceil(length * theme.pixelsPerMm);
     }
     function text(pixels: real): int {
         return Math.round(pixels * Math.min(2, Math.max(1, theme.scale)));
     }
-    /// The size at which no word of the text is broken: a bold letter of ours is 0.58 of its height wide. Where even our normal size is
-    /// too large for one, the word is broken. A width that isn't known yet asks for nothing.
+    /// The size at which no word of the text is broken. Where even our normal size is too large for one, the word is broken. A width
+    /// that isn't known yet asks for nothing.
     function fitting(text: string, width: real, size: int): int {
         if (width <= 0)
             return size;
         const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
-        return Math.min(size, Math.max(theme.normal, Math.floor(width / (longest * 0.58))));
+        return Math.min(size, Math.max(theme.normal, Math.floor(width / (longest * theme.letter))));
     }
     /// The same where a word may not be broken at all: large text gives way, down to what is read at 100 %.
     function giving(text: string, width: real, size: int): int {
         if (width <= 0)
             return size;
         const longest = text.split(/[\s\u00AD\-\/]+/).reduce((most, word) => Math.max(most, word.length), 1);
-        return Math.min(size, Math.max(16, Math.floor(width / (longest * 0.58))));
+        return Math.min(size, Math.max(16, Math.floor(width / (longest * theme.letter))));
     }
     function nextScale() {
         theme.scale = theme.scale >= 2 ? 1 : theme.scale + 0.25;

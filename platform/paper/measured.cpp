@@ -2,6 +2,7 @@
 // photos of what is sound.
 #include "judge/units.hpp"
 #include "model/trend_chart.hpp"
+#include "model/words.hpp"
 #include "paper/item.hpp"
 #include "paper/measured_marks.hpp"
 
@@ -150,9 +151,9 @@ view::ChartLook chartLook(const Item& item, const airframe::Airframe& airframe) 
     look.dot = 1.7;
     const airframe::Counter* counter = airframe.counter(item.trend->over);
     look.across = counter == nullptr ? QStringLiteral("days since the first value")
-                                     : shown(counter->name) + QStringLiteral(", ") + shown(counter->unit);
+                                     : view::withUnit(shown(counter->name), shown(counter->unit));
     const airframe::Limit& limit = *item.point.point->limit;
-    look.up = shown(limit.quantity) + QStringLiteral(", ") + shown(limit.unit);
+    look.up = view::withUnit(shown(limit.quantity), shown(limit.unit));
     return look;
 }
 

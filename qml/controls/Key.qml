@@ -19,8 +19,8 @@ T.AbstractButton {
     /// Its width is given: large text gives way rather than break a word.
     property bool narrow: false
     readonly property int longestWord: text.split(/[ \u00AD]/).reduce((most, word) => Math.max(most, word.length), 1)
-    /// At which its longest word isn't broken: a bold letter of ours is 0.58 of its height wide.
-    readonly property int fitting: Math.max(Theme.text(12.5), Math.floor((width - 2 * leftPadding) / (longestWord * 0.58)))
+    /// At which its longest word isn't broken.
+    readonly property int fitting: Math.max(Theme.text(12.5), Math.floor((width - 2 * leftPadding) / (longestWord * Theme.letter)))
 
     implicitWidth: Math.max(broad ? Theme.key : Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, label.implicitHeight + 2 * Theme.gap)

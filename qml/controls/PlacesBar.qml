@@ -14,10 +14,10 @@ Item {
 
     signal asked(string place)
 
-    /// Large text gives way where the names would reach beyond the window: a bold letter of ours is 0.58 of its height wide.
+    /// Large text gives way where the names would reach beyond the window.
     readonly property var places: withWatch ? [tabs.walk, tabs.file, tabs.watch] : [tabs.walk, tabs.file]
     readonly property real room: width - 2 * Theme.gap - (besideRow.width > 0 ? besideRow.width + Theme.gap : 0)
-    readonly property real letters: places.reduce((sum, one) => sum + one.name.length, 0) * 0.58
+    readonly property real letters: places.reduce((sum, one) => sum + one.name.length, 0) * Theme.letter
     readonly property bool tight: letters * Theme.large + places.length * 2 * Theme.margin > room
     readonly property real side: tight ? Theme.gap : Theme.margin
     readonly property int written: Math.max(14, Math.min(Theme.large, Math.floor((room - places.length * 2 * side) / letters)))

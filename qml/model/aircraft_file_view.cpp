@@ -182,6 +182,7 @@ void AircraftFileView::tell() {
         const auto read = its.counters.find(id);
         const bool isKnown = read != its.counters.end();
         map.insert(QStringLiteral("unit"), unitText(unit));
+        map.insert(QStringLiteral("label"), withUnit(text(name), unitText(unit)));
         map.insert(QStringLiteral("value"), isKnown ? figureText(read->second.value) : QString());
         map.insert(QStringLiteral("whenText"), isKnown ? dayText(read->second.at, offset) : QString());
         counters << map;

@@ -102,15 +102,12 @@ QString TrendView::across() const {
     if (!course) return {};
     const airframe::Counter* counter = airframe->counter(course->told.over);
     if (counter == nullptr) return tr("Days since the first value");
-    const QString unit = unitText(counter->unit);
-    const bool says = text(counter->name).compare(unit, Qt::CaseInsensitive) == 0; // "Landings"
-    return says ? text(counter->name) : text(counter->name) + QStringLiteral(", ") + unit;
+    return withUnit(text(counter->name), unitText(counter->unit));
 }
 
 QString TrendView::up() const {
     const airframe::Limit& limit = course->question.limit;
-    return limit.unit.empty() ? text(limit.quantity)
-                              : text(limit.quantity) + QStringLiteral(", ") + text(limit.unit);
+    return withUnit(text(limit.quantity), text(limit.unit));
 }
 
 QString TrendView::spoken() const {

@@ -125,7 +125,7 @@ Page {
                     required property var modelData
                     objectName: "counter." + modelData.id
                     width: form.width
-                    label: modelData.name.toLowerCase() === modelData.unit.toLowerCase() ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
+                    label: modelData.label
                     about: modelData.last === "" ? "" : qsTr("last time %1").arg(modelData.last)
                     inputMethodHints: Qt.ImhFormattedNumbersOnly
                     onTextChanged: {

@@ -21,7 +21,7 @@ Column {
             required property var modelData
             objectName: fields.prefix + modelData.id
             width: fields.width
-            label: modelData.unit === "" || modelData.name.toLowerCase() === modelData.unit.toLowerCase() ? modelData.name : qsTr("%1, %2").arg(modelData.name).arg(modelData.unit)
+            label: modelData.label
             about: modelData.value === "" || !fields.sayLast ? "" : qsTr("last %1").arg(modelData.value)
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             onTextEdited: {

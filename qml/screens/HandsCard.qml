@@ -18,7 +18,7 @@ FocusScope {
     /// One point: as large as leaves all of it in sight, by how many letters B612 sets in a line.
     readonly property real largest: {
         const wide = words.width, room = scroll.height - caution.height - (card.large ? head.height + words.spacing : 0) - 3 * words.spacing - Theme.large * 2;
-        const high = (text, size) => text === "" ? 0 : Math.ceil(text.length * 0.58 * size / wide + 0.4) * size * 1.4;
+        const high = (text, size) => text === "" ? 0 : Math.ceil(text.length * Theme.letter * size / wide + 0.4) * size * 1.4;
         let size = Math.min(Theme.text(80), height / 6);
         while (size > card.huge && high(round.cardTitle, Theme.fitting(round.cardTitle, wide, size)) + high(card.onPoint ? round.sound : "", size * 0.6) > room)
             size -= 2;

@@ -58,7 +58,7 @@ private slots:
     void initTestCase() {
         QVERIFY(paper::loadFonts());
         round = test::measuredRound();
-        QCOMPARE(round.content["version"], Json(5));
+        QCOMPARE(round.content["version"], Json(7));
         pdf = drawn(round);
         text = textOf(pdf);
     }

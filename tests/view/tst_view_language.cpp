@@ -9,6 +9,7 @@
 #include "model/length.hpp"
 #include "model/sentence.hpp"
 #include "model/story.hpp"
+#include "model/words.hpp"
 
 #include <QProcess>
 #include <QRegularExpression>
@@ -299,6 +300,80 @@ private slots:
         QCOMPARE(view::signedText(key), QStringLiteral("Signed 1 record as pilot"));
         const view::Language german(QStringLiteral("de"));
         QCOMPARE(view::signedText(key), QStringLiteral("Hat 1 Protokoll als Pilot unterschrieben"));
+    }
+    /// The zone is the offset from UTC, with its minutes where it has some; a minus is one, not a hyphen.
+    void aTimeSaysItsZone_data() {
+        QTest::addColumn<int>("offset");
+        QTest::addColumn<QString>("english");
+        QTest::addColumn<QString>("german");
+        QTest::addColumn<QString>("french");
+        const auto row = [](int offset, const char* english, const char* german, const char* french) {
+            QTest::addRow("%d", offset) << offset << QString::fromUtf8(english) << QString::fromUtf8(german)
+                                        << QString::fromUtf8(french);
+        };
+        row(0, "20 Jun 2026, 05:42 UTC", "20. Juni 2026, 05:42 UTC", "20 juin 2026, 05:42 UTC");
+        row(120, "20 Jun 2026, 07:42 UTC+2", "20. Juni 2026, 07:42 UTC+2", "20 juin 2026, 07:42 UTC+2");
+        row(-210, "20 Jun 2026, 02:12 UTC−3:30", "20. Juni 2026, 02:12 UTC−3:30",
+            "20 juin 2026, 02:12 UTC−3:30");
+        row(345, "20 Jun 2026, 11:27 UTC+5:45", "20. Juni 2026, 11:27 UTC+5:45",
+            "20 juin 2026, 11:27 UTC+5:45");
+        row(-30, "20 Jun 2026, 05:12 UTC−0:30", "20. Juni 2026, 05:12 UTC−0:30",
+            "20 juin 2026, 05:12 UTC−0:30");
+        row(-600, "19 Jun 2026, 19:42 UTC−10", "19. Juni 2026, 19:42 UTC−10", "19 juin 2026, 19:42 UTC−10");
+    }
+    void aTimeSaysItsZone() {
+        QFETCH(const int, offset);
+        const Instant at = *parseInstant("2026-06-20T05:42:00.000Z");
+        QTEST(view::zonedText(at, offset), "english");
+        {
+            const view::Language german(QStringLiteral("de"));
+            QTEST(view::zonedText(at, offset), "german");
+        }
+        const view::Language french(QStringLiteral("fr"));
+        QTEST(view::zonedText(at, offset), "french");
+    }
+    /// French sets a narrow space before a colon; where nothing is said, there is none.
+    void whatIsSaidOfSomethingHasTheLanguagesColon() {
+        const auto said = [] { return view::saidOf(QStringLiteral("finding"), QStringLiteral("oil: %1")); };
+        const auto nothing = [] { return view::saidOf(QStringLiteral("finding"), {}); };
+        QCOMPARE(said(), QStringLiteral("finding: oil: %1"));
+        QCOMPARE(nothing(), QStringLiteral("finding"));
+        {
+            const view::Language german(QStringLiteral("de"));
+            QCOMPARE(said(), QStringLiteral("finding: oil: %1"));
+            QCOMPARE(nothing(), QStringLiteral("finding"));
+        }
+        const view::Language french(QStringLiteral("fr"));
+        QCOMPARE(said(), QStringLiteral("finding\u202F: oil: %1"));
+        QCOMPARE(nothing(), QStringLiteral("finding"));
+    }
+    /// A counter that is named by what it counts has no unit beside it, in whatever language.
+    void aCountersNameMaySayItsUnit() {
+        const auto landings = [](const char* name) {
+            return view::withUnit(QString::fromUtf8(name), view::unitText("landings"));
+        };
+        QCOMPARE(landings("Landings"), QStringLiteral("Landings"));
+        QCOMPARE(view::withUnit(QStringLiteral("Hobbs"), QStringLiteral("h")), QStringLiteral("Hobbs, h"));
+        QCOMPARE(view::withUnit(QStringLiteral("Turns"), {}), QStringLiteral("Turns"));
+        const view::Language german(QStringLiteral("de"));
+        QCOMPARE(landings("Landungen"), QStringLiteral("Landungen"));
+        QCOMPARE(landings("Zähler 2"), QStringLiteral("Zähler 2, Landungen"));
+    }
+    /// What an airframe's check says of a number has the comma of who reads it.
+    void aCheckSaysFiguresAsTheyAreRead() {
+        const auto saysOf = [](const char* from, const char* to) {
+            std::string airframe = *readFile(AMBIT_ROOT "/tests/airframe/good.json");
+            const std::size_t at = airframe.find(from);
+            if (at == std::string::npos) return QStringLiteral("not in the airframe");
+            airframe.replace(at, std::string_view(from).size(), to);
+            const auto read = airframe::read(airframe);
+            return read ? QStringLiteral("let pass") : view::text(read.error().front().what);
+        };
+        const view::Language german(QStringLiteral("de"));
+        const QString count = saysOf(R"("count": "100")", R"("count": "-100.5")");
+        QVERIFY2(count.contains(QStringLiteral("-100,5")), qPrintable(count));
+        const QString ahead = saysOf(R"("count": "100")", R"("count": "2.5")");
+        QVERIFY2(ahead.contains(QStringLiteral("2,5")), qPrintable(ahead));
     }
     void lengthsAreAsTheDevicesCountryReadsThem() {
         using view::Grain;
