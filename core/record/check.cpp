@@ -12,7 +12,6 @@ namespace {
 
 using Is = Shape::Is;
 
-constexpr std::int64_t newest = 7; ///< version of records that is known here: that of EVENT.md
 constexpr std::int64_t largestPhoto = std::int64_t{64} << 20;
 
 tl::unexpected<Error> wrong(Sentence what, const std::string& pointer) {
@@ -139,7 +138,7 @@ Shape aircraftShape() {
 Shape contentShape() {
     return object(
         {{"format", word({"ambit-record"})},
-         {"version", integer(1, newest)},
+         {"version", integer(1, newestVersion)},
          {"kind", word({"round"})},
          {"aircraft", aircraftShape()},
          {"walk", object({{"id", text}, {"name", text}})},
@@ -183,12 +182,12 @@ Result<void> checkKind(JsonView content) {
         return wrong(say("This is not the content of a record: its format is not “ambit-record”."),
                      "/format");
     const auto version = content["version"].integer();
-    if (version && *version > newest)
+    if (version && *version > newestVersion)
         return fail(
             ErrorCode::unsupported,
             say("This record was made by a newer Ambit: its version is %1, and this one knows those up "
                 "to %2.",
-                figure(std::to_string(*version)), figure(std::to_string(newest))),
+                figure(std::to_string(*version)), figure(std::to_string(newestVersion))),
             "/version", say("Update this Ambit."));
     if (!version || *version < 1 || content["kind"].text() != "round")
         return fail(ErrorCode::unsupported, say("This Ambit doesn't know records of this version and kind."),

@@ -7,6 +7,9 @@
 
 namespace ambit::record {
 
+/// The newest version of records that is known here: that of EVENT.md.
+inline constexpr int newestVersion = 7;
+
 /// Content of a concluded round. `previous`: the aircraft's latest records known, sorted hex hashes. Refused
 /// unless the round is concluded.
 [[nodiscard]] Result<Json> roundContent(const airframe::Airframe& airframe,

@@ -2,6 +2,7 @@
 
 #include "base/pointer.hpp"
 #include "record/asked.hpp"
+#include "record/content.hpp"
 #include "record/record.hpp"
 
 #include <algorithm>
@@ -249,12 +250,15 @@ Result<void> checkKind(const Json& content) {
         return found != content.end() && *found == value;
     };
     const auto isKnown = [&] {
-        return is("version", 1) || is("version", 2) || is("version", 3) || is("version", 4) ||
-               is("version", 5) || is("version", 6);
+        const auto version = content.find("version");
+        return version != content.end() && version->is_number_integer() && *version >= 1 &&
+               *version <= record::newestVersion;
     };
     if (content.is_object() && is("format", "ambit-record") && is("kind", "round") && isKnown()) return {};
-    return fail(ErrorCode::unsupported, "Pages can be drawn of a round's record, version 1 to 6.", "/format",
-                "A newer Ambit may know this one.");
+    return fail(ErrorCode::unsupported,
+                "Pages can be drawn of a round's record, version 1 to " +
+                    std::to_string(record::newestVersion) + ".",
+                "/format", "A newer Ambit may know this one.");
 }
 
 } // namespace

@@ -20,7 +20,7 @@ struct Context {
 
 void addTitle(const Context& context);
 void addFindings(const Context& context);
-/// Only where something was measured or photographed as version 5 or 6 brought it.
+/// Only where something was measured or photographed as version 5 or later brought it.
 void addMeasured(const Context& context);
 /// Of the page where a point's trend is drawn: Sheet::pageOf.
 [[nodiscard]] std::string trendMark(const std::string& point);
