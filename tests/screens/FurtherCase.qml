@@ -285,6 +285,7 @@ TourCase {
         tryVerify(() => Stage.app.trend.there, 5000);
         frame();
         at("history, a trend");
+        frame();
         touch("historyRenewed");
         see("screenRenewed");
         touch("renewedValue." + Stage.app.pointHistory.values[0].recordId);

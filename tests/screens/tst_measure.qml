@@ -429,6 +429,7 @@ FileCase {
         const id = history.values[0].recordId;
         verify(!history.values[0].renewed);
         for (const renewed of [true, false]) {
+            frame(); // what was read has moved it
             touch("historyRenewed");
             see("screenRenewed");
             at("renewed-" + size.tag);
