@@ -11,7 +11,7 @@ namespace {
 constexpr int reducedTo = 800; // pixels on the longer side
 constexpr int reducedFinerTo = 1200;
 constexpr double finest = 2000; // pixels on the longer side that are worth looking at
-constexpr std::size_t mostGuesses = 56;
+constexpr std::size_t mostGuesses = 24;
 constexpr std::size_t mostLookedInto = 10;
 
 /// The best first; none within a corner's tolerance of a better one.

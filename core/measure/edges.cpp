@@ -159,8 +159,20 @@ std::vector<Sample> samplesBy(const Strip& s, double shift, double slope, double
     return samples;
 }
 
-/// Least squares with Tukey's weights (c = 4.685), from a line that is near; false if too little is seen.
-bool fitted(const std::vector<Sample>& samples, double within, double& shift, double& slope, double& spread) {
+/// An edge's line against the side: outwards by `shift` at its first corner.
+struct Fit {
+    double shift = 0;
+    double slope = 0;
+    double spread = 0;    // of samples about it, pixels
+    double deviation = 0; // of its place at that end of the side which is less known
+};
+
+/// Least squares with Tukey's weights (c = 4.685), from a line that is near; false, and all as it was, if too
+/// little is seen.
+bool fitted(const std::vector<Sample>& samples, double within, double length, Fit& fit) {
+    constexpr double sharpest = 0.15; // pixels: what light and grid leave open however alike samples are
+    constexpr double shared = 2;      // samples that share pixels, or what lies beneath, count as one
+    Fit near = fit;
     double scale = within / 3;
     for (int round = 0; round < 5; ++round) {
         double w = 0;
@@ -170,7 +182,7 @@ bool fitted(const std::vector<Sample>& samples, double within, double& shift, do
         double xy = 0;
         std::vector<double> offs;
         for (const Sample& e : samples) {
-            const double off = e.across - shift - slope * e.along;
+            const double off = e.across - near.shift - near.slope * e.along;
             const double u = off / (4.685 * scale);
             if (std::abs(u) >= 1) continue;
             offs.push_back(std::abs(off));
@@ -183,11 +195,16 @@ bool fitted(const std::vector<Sample>& samples, double within, double& shift, do
         }
         const double det = w * xx - x * x;
         if (offs.size() < 6 || !(det > 1e-6 * w * xx)) return false;
-        slope = (w * xy - x * y) / det;
-        shift = (y - slope * x) / w;
-        spread = 1.4826 * medianOf(offs);
-        scale = std::clamp(spread, 0.12, within / 3);
+        near.slope = (w * xy - x * y) / det;
+        near.shift = (y - near.slope * x) / w;
+        near.spread = 1.4826 * medianOf(offs);
+        // A regression's, away from the middle of what is seen (any textbook).
+        const double away = std::max(x / w, length - x / w);
+        near.deviation =
+            std::max(near.spread, sharpest) * std::sqrt(shared * (1 / w + away * away * w / det));
+        scale = std::clamp(near.spread, 0.12, within / 3);
     }
+    fit = near;
     return true;
 }
 
@@ -270,17 +287,18 @@ std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double re
         if (edges.size() >= mostEdges) break;
         const double first = s.length * margin;
         const double last = s.length * (1 - margin);
-        double slope = (seed.to - seed.from) * s.step / (last - first);
-        double shift = seed.from * s.step - slope * first;
-        double spread = 0.5 * s.step;
-        const auto samples = samplesBy(s, shift, slope, within);
-        const bool seen = fitted(samples, within * s.step, shift, slope, spread);
+        const double slope = (seed.to - seed.from) * s.step / (last - first);
+        Fit fit{seed.from * s.step - slope * first, slope, 0.5 * s.step, 0};
+        const auto samples = samplesBy(s, fit.shift, fit.slope, within);
+        const bool seen = fitted(samples, within * s.step, s.length, fit);
         Edge edge;
         edge.evidence = seed.evidence;
+        edge.deviation = fit.deviation;
         std::vector<Sample> on;
         double brighter = 0;
         for (const Sample& e : samples)
-            if (std::abs(e.across - shift - slope * e.along) < std::max(0.8 * s.step, 2.5 * spread)) {
+            if (std::abs(e.across - fit.shift - fit.slope * e.along) <
+                std::max(0.8 * s.step, 2.5 * fit.spread)) {
                 on.push_back(e);
                 brighter += e.rise > 0 ? 1 : 0;
             }
@@ -290,15 +308,12 @@ std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double re
                                 [&](const Sample& e) { return (e.rise > 0) != (2 * brighter > count); }),
                  on.end());
         edge.gap = gapOf(on);
-        profiled(s, on, shift, slope, edge);
+        profiled(s, on, fit.shift, fit.slope, edge);
         const double u = s.length / 2;
-        const double v = shift + slope * u;
+        const double v = fit.shift + fit.slope * u;
         edge.at = {s.a.x + s.along.x * u + s.out.x * v, s.a.y + s.along.y * u + s.out.y * v};
-        const double size = std::hypot(1.0, slope);
-        edge.along = {(s.along.x + s.out.x * slope) / size, (s.along.y + s.out.y * slope) / size};
-        // A straight line through n points over 0.8 of the side, at its end: 2.4 deviations over root n (the
-        // regression's textbook formula), n being fewer than the samples where neighbours share pixels.
-        edge.deviation = 2.4 * std::max(spread, 0.15) / std::sqrt(std::max(4.0, count / 2));
+        const double size = std::hypot(1.0, fit.slope);
+        edge.along = {(s.along.x + s.out.x * fit.slope) / size, (s.along.y + s.out.y * fit.slope) / size};
         // The same again, or what joins pieces of a stronger one with something else.
         const bool known = std::any_of(edges.begin(), edges.end(), [&](const Edge& e) {
             const double off = e.along.y * (edge.at.x - e.at.x) - e.along.x * (edge.at.y - e.at.y);

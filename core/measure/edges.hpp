@@ -19,7 +19,9 @@ struct Edge {
     double gap = 0;   ///< the share of the side in the longest stretch where it isn't
     double step = 0;  ///< outside less inside, grey levels; its mean profile's
     double width = 0; ///< of that profile, pixels from a tenth to nine tenths
-    double deviation = 0;                      ///< of where it crosses the side's ends, pixels
+    double deviation = 0; ///< of where it crosses the side's end that is less known, pixels
+    double rim = 0; ///< the logarithm of how many times more of its profiles is unexplained by an edge alone
+                    ///< than by one with a shadow's rim beside it; 0 until `withoutShadow`
     std::vector<std::vector<double>> profiles; ///< mean grey across parts of it, from inside to outside, the
                                                ///< edge in the middle; evenly along, the first corner's first
     double profileStep = 1;                    ///< pixels between these

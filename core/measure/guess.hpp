@@ -1,4 +1,5 @@
-// Where in a reduced picture a card may lie: four straight edges that meet as a card's sides would.
+// Where in a reduced picture a card may lie: four straight edges that meet as a card's sides would, or three
+// and the fourth where two of these end.
 #pragma once
 
 #include "measure/lines.hpp"
@@ -7,8 +8,8 @@
 namespace ambit::measure {
 
 struct Guess {
-    Quad quad;       ///< clockwise, in the reduced picture
-    double seen = 0; ///< 0 to 1.5: the mean share of a side on which an edge runs, and half that of the worst
+    Quad quad;        ///< clockwise, in the reduced picture
+    double worth = 0; ///< how much speaks for it, as far as lines tell
 };
 
 /// The best first, at most `most`, no two alike. Edges are looked for in `finer`, too, the same picture less

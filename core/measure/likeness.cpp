@@ -11,8 +11,9 @@ namespace {
 // A multinomial logit (D. McFadden, "Conditional logit analysis of qualitative choice behavior", 1974): of a
 // picture's answers, and none at all, at most one is right. `ambit-bench --card-weights` makes them anew.
 constexpr std::array<double, signs> weights{
-    -41.227, -1.392, -1.301, 1.341,  1.795,  39.762, -3.520, -1.335, -0.929, 0.428,  3.182,  3.887, -5.636,
-    2.053,   -2.210, 0.109,  -3.023, -0.324, 1.609,  8.181,  0.803,  -5.851, -2.382, -4.528, 0.147};
+    -27.950, -1.886, -0.731, 1.756, -1.633, 35.223, -21.473, 11.808, 3.569,  -4.954, -11.633, 3.659,
+    16.396,  -0.430, -0.249, 0.883, 0.685,  -0.033, 2.390,   -2.630, -1.173, -2.525, -2.972,  -4.857,
+    0.351,   0.851,  -2.154, 3.875, -2.805, 2.578,  1.297,   0.644,  -1.440, -2.673, -3.843,  -0.236};
 
 } // namespace
 
@@ -23,17 +24,24 @@ double closeTo(const Quad& quad) {
     return std::max(2.0, 0.005 * longest);
 }
 
+double within(const Sides& sides) {
+    double off = 1e-3;
+    for (const Mark& corner : sides.corners)
+        off = std::max(off, corner.deviation);
+    return std::erf(closeTo(sides.quad) / off / std::sqrt(2.0));
+}
+
 std::array<double, signs> signsOf(const Sides& sides) {
-    double off = 0;
     double faintest = 1e9;
+    double rim = 0;
     int brighter = 0;
     std::array<double, 4> gaps{};
     std::array<double, 4> softer{}; // than the sharpest side: a shadow's rim is
     double broken = 1;              // of what isn't seen beside the longest gap, the worst side's
     for (std::size_t i = 0; i < 4; ++i) {
         const Edge& edge = sides.edges[i];
-        off = std::max(off, sides.corners[i].deviation);
         faintest = std::min(faintest, edge.evidence);
+        rim = std::max(rim, edge.rim);
         brighter += edge.step > 0 ? 1 : 0;
         gaps[i] = edge.gap;
         softer[i] = std::log(std::max(0.5, edge.width) / sides.sharp);
@@ -42,16 +50,22 @@ std::array<double, signs> signsOf(const Sides& sides) {
     std::sort(gaps.begin(), gaps.end());
     std::sort(softer.begin(), softer.end());
     const Roundness& round = sides.round;
+    const Beside& beside = sides.beside;
+    const double faint = std::log(faintest + 0.1);
     const auto flag = [](bool is) { return is ? 1.0 : 0.0; };
+    const double lit = flag(sides.shadowed == 0);
     return {1, std::log1p(std::min(50.0, sides.pose.misfit)),
             std::min(3.0, std::abs(round.median - card::cornerRadius)), std::log(millimetre(sides.quad)),
-            std::min(1.0, round.seen), round.fits, round.worst, std::log(off / closeTo(sides.quad) + 0.02),
+            // How round the corners are.
+            std::min(1.0, round.seen), round.fits, round.worst, round.worst * round.worst, round.arcs[0],
+            round.arcs[1], round.arcs[1] * round.arcs[1], round.arcs[2], round.fits * round.arcs[1],
             flag(brighter != 0 && brighter != 4),
-            // A card's shadow falls to two sides, or to none that is seen.
+            // A card's shadow falls to two sides, or to none that is seen; a soft side is in it.
             flag(sides.shadowed == 1), flag(sides.shadowed == 2), flag(sides.shadowed > 2), softer[1],
-            softer[2], softer[3], std::log(faintest + 0.1),
+            softer[2], softer[3], std::min(2.25, softer[2] * softer[2]), lit * softer[2], lit * softer[3],
+            flag(sides.shadowed == 1) * softer[2], lit * rim, (1 - lit) * rim, faint, faint * round.fits,
             // A finger hides one stretch of a side, or of two, and all four corners hardly ever.
-            gaps[3], gaps[2], broken, round.arcs[1], sides.beside.unlike[2], sides.beside.carriedOn[2],
+            gaps[3], gaps[2], broken, beside.unlike[2], beside.carriedOn[2],
             // A camera that nobody carries would fit better.
             flag(sides.pose.focal < 1.04 * leastFocal), flag(sides.pose.focal > 0.95 * mostFocal),
             sides.pose.tilt / 30};

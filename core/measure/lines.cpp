@@ -84,10 +84,9 @@ Region grown(const Reduced& p, const std::vector<float>& strength, std::vector<c
             for (int nx = std::max(0, x - 1); nx <= std::min(p.width - 1, x + 1); ++nx) {
                 const std::size_t i = index(nx, ny, p.width);
                 if (used[i] != 0 || strength[i] < leastGradient) continue;
-                const double size = std::hypot(region.cosines, region.sines);
-                const double along =
-                    (p.dx[i] * region.cosines + p.dy[i] * region.sines) / (size * strength[i]);
-                if (along < sameDirection) continue;
+                const double size = std::sqrt(region.cosines * region.cosines + region.sines * region.sines);
+                const double along = p.dx[i] * region.cosines + p.dy[i] * region.sines;
+                if (along < sameDirection * size * strength[i]) continue;
                 used[i] = 1;
                 region.pixels.push_back(i);
                 region.cosines += p.dx[i] / strength[i];

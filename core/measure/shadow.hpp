@@ -5,12 +5,12 @@
 
 namespace ambit::measure {
 
-/// Where an edge was found on the rim of a shadow, or between rim and edge, moves it to the edge. Takes the
+/// Where edges were found on the rim of a shadow, or between rim and edge, moves them to the edge. Takes the
 /// profiles for an edge blurred to `sharp` (pixels from a tenth to nine tenths, as of edges that surely have
-/// no shadow beside them) and, at most `reach` pixels outside of it, a softer one behind which it is
-/// brighter; what either is worth may differ from part to part, as what lies beneath does. `deviation` grows
-/// by what the profiles leave open. False, and all as it was, if an edge without a shadow explains the
-/// profiles about as well.
-bool withoutShadow(Edge& edge, double sharp, double reach);
+/// no shadow beside them) and, at most `reach` pixels outside of it (0: this side isn't asked), a softer one
+/// behind which it is brighter by what the shadow takes of the light, the same share on all sides.
+/// `deviation` becomes what the profiles leave open. How many were moved: an edge that a single step explains
+/// about as well stays.
+int withoutShadow(std::array<Edge, 4>& edges, double sharp, const std::array<double, 4>& reach);
 
 } // namespace ambit::measure

@@ -91,17 +91,16 @@ std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double re
 
 void withoutShadow(const Picture& picture, Sides& sides) {
     const Quad& q = sides.quad;
+    std::array<double, 4> reach{};
     for (std::size_t i = 0; i < 4; ++i) {
-        Edge& edge = sides.edges[i];
-        if (edge.width < shadowFrom * sides.sharp) continue;
+        if (sides.edges[i].width < shadowFrom * sides.sharp) continue;
         // What lies across this side has the scale of the side beside it.
         const double length = sideOf(q, i);
         const double beside = sideOf(q, (i + 3) % 4);
-        if (withoutShadow(edge, sides.sharp,
-                          shadowReach * beside / (beside < length ? card::width : card::length)))
-            ++sides.shadowed;
+        reach[i] = shadowReach * beside / (beside < length ? card::width : card::length);
     }
-    if (sides.shadowed > 0 && met(sides)) lookedAt(picture, sides);
+    sides.shadowed = withoutShadow(sides.edges, sides.sharp, reach);
+    if (met(sides)) lookedAt(picture, sides);
 }
 
 } // namespace ambit::measure

@@ -30,7 +30,7 @@ int main(int argc, char** argv) {
             "ambit-bench --card [COUNT [FROM]]  an ID-1 card found in so many invented photos, from "
             "that seed on\n"
             "ambit-bench --card-weights [COUNT]  what core/measure/likeness weighs, learnt from so many "
-            "of them (3200)\n"
+            "of them (6500)\n"
             "ambit-bench --photo            photos taken in");
         return 0;
     }
@@ -45,7 +45,7 @@ int main(int argc, char** argv) {
                    : 1;
 
     if (argc > 1 && std::strcmp(argv[1], "--card-weights") == 0) {
-        cardWeights(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 3200);
+        cardWeights(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 6500);
         return 0;
     }
     const QGuiApplication application(argc, argv);
