@@ -113,8 +113,8 @@ private:
             for (int b = std::max(0, a - slack); b <= std::min(places() - 1, a + slack); ++b) {
                 ends.push_back({a, b});
                 for (std::size_t part = 0; part < parts; ++part)
-                    placeOf.push_back(static_cast<std::uint16_t>(
-                        a + (b - a) * static_cast<double>(part) / static_cast<double>(parts - 1) + 0.5));
+                    placeOf.push_back(static_cast<std::uint16_t>(std::lround(
+                        a + (b - a) * static_cast<double>(part) / static_cast<double>(parts - 1))));
             }
     }
 
