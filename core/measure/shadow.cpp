@@ -38,7 +38,7 @@ std::vector<Rim> rimsOf(double bell, double reach) {
     return rims;
 }
 
-/// The share of the light that a shadow takes (no more than 45 %: common practice, no source).
+/// Shares of the light that a shadow may take (no more than two fifths: common practice, no source).
 constexpr std::array<double, 7> shares{0.05, 0.09, 0.14, 0.19, 0.25, 0.32, 0.4};
 
 /// By share of the light taken, by part, by place of the edge.

@@ -70,8 +70,8 @@ private slots:
         }
     }
 
-    /// Surely a card, but where its edges are in a shadow as dark as itself is open to several millimetres'
-    /// tenths: no corners are better than wrong ones.
+    /// Surely a card, but where its edges are in a shadow as dark as itself is open to a millimetre's
+    /// better part: no corners are better than wrong ones.
     void hiddenEdgesAreRefused() {
         int wrong = 0;
         for (const std::uint64_t seed : std::array<std::uint64_t, 6>{331, 1924, 2346, 2918, 5198, 6229}) {
