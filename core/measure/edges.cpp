@@ -25,11 +25,10 @@ struct Strip {
     Pixel along;
     Pixel out;
     double length = 0;
-    double step = 1; // pixels between columns
-    int half = 0;    // columns on either side of the middle one
+    int half = 0; // columns, a pixel apart, on either side of the middle one
     std::size_t columns = 0;
     std::vector<double> grey;
-    std::vector<double> rise; // grey levels a step
+    std::vector<double> rise; // grey levels a pixel
     std::vector<double> root; // its root, signed
     double noise = 0;         // of rise: median of its size
     double rootNoise = 0;
@@ -42,25 +41,24 @@ struct Strip {
     }
 };
 
-Strip stripAlong(const Picture& p, Pixel a, Pixel b, double reach, double pixel) {
+Strip stripAlong(const Picture& p, Pixel a, Pixel b, double reach) {
     Strip s;
     s.a = a;
     s.length = std::hypot(b.x - a.x, b.y - a.y);
     s.along = {(b.x - a.x) / s.length, (b.y - a.y) / s.length};
     s.out = {s.along.y, -s.along.x};
-    s.step = std::max(1.0, pixel);
-    s.half = static_cast<int>(std::ceil(reach / s.step)) + 4;
+    s.half = static_cast<int>(std::ceil(reach)) + 4;
     s.columns = 2 * static_cast<std::size_t>(s.half) + 1;
     s.grey.resize(stretches * s.columns);
     s.rise.resize(s.grey.size());
     s.root.resize(s.grey.size());
     const double rowLength = s.length * (1 - 2 * margin) / stretches;
-    const int beside = std::clamp(static_cast<int>(rowLength / s.step), 1, 9);
+    const int beside = std::clamp(static_cast<int>(rowLength), 1, 9);
     for (std::size_t row = 0; row < stretches; ++row)
         for (int k = 0; k < beside; ++k) {
             const double u = s.where(row) + ((k + 0.5) / beside - 0.5) * rowLength;
             for (int c = -s.half; c <= s.half; ++c) {
-                const double v = c * s.step;
+                const double v = c;
                 s.grey[s.index(row, c)] +=
                     greyAt(p, {a.x + s.along.x * u + s.out.x * v, a.y + s.along.y * u + s.out.y * v}) /
                     beside;
@@ -89,7 +87,7 @@ struct Seed {
 /// Lines from every column of the first row to every one of the last; those better than all beside them.
 std::vector<Seed> seedsOf(const Strip& s) {
     const int reach = s.half - 3;
-    const int slack = std::min(2 * reach, 2 + static_cast<int>(s.length * widestTurn / s.step));
+    const int slack = std::min(2 * reach, 2 + static_cast<int>(s.length * widestTurn));
     const int wide = 2 * reach + 1;
     const auto cell = [&](int from, int to) {
         return static_cast<std::size_t>(from + reach) * static_cast<std::size_t>(wide) +
@@ -137,7 +135,7 @@ std::vector<Sample> samplesBy(const Strip& s, double shift, double slope, double
     std::vector<Sample> samples;
     for (std::size_t row = 0; row < stretches; ++row) {
         const double u = s.where(row);
-        const double at = (shift + slope * u) / s.step;
+        const double at = shift + slope * u;
         const int from = std::max(-s.half + 3, static_cast<int>(std::ceil(at - within)));
         const int to = std::min(s.half - 3, static_cast<int>(std::floor(at + within)));
         if (from > to) continue;
@@ -154,7 +152,7 @@ std::vector<Sample> samplesBy(const Strip& s, double shift, double slope, double
             sum += weight;
             moment += weight * k;
         }
-        samples.push_back({u, (best + moment / sum) * s.step, r[0], row});
+        samples.push_back({u, best + moment / sum, r[0], row});
     }
     return samples;
 }
@@ -219,12 +217,12 @@ double gapOf(const std::vector<Sample>& samples) {
     return static_cast<double>(std::max(longest, stretches - next)) / stretches;
 }
 
-/// Adds the grey across the line in one row, every half column.
+/// Adds the grey across the line in one row, every `profileStep`.
 void addProfile(const Strip& s, std::size_t row, double shift, double slope, std::vector<double>& profile) {
     const int half = 2 * s.half;
-    const double at = (shift + slope * s.where(row)) / s.step;
+    const double at = shift + slope * s.where(row);
     for (int k = -half; k <= half; ++k) {
-        const double c = std::clamp(at + k * 0.5, static_cast<double>(-s.half), s.half - 0.001);
+        const double c = std::clamp(at + k * profileStep, static_cast<double>(-s.half), s.half - 0.001);
         const int whole = static_cast<int>(std::floor(c));
         const double* g = &s.grey[s.index(row, whole)];
         profile[static_cast<std::size_t>(k) + static_cast<std::size_t>(half)] +=
@@ -235,7 +233,6 @@ void addProfile(const Strip& s, std::size_t row, double shift, double slope, std
 /// Profiles of its parts; step and width of what is across where it was seen.
 void profiled(const Strip& s, const std::vector<Sample>& samples, double shift, double slope, Edge& edge) {
     const std::size_t size = 4 * static_cast<std::size_t>(s.half) + 1;
-    edge.profileStep = s.step / 2;
     edge.partLength = s.length * (1 - 2 * margin) / parts;
     edge.profiles.assign(parts, std::vector<double>(size));
     for (std::size_t row = 0; row < stretches; ++row)
@@ -262,7 +259,7 @@ void profiled(const Strip& s, const std::vector<Sample>& samples, double shift, 
     edge.step = sum;
     // Of an edge blurred like a bell, its height over its steepest: 2.56 / 2.51 of it from a tenth to nine
     // tenths.
-    edge.width = rise[best] == 0 ? 0 : std::abs(sum / rise[best]) * edge.profileStep;
+    edge.width = rise[best] == 0 ? 0 : std::abs(sum / rise[best]) * profileStep;
 }
 
 } // namespace
@@ -279,26 +276,25 @@ double greyAt(const Picture& p, Pixel at) {
            (row[p.stride] * (1 - fx) + row[p.stride + 1] * fx) * fy;
 }
 
-std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double reach, double pixel) {
-    const Strip s = stripAlong(picture, a, b, reach, pixel);
+std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double reach) {
+    const Strip s = stripAlong(picture, a, b, reach);
     std::vector<Edge> edges;
-    const double within = 1.6; // columns
+    const double within = 1.6; // pixels
     for (const Seed& seed : seedsOf(s)) {
         if (edges.size() >= mostEdges) break;
         const double first = s.length * margin;
         const double last = s.length * (1 - margin);
-        const double slope = (seed.to - seed.from) * s.step / (last - first);
-        Fit fit{seed.from * s.step - slope * first, slope, 0.5 * s.step, 0};
+        const double slope = (seed.to - seed.from) / (last - first);
+        Fit fit{seed.from - slope * first, slope, 0.5, 0};
         const auto samples = samplesBy(s, fit.shift, fit.slope, within);
-        const bool seen = fitted(samples, within * s.step, s.length, fit);
+        const bool seen = fitted(samples, within, s.length, fit);
         Edge edge;
         edge.evidence = seed.evidence;
         edge.deviation = fit.deviation;
         std::vector<Sample> on;
         double brighter = 0;
         for (const Sample& e : samples)
-            if (std::abs(e.across - fit.shift - fit.slope * e.along) <
-                std::max(0.8 * s.step, 2.5 * fit.spread)) {
+            if (std::abs(e.across - fit.shift - fit.slope * e.along) < std::max(0.8, 2.5 * fit.spread)) {
                 on.push_back(e);
                 brighter += e.rise > 0 ? 1 : 0;
             }
@@ -318,8 +314,8 @@ std::vector<Edge> edgesAlong(const Picture& picture, Pixel a, Pixel b, double re
         const bool known = std::any_of(edges.begin(), edges.end(), [&](const Edge& e) {
             const double off = e.along.y * (edge.at.x - e.at.x) - e.along.x * (edge.at.y - e.at.y);
             const double turn = (e.along.x * edge.along.y - e.along.y * edge.along.x) * s.length / 2;
-            return std::abs(off) < (edge.evidence < 0.6 * e.evidence ? std::abs(turn) : 0) + 0.8 * s.step &&
-                   (edge.evidence < 0.6 * e.evidence || std::abs(turn) < 1.5 * s.step);
+            return std::abs(off) < (edge.evidence < 0.6 * e.evidence ? std::abs(turn) : 0) + 0.8 &&
+                   (edge.evidence < 0.6 * e.evidence || std::abs(turn) < 1.5);
         });
         if (!known) edges.push_back(std::move(edge));
     }

@@ -21,7 +21,7 @@ inline constexpr std::int64_t mostPixels = 50'000'000;
 struct Found {
     Corners corners; ///< where the sides meet, clockwise as seen; deviations from how straight the sides are
     double edgeWidth = 0;  ///< pixels in which the sharpest side goes from a tenth to nine tenths
-    double confidence = 0; ///< 0 to 1: the chance that all corners are within half a percent of the longest
+    double confidence = 0; ///< 0 to 1: the chance that all corners are within one percent of the longest
                            ///< side (or two pixels), as it was in the invented pictures of tests/measure
 };
 

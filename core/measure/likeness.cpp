@@ -11,9 +11,9 @@ namespace {
 // A multinomial logit (D. McFadden, "Conditional logit analysis of qualitative choice behavior", 1974): of a
 // picture's answers, and none at all, at most one is right. `ambit-bench --card-weights` makes them anew.
 constexpr std::array<double, signs> weights{
-    -27.950, -1.886, -0.731, 1.756, -1.633, 35.223, -21.473, 11.808, 3.569,  -4.954, -11.633, 3.659,
-    16.396,  -0.430, -0.249, 0.883, 0.685,  -0.033, 2.390,   -2.630, -1.173, -2.525, -2.972,  -4.857,
-    0.351,   0.851,  -2.154, 3.875, -2.805, 2.578,  1.297,   0.644,  -1.440, -2.673, -3.843,  -0.236};
+    -20.976, -1.655, -1.201, 2.187, -0.357, 13.571, -8.370, 7.825,  3.111,  1.968,  -27.402, 3.533,
+    19.643,  -0.413, -1.063, 0.096, -0.282, -3.259, 11.153, -0.461, -8.159, -2.810, -4.274,  -6.022,
+    -0.174,  1.469,  -1.210, 3.405, -2.297, 4.763,  3.189,  0.770,  -1.389, -3.563, -4.696,  -0.172};
 
 } // namespace
 
@@ -21,14 +21,20 @@ double closeTo(const Quad& quad) {
     double longest = 0;
     for (std::size_t i = 0; i < 4; ++i)
         longest = std::max(longest, sideOf(quad, i));
-    return std::max(2.0, 0.005 * longest);
+    return std::max(2.0, 0.01 * longest);
 }
 
-double within(const Sides& sides) {
+double within(const Corners& corners) {
+    Quad quad;
     double off = 1e-3;
-    for (const Mark& corner : sides.corners)
-        off = std::max(off, corner.deviation);
-    return std::erf(closeTo(sides.quad) / off / std::sqrt(2.0));
+    for (std::size_t i = 0; i < 4; ++i) {
+        quad[i] = corners[i].at;
+        off = std::max(off, corners[i].deviation);
+    }
+    // Off by many deviations is rarer than by few, but less so than of a bell: Student's t with two degrees
+    // of freedom, as near as any in the invented pictures.
+    const double times = closeTo(quad) / off;
+    return times / std::sqrt(2 + times * times);
 }
 
 std::array<double, signs> signsOf(const Sides& sides) {

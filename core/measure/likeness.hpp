@@ -12,11 +12,11 @@ inline constexpr std::size_t signs = 36;
 /// The natural logarithm of the odds that these are a card's sides.
 [[nodiscard]] double likeness(const Sides& sides);
 
-/// The chance that, if they are, all corners are `closeTo` their places: that of the corner least known, by
-/// its deviation.
-[[nodiscard]] double within(const Sides& sides);
+/// The chance that, if it is a card, all its corners are `closeTo` their places: that of the corner least
+/// known, by its deviation.
+[[nodiscard]] double within(const Corners& corners);
 
-/// How far off a corner may be, pixels: half a percent of the longest side, or two if that is more.
+/// How far off a corner may be, pixels: one percent of the longest side, or two if that is more.
 [[nodiscard]] double closeTo(const Quad& quad);
 
 } // namespace ambit::measure

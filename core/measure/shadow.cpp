@@ -48,15 +48,15 @@ using Rest = std::vector<double>;
 class Left {
 public:
     Left(const Edge& its, double sharp, double reach)
-        : edge(&its), bell(sharp / 2.56), step(its.profileStep), parts(its.profiles.size()) {
+        : edge(&its), bell(sharp / 2.56), parts(its.profiles.size()) {
         // From a tenth to nine tenths of a bell's integral are 2.56 of its deviations.
         const std::size_t size = its.profiles[0].size();
         middle = static_cast<int>(size / 2);
-        const int window = static_cast<int>((reach + 2 * bell) / step);
+        const int window = static_cast<int>((reach + 2 * bell) / profileStep);
         first = std::max(2, middle - window);
         last = std::min(static_cast<int>(size) - 3, middle + window);
-        from = -static_cast<int>(reach / step);
-        to = static_cast<int>((0.6 * bell) / step) + 1;
+        from = -static_cast<int>(reach / profileStep);
+        to = static_cast<int>((0.6 * bell) / profileStep) + 1;
         for (const auto& profile : its.profiles) {
             std::vector<double> rise(size);
             for (std::size_t i = 2; i + 2 < size; ++i)
@@ -82,7 +82,7 @@ public:
     [[nodiscard]] bool isWide() const { return last - first + 1 >= 8 && places() >= 2; }
     /// Pixels outwards of a line's first and last part.
     [[nodiscard]] std::array<double, 2> endsOf(std::size_t line) const {
-        return {(ends[line][0] + from) * step, (ends[line][1] + from) * step};
+        return {(ends[line][0] + from) * profileStep, (ends[line][1] + from) * profileStep};
     }
 
     const Edge* edge;
@@ -93,7 +93,6 @@ public:
 
 private:
     double bell;
-    double step;
     std::size_t parts;
     int middle = 0;
     int first = 0;
@@ -108,7 +107,7 @@ private:
 
     /// Every line's place in every part, one line after the other; `ends` are their first and last places.
     void layLines() {
-        const int slack = static_cast<int>(mostTurned / step);
+        const int slack = static_cast<int>(mostTurned / profileStep);
         for (int a = 0; a < places(); ++a)
             for (int b = std::max(0, a - slack); b <= std::min(places() - 1, a + slack); ++b) {
                 ends.push_back({a, b});
@@ -138,9 +137,9 @@ private:
             double aa = 0;
             double bb = 0;
             double ab = 0;
-            const double edgeAt = (place + from) * step;
+            const double edgeAt = (place + from) * profileStep;
             for (std::size_t i = 0; i < a.size(); ++i) {
-                const double x = (first + static_cast<int>(i) - middle) * step - edgeAt;
+                const double x = (first + static_cast<int>(i) - middle) * profileStep - edgeAt;
                 a[i] = std::exp(-x * x / (2 * blur * blur));
                 b[i] =
                     rim.wide > 0 ? std::exp(-(x - rim.away) * (x - rim.away) / (2 * rim.wide * rim.wide)) : 0;
@@ -150,7 +149,7 @@ private:
             }
             // Where the rim is over.
             const int over = std::min(
-                last - 2, middle + static_cast<int>((edgeAt + rim.away + 1.5 * rim.wide) / step) + 1);
+                last - 2, middle + static_cast<int>((edgeAt + rim.away + 1.5 * rim.wide) / profileStep) + 1);
             for (std::size_t part = 0; part < parts; ++part) {
                 const double* rise = &rises[part][static_cast<std::size_t>(first)];
                 double ay = 0;
@@ -167,7 +166,7 @@ private:
                 bright /= last - over + 1;
                 for (std::size_t k = 0; k < count; ++k) {
                     const double rimStep =
-                        rim.wide > 0 ? shares[k] * bright * step / (rim.wide * rootTwoPi) : 0;
+                        rim.wide > 0 ? shares[k] * bright * profileStep / (rim.wide * rootTwoPi) : 0;
                     const double edgeStep = (ay - rimStep * ab) / aa;
                     rest[(k * parts + part) * static_cast<std::size_t>(places()) +
                          static_cast<std::size_t>(place)] =

@@ -48,10 +48,10 @@ void lookedAt(const Picture& picture, Sides& sides) {
 
 } // namespace
 
-std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double reach, double pixel) {
+std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double reach) {
     std::array<std::vector<Edge>, 4> edges;
     for (std::size_t i = 0; i < 4; ++i) {
-        edges[i] = edgesAlong(picture, quad[i], quad[(i + 1) % 4], reach, pixel);
+        edges[i] = edgesAlong(picture, quad[i], quad[(i + 1) % 4], reach);
         std::erase_if(edges[i], [](const Edge& e) { return e.seen < leastSeen; });
         if (edges[i].empty()) return {};
         if (edges[i].size() > perSide) edges[i].resize(perSide);

@@ -22,10 +22,8 @@ struct Sides {
 };
 
 /// The combinations of edges within `reach` pixels of the quad's sides that look most like a card, the best
-/// first; empty if a side can't be seen, or they don't meet as a card's. `quad` goes round, `pixel` is the
-/// width of what is worth looking at.
-[[nodiscard]] std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double reach,
-                                           double pixel);
+/// first; empty if a side can't be seen, or they don't meet as a card's. `quad` goes round.
+[[nodiscard]] std::vector<Sides> sidesNear(const Picture& picture, const Quad& quad, double reach);
 
 /// Tells the card's edges from its shadow's rim, where the sides are not equally sharp.
 void withoutShadow(const Picture& picture, Sides& sides);

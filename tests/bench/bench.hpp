@@ -50,8 +50,8 @@ inline QString demoFolder() {
 [[nodiscard]] bool archive(const QString& workFolder, std::size_t records);
 /// A walk that is followed: how soon, by how many, and what the walk has to do with it.
 [[nodiscard]] bool link(const QString& workFolder);
-/// Finding an ID-1 card in so many invented photos.
-[[nodiscard]] bool card(std::size_t photos, std::size_t from);
+/// Finding an ID-1 card in so many invented photos of that width, pixels.
+[[nodiscard]] bool card(std::size_t photos, std::size_t from, int width);
 /// Prints the weights of core/measure/likeness as learnt from the photos of seeds below `count`.
 void cardWeights(std::size_t count);
 /// Taking in photos: figures, no limits.

@@ -140,8 +140,8 @@ void brought(std::vector<Choices>& photos, Signs& mean, Signs& deviation) {
 Choices choicesOf(const measure::views::Photo& photo, bool withCard) {
     Choices choices;
     for (const auto& answer : measure::answersOf(photo.picture()))
-        choices.push_back({measure::signsOf(answer.sides), measure::within(answer.sides),
-                           withCard && measure::views::isRight(answer.sides.corners, photo)});
+        choices.push_back({measure::signsOf(answer.sides), measure::within(answer.corners),
+                           withCard && measure::views::isRight(answer.corners, photo)});
     return choices;
 }
 

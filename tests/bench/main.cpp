@@ -2,8 +2,8 @@
 // folder on a real disk. `--plan`: the planner only; `--sop [SECONDS]`: the solver on published problems;
 // `--trend`: a line through 10,000 values, and their chart;
 // `--archive [RECORDS]`: an archive of an invented fleet (100,000 records if not given); `--link`: a walk
-// that is followed; `--card [COUNT [FROM]]`: an ID-1 card found in invented photos; `--card-weights [COUNT]`:
-// what makes a card of four edges, learnt from such photos;
+// that is followed; `--card [COUNT [FROM [WIDTH]]]`: an ID-1 card found in invented photos; `--card-weights
+// [COUNT]`: what makes a card of four edges, learnt from such photos;
 // `--photo`: photos taken in.
 #include "bench.hpp"
 
@@ -27,7 +27,7 @@ int main(int argc, char** argv) {
             "ambit-bench --trend            a line through 10,000 values, and their chart\n"
             "ambit-bench --archive [COUNT]  an archive of so many records of an invented fleet\n"
             "ambit-bench --link             a walk that is followed, by one and by fifty\n"
-            "ambit-bench --card [COUNT [FROM]]  an ID-1 card found in so many invented photos, from "
+            "ambit-bench --card [COUNT [FROM [WIDTH]]]  an ID-1 card found in so many invented photos, from "
             "that seed on\n"
             "ambit-bench --card-weights [COUNT]  what core/measure/likeness weighs, learnt from so many "
             "of them (6500)\n"
@@ -40,7 +40,7 @@ int main(int argc, char** argv) {
 
     if (argc > 1 && std::strcmp(argv[1], "--card") == 0)
         return card(argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 1000,
-                    argc > 3 ? std::strtoul(argv[3], nullptr, 10) : 0)
+                    argc > 3 ? std::strtoul(argv[3], nullptr, 10) : 0, argc > 4 ? std::atoi(argv[4]) : 4000)
                    ? 0
                    : 1;
 

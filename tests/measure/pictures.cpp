@@ -37,16 +37,25 @@ struct Texture {
         h = (h ^ (h >> 27)) * 0x94D049BB133111EBU;
         return static_cast<double>((h ^ (h >> 31)) >> 11) * 0x1.0p-52 - 1;
     }
-    [[nodiscard]] double at(double px, double py) const {
+    [[nodiscard]] double at(double px, double py) {
         const double x = px / size;
         const double y = py / size;
         const auto ix = static_cast<std::int64_t>(x);
         const auto iy = static_cast<std::int64_t>(y);
         const double fx = x - static_cast<double>(ix);
         const double fy = y - static_cast<double>(iy);
-        return strength * ((value(ix, iy) * (1 - fx) + value(ix + 1, iy) * fx) * (1 - fy) +
-                           (value(ix, iy + 1) * (1 - fx) + value(ix + 1, iy + 1) * fx) * fy);
+        if (ix != cellX || iy != cellY) {
+            cellX = ix;
+            cellY = iy;
+            cell = {value(ix, iy), value(ix + 1, iy), value(ix, iy + 1), value(ix + 1, iy + 1)};
+        }
+        return strength *
+               ((cell[0] * (1 - fx) + cell[1] * fx) * (1 - fy) + (cell[2] * (1 - fx) + cell[3] * fx) * fy);
     }
+
+    std::int64_t cellX = -1; // whose corners' values are in `cell`
+    std::int64_t cellY = -1;
+    std::array<double, 4> cell{};
 };
 
 struct Shape {
@@ -136,31 +145,44 @@ std::vector<Shape> print(Random& random, double grey) {
     return shapes;
 }
 
-/// Three means over 2r + 1 pixels, nearly a bell of that deviation.
+/// Three means over 2r + 1 pixels each way, nearly a bell of that deviation.
 void blur(std::vector<float>& grey, int w, int h, double deviation) {
     const double wide = std::sqrt(4 * deviation * deviation + 1); // three boxes of this width
     const double reach = (wide - 1) / 2;
     const int whole = static_cast<int>(reach);
     const auto rest = static_cast<float>(reach - whole);
-    const auto pass = [&](int n, int lines, int step, int jump) {
-        std::vector<float> line(static_cast<std::size_t>(n));
-        for (int l = 0; l < lines; ++l) {
-            float* at = grey.data() + static_cast<std::ptrdiff_t>(l) * jump;
-            for (int i = 0; i < n; ++i)
-                line[static_cast<std::size_t>(i)] = at[static_cast<std::ptrdiff_t>(i) * step];
-            const auto of = [&](int i) { return line[static_cast<std::size_t>(std::clamp(i, 0, n - 1))]; };
-            for (int i = 0; i < n; ++i) {
-                float sum = rest * (of(i - whole - 1) + of(i + whole + 1));
-                for (int k = -whole; k <= whole; ++k)
-                    sum += of(i + k);
-                at[static_cast<std::ptrdiff_t>(i) * step] =
-                    sum / (2 * static_cast<float>(whole) + 1 + 2 * rest);
-            }
+    const float over = 2 * static_cast<float>(whole) + 1 + 2 * rest;
+    const auto width = static_cast<std::size_t>(w);
+    std::vector<float> from(grey.size());
+    // Both go along the rows, the second over many rows at once: down one column is slow.
+    const auto pass = [&](int y, const auto& beside) {
+        float* to = grey.data() + static_cast<std::size_t>(y) * width;
+        const float* before = beside(-whole - 1);
+        const float* after = beside(whole + 1);
+        for (int x = 0; x < w; ++x)
+            to[x] = rest * (before[x] + after[x]);
+        for (int k = -whole; k <= whole; ++k) {
+            const float* at = beside(k);
+            for (int x = 0; x < w; ++x)
+                to[x] += at[x];
         }
+        for (int x = 0; x < w; ++x)
+            to[x] /= over;
     };
+    std::vector<float> line; // with the rim carried on beyond both ends
     for (int k = 0; k < 3; ++k) {
-        pass(w, h, 1, w);
-        pass(h, w, w, 1);
+        for (int y = 0; y < h; ++y) {
+            const float* at = grey.data() + static_cast<std::size_t>(y) * width;
+            line.assign(static_cast<std::size_t>(whole) + 1, at[0]);
+            line.insert(line.end(), at, at + w);
+            line.insert(line.end(), static_cast<std::size_t>(whole) + 1, at[w - 1]);
+            pass(y, [&](int by) { return line.data() + whole + 1 + by; });
+        }
+        from = grey;
+        for (int y = 0; y < h; ++y)
+            pass(y, [&](int by) {
+                return from.data() + static_cast<std::size_t>(std::clamp(y + by, 0, h - 1)) * width;
+            });
     }
 }
 
@@ -186,9 +208,9 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
     const bool bright = base + made.contrast < 245 && (base - made.contrast < 8 || random() % 2 == 0);
     if (!bright && base - made.contrast < 8) made.contrast = base - 8;
     const double cardGrey = bright ? base + made.contrast : base - made.contrast;
-    const std::array<Texture, 3> textures{Texture{w / 12, uniform(random, 0, 14), random()},
-                                          Texture{w / 60, uniform(random, 0, 8), random()},
-                                          Texture{w / 400, uniform(random, 0, 6), random()}};
+    std::array<Texture, 3> textures{Texture{w / 12, uniform(random, 0, 14), random()},
+                                    Texture{w / 60, uniform(random, 0, 8), random()},
+                                    Texture{w / 400, uniform(random, 0, 6), random()}};
     const double rampX = uniform(random, -25, 25) / w;
     const double rampY = uniform(random, -25, 25) / h;
     const auto shapes = clutter(random, w, h, base);
@@ -228,7 +250,7 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
     for (int y = 0; y < made.height; ++y)
         for (int x = 0; x < made.width; ++x) {
             double value = base + rampX * (x - w / 2) + rampY * (y - h / 2);
-            for (const Texture& t : textures)
+            for (Texture& t : textures)
                 value += t.at(x, y);
             at(x, y) = static_cast<float>(value);
         }
@@ -291,12 +313,12 @@ Photo photo(std::uint64_t seed, int width, bool withCard) {
     return made;
 }
 
-bool isRight(const Corners& corners, const Photo& photo) {
+bool isRight(const Corners& corners, const Photo& photo, double share) {
     double longest = 0;
     for (std::size_t i = 0; i < 4; ++i)
         longest = std::max(longest, std::hypot(photo.card[(i + 1) % 4].x - photo.card[i].x,
                                                photo.card[(i + 1) % 4].y - photo.card[i].y));
-    const double within = std::max(2.0, 0.005 * longest);
+    const double within = std::max(2.0, share * longest);
     for (std::size_t shift = 0; shift < 4; ++shift) {
         double most = 0;
         for (std::size_t i = 0; i < 4; ++i)

@@ -9,7 +9,8 @@
 //   darker or brighter; corners rounded to 2.88 to 3.48 mm; a soft shadow of its own;
 // - one in three has a shadow cast across (half the light gone), one in five a finger over a side or a
 // corner;
-// - blur of 0.5 to 2 pixels and noise of 1 to 6 levels, both at 2000 pixels' width.
+// - blur of 0.5 to 2 pixels at 2000 pixels' width, in proportion at others; noise of 1 to 6 levels in each
+// pixel, whatever the width.
 // Not in them: lens distortion, glare, motion blur, hands that hold the card, more than one card.
 #pragma once
 
@@ -37,8 +38,8 @@ struct Photo {
 /// The same seed, the same photo; 4:3. `withCard` false: the same clutter and no card.
 [[nodiscard]] Photo photo(std::uint64_t seed, int width, bool withCard = true);
 
-/// All corners, whichever comes first, within half a percent of the card's longest side in the picture, or 2
+/// All corners, whichever comes first, within that share of the card's longest side in the picture, or 2
 /// pixels if that is more.
-[[nodiscard]] bool isRight(const Corners& corners, const Photo& photo);
+[[nodiscard]] bool isRight(const Corners& corners, const Photo& photo, double share = 0.01);
 
 } // namespace ambit::measure::views
