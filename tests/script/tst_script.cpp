@@ -376,7 +376,7 @@ private slots:
         QVERIFY(asked("Ines Example", "ines.txt").value());
         QCOMPARE(asked("Ines Example", "other.txt").error().code, ErrorCode::passphrase);
         QCOMPARE(asked("Ines Other", "ines.txt").error().code, ErrorCode::signature);
-        QCOMPARE(asked("Ines Example", "nowhere.txt").error().code, ErrorCode::notFound);
+        QCOMPARE(asked("Ines Example", "nowhere.txt").error().code, ErrorCode::storage);
     }
 
     void anotherScriptOverTheSameRoundIsAConflict() {
