@@ -164,7 +164,7 @@ Result<void> countersign(std::vector<Countersigning>& files, const record::Signe
 /// All of them, or none: the next try would find a file there.
 Result<void> writeAll(const std::vector<Countersigning>& files) {
     for (auto file = files.begin(); file != files.end(); ++file) {
-        const auto written = writeFile(file->to, file->bytes);
+        auto written = writeFile(file->to, file->bytes);
         if (written) continue;
         std::error_code none;
         for (auto before = files.begin(); before != file; ++before)

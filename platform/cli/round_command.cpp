@@ -72,10 +72,10 @@ int round(const RoundOptions& options) {
     }
     // Nor does another person's sign it.
     if (const auto& name = script->open.who.name; sign != nullptr && signer->certificate().name != name)
-        return complain({ErrorCode::signature,
-                         "This key belongs to " + signer->certificate().name + "; the round is walked by " +
-                             name + '.',
-                         options.key, "Sign with the key of the person who walks it."});
+        return complain(
+            {ErrorCode::signature,
+             "This key belongs to " + signer->certificate().name + "; the round is walked by " + name + '.',
+             options.key, "Sign with the key of the person who walks it."});
     std::error_code failed;
     std::filesystem::create_directories(options.out, failed);
     if (failed)
