@@ -2,6 +2,10 @@
 
 #include "archive/connection.hpp"
 #include "archive/schema.hpp"
+#include "base/encoding.hpp"
+
+#include <cctype>
+#include <unistd.h>
 
 namespace ambit::archive {
 
@@ -26,11 +30,54 @@ tl::unexpected<Error> Connection::failed(const Sentence& doing) const {
     return archive::failed(db, doing, file);
 }
 
+namespace {
+
+/// There, and neither it nor what SQLite lays beside it can be written: a medium that is write-protected,
+/// somebody else's folder. What is in a log beside it can't be read without writing.
+bool isOnlyToRead(const std::filesystem::path& file) {
+    std::error_code none;
+    if (!std::filesystem::is_regular_file(file, none)) return false;
+    const std::filesystem::path folder = file.has_parent_path() ? file.parent_path() : ".";
+    if (::access(file.c_str(), W_OK) == 0 && ::access(folder.c_str(), W_OK) == 0) return false;
+    const auto log = std::filesystem::file_size(file.string() + "-wal", none);
+    return none || log == 0;
+}
+
+/// SQLite's URI (sqlite.org/uri.html) of a file that stays as it is while it is open.
+std::string unchangingUri(const std::string& file) {
+    std::string uri = "file:";
+    for (const char c : file) {
+        const bool isPlain =
+            std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '/' || c == '.' || c == '-' || c == '_';
+        if (isPlain)
+            uri += c;
+        else
+            uri += '%' + toHex({reinterpret_cast<const std::uint8_t*>(&c), 1});
+    }
+    return uri + "?immutable=1";
+}
+
+} // namespace
+
+Result<void> Connection::open() {
+    if (isOnlyToRead(file)) unchanging = unchangingUri(file);
+    const int how = unchanging.empty() ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE
+                                       : SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
+    const std::string& name = unchanging.empty() ? file : unchanging;
+    if (sqlite3_open_v2(name.c_str(), &db, how | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE, nullptr) !=
+        SQLITE_OK)
+        return failed(say("be opened"));
+    sqlite3_busy_timeout(db, 2000);
+    return {};
+}
+
 Result<std::unique_ptr<Connection>> Connection::beside() const {
     auto other = std::make_unique<Connection>();
     other->file = file;
-    const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
-    if (sqlite3_open_v2(file.c_str(), &other->db, flags, nullptr) != SQLITE_OK)
+    const int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE |
+                      (unchanging.empty() ? 0 : SQLITE_OPEN_URI);
+    if (sqlite3_open_v2((unchanging.empty() ? file : unchanging).c_str(), &other->db, flags, nullptr) !=
+        SQLITE_OK)
         return other->failed(say("be opened"));
     sqlite3_busy_timeout(other->db, 2000);
     // 16 MB of pages: going through all records in the order of time, one comes to each aircraft's pages
@@ -48,11 +95,7 @@ Archive::~Archive() = default;
 Result<Archive> Archive::open(const std::filesystem::path& path) {
     auto connection = std::make_unique<Connection>();
     connection->file = path.string();
-    const int flags =
-        SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE;
-    if (sqlite3_open_v2(connection->file.c_str(), &connection->db, flags, nullptr) != SQLITE_OK)
-        return connection->failed(say("be opened"));
-    sqlite3_busy_timeout(connection->db, 2000);
+    if (auto opened = connection->open(); !opened) return tl::unexpected(opened.error());
     if (auto fit = prepareSchema(connection->db, connection->file); !fit) return tl::unexpected(fit.error());
     if (auto moved = connection->moveFirstRecords(); !moved) return tl::unexpected(moved.error());
     return Archive(std::move(connection));

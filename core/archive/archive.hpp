@@ -72,7 +72,8 @@ struct Incoming {
 class Archive {
 public:
     /// Opens or makes the file; moves an older schema up, refuses a newer one (unsupported). A damaged
-    /// database is refused (storage) and left as it is.
+    /// database is refused (storage) and left as it is. One on a medium or in a folder that can't be written
+    /// to can be read: whatever would write is then refused (storage).
     [[nodiscard]] static Result<Archive> open(const std::filesystem::path& path);
 
     Archive(Archive&&) noexcept;
@@ -89,6 +90,7 @@ public:
     // Rounds
     [[nodiscard]] Result<std::vector<RoundInfo>>
     rounds(const std::string& registration = {}) const; ///< newest first
+    /// Errors: storage (an event isn't what was stored); unsupported (it is, and a newer Ambit wrote it).
     [[nodiscard]] Result<std::vector<round::Event>> events(const std::string& roundId) const;
     /// One transaction: the event, its photos. The event's number must be the next one (conflict otherwise).
     [[nodiscard]] Result<void> append(const std::string& roundId, const round::Event& event,

@@ -42,8 +42,8 @@ void removeDeadParts(const std::filesystem::path& folder) {
 class Part {
 public:
     explicit Part(const std::filesystem::path& to)
-        : path(to.parent_path() /
-               (std::string(partBegins) + std::to_string(::getpid()) + std::string(partEnds))) {
+        : whole(to.string()), path(to.parent_path() / (std::string(partBegins) + std::to_string(::getpid()) +
+                                                       std::string(partEnds))) {
         removeDeadParts(to.has_parent_path() ? to.parent_path() : ".");
         remove();
     }
@@ -62,7 +62,7 @@ public:
         return {};
     }
     [[nodiscard]] tl::unexpected<Error> failed(const Sentence& doing) const {
-        return archive::failed(db, doing, path.string());
+        return archive::failed(db, doing, whole);
     }
     /// Reads the copy through, and folds its log into it.
     Result<void> check() {
@@ -74,7 +74,7 @@ public:
         if (statement.step() != SQLITE_ROW) return failed(say("read its copy"));
         if (const std::string said = statement.textAt(0); said != "ok")
             return fail(ErrorCode::storage,
-                        say("The archive is damaged, and so would be its copy: %1.", said), path.string(),
+                        say("The archive is damaged, and so would be its copy: %1.", said), whole,
                         say("Nothing was written. Go on with an earlier backup."));
         return {};
     }
@@ -92,6 +92,7 @@ private:
         for (const char* tail : {"", "-wal", "-shm", "-journal"})
             std::filesystem::remove(path.string() + tail, none);
     }
+    std::string whole; ///< what it becomes
     std::filesystem::path path;
 };
 

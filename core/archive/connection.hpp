@@ -76,11 +76,17 @@ struct Connection {
     [[nodiscard]] Result<std::shared_ptr<const file::Walked>> walked(std::int64_t id);
     /// Of a row of `pagesWhere`.
     [[nodiscard]] Result<file::Told> toldIn(const Statement& row);
+    /// Is the record as it was kept, and of a version that only a newer Ambit knows?
+    [[nodiscard]] bool isNewer(std::int64_t record, const std::string& sha256);
     /// Each way through the record's signatures from a first to a last one: the longest first.
     [[nodiscard]] Result<std::vector<std::vector<record::SignatureText>>> chains(std::int64_t record);
 
+    /// Opens `file`, or only to read it where it can't be written to.
+    [[nodiscard]] Result<void> open();
+
     sqlite3* db = nullptr;
     std::string file;
+    std::string unchanging; ///< URI to open it by, where nobody can write to it; else empty
     std::map<const char*, sqlite3_stmt*> statements;
     std::string lastRound; ///< of roundKey: a round appends many times in a row
     std::int64_t lastKey = 0;

@@ -23,6 +23,8 @@ namespace ambit::archive {
     if (isFull) remedy = say("The disk is full. Make room and try again; nothing was lost.");
     if (code == SQLITE_BUSY || code == SQLITE_LOCKED)
         remedy = say("Another program has the archive open. Close it and try again.");
+    if (code == SQLITE_READONLY) remedy = say("It can only be read here. Copy it to where you may write.");
+    if (code == SQLITE_CANTOPEN) remedy = say("Look whether its folder is there and may be written to.");
     if (code == SQLITE_CORRUPT || code == SQLITE_NOTADB)
         remedy = say("The file is damaged. Keep it, copy it away, and go on with a backup or a new archive.");
     return fail(ErrorCode::storage, say("The archive could not %1: %2.", doing, sqlite3_errmsg(db)), where,

@@ -178,8 +178,14 @@ Result<Exported> exportFile(const Archive& archive, const std::string& registrat
     }
     writing.exported.records = records->size();
     const auto against = againstOf(archive, latestAirframe, file, at);
-    if (auto done =
-            zip.add(writing.top + "index.html", indexPage(registration, file, exhibits, against, at), at);
+    std::vector<std::string> missing;
+    for (const std::string& photo : writing.exported.missingPhotos)
+        missing.push_back("Missing: photo " + photo + '.');
+    if (!latestAirframe.empty() && !archive.airframeText(latestAirframe))
+        missing.push_back("Missing: the airframe's description " + latestAirframe +
+                          ", so that what comes due isn't known here.");
+    if (auto done = zip.add(writing.top + "index.html",
+                            indexPage(registration, file, exhibits, against, missing, at), at);
         !done)
         return tl::unexpected(done.error());
     if (auto done = zip.add(writing.top + "README.txt", readMe(registration, at), at); !done)

@@ -79,7 +79,7 @@ std::string row(const Exhibit& one) {
 
 std::string indexPage(const std::string& registration, const file::AircraftFile& file,
                       const std::vector<Exhibit>& exhibits, const std::vector<Sentence>& against,
-                      Instant at) {
+                      const std::vector<std::string>& missing, Instant at) {
     std::string html =
         "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" "
         "content=\"width=device-width\"><title>File of " +
@@ -105,6 +105,7 @@ std::string indexPage(const std::string& registration, const file::AircraftFile&
         odd.push_back(conflict.what);
     for (const file::Hole& hole : file.holes)
         odd.push_back("Missing: record " + hole.sha256 + ", named by " + hole.namedBy.front() + '.');
+    odd.insert(odd.end(), missing.begin(), missing.end());
     html += section("What records say against each other, and what is missing", odd, "Nothing.");
     html += "<h2>Records, the newest first</h2>\n<table><tr><th>Date</th><th>What</th><th>In a few words</th>"
             "<th>Signed by</th><th>Files</th></tr>\n";

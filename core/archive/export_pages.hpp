@@ -15,10 +15,12 @@ struct Exhibit {
     std::vector<std::string> photos; ///< likewise
 };
 
-/// index.html: no script, nothing from elsewhere. Newest first.
+/// index.html: no script, nothing from elsewhere. Newest first. `missing`: what else the archive hasn't, in
+/// sentences.
 [[nodiscard]] std::string indexPage(const std::string& registration, const file::AircraftFile& file,
                                     const std::vector<Exhibit>& exhibits,
-                                    const std::vector<Sentence>& against, Instant at);
+                                    const std::vector<Sentence>& against,
+                                    const std::vector<std::string>& missing, Instant at);
 
 /// README.txt: what is there, and how to check it.
 [[nodiscard]] std::string readMe(const std::string& registration, Instant at);

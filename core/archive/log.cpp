@@ -33,11 +33,15 @@ Result<std::vector<round::Event>> Archive::events(const std::string& roundId) co
         const std::string text = select.textAt(0);
         const JsonView json = tape.read(text);
         auto event = json ? round::eventFrom(json) : fail(ErrorCode::syntax, say("This is not canonical."));
-        if (!event || event->seq != static_cast<std::int64_t>(list.size()) + 1 ||
-            shortDigest(text) != select.integerAt(1))
-            return fail(ErrorCode::storage, say("An event of this round is damaged in the archive."),
-                        connection->file + ", round " + roundId + ", event " +
-                            std::to_string(list.size() + 1),
+        const auto seq = static_cast<std::int64_t>(list.size()) + 1;
+        const bool isStored = json && shortDigest(text) == select.integerAt(1);
+        const std::string where = connection->file + ", round " + roundId + ", event " + std::to_string(seq);
+        // What is as it was stored and can't be read here was stored by one that can.
+        if (!event && isStored && json["seq"].integer() == seq)
+            return fail(ErrorCode::unsupported, say("This archive was made by a newer Ambit."), where,
+                        say("Update Ambit; the archive is untouched."));
+        if (!event || !isStored || event->seq != seq)
+            return fail(ErrorCode::storage, say("An event of this round is damaged in the archive."), where,
                         say("Keep the file, copy it away, and go on with a backup."));
         list.push_back(std::move(*event));
     }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
+#include <set>
 
 namespace ambit::archive {
 
@@ -123,6 +124,10 @@ Result<void> mergeRound(Archive& into, const Archive& from, const RoundInfo& rou
     std::vector<round::Event> ours;
     auto known = into.events(round.id);
     if (known) ours = std::move(*known);
+    if (!known && known.error().code == ErrorCode::unsupported) {
+        merged.setAside.push_back(known.error());
+        return {};
+    }
     if (!known && known.error().code != ErrorCode::notFound) return tl::unexpected(known.error());
     for (std::size_t i = 0; i < std::min(ours.size(), theirs->size()); ++i)
         if (canonicalJson(toJson(ours[i])) != canonicalJson(toJson((*theirs)[i]))) {
@@ -158,6 +163,7 @@ Result<Merged> merge(Archive& into, const std::filesystem::path& path) {
     Giving giving(*from);
     if (auto begun = giving.begin(); !begun) return tl::unexpected(begun.error());
     Merged merged;
+    std::set<std::string> counted;
     const auto told = [&](const std::string& name, const Result<Imported>& outcome) {
         if (!outcome) {
             Error error = outcome.error();
@@ -166,8 +172,8 @@ Result<Merged> merge(Archive& into, const std::filesystem::path& path) {
         } else if (outcome->kind == "photo") {
             merged.photos += outcome->isNew ? 1 : 0;
         } else if (outcome->kind != "airframe") {
-            merged.records += outcome->isNew ? 1 : 0;
-            merged.known += outcome->isNew ? 0 : 1;
+            // Once each, though its PDFs and other copies of it come too.
+            if (counted.insert(outcome->sha256).second) ++(outcome->isNew ? merged.records : merged.known);
             if (!outcome->isNew) merged.signatures += static_cast<std::size_t>(outcome->signatures);
         }
     };

@@ -9,8 +9,8 @@ namespace ambit::archive {
 
 /// What a merge brought.
 struct Merged {
-    std::size_t records = 0; ///< new ones
-    std::size_t known = 0;
+    std::size_t records = 0;    ///< new ones
+    std::size_t known = 0;      ///< records that were here already
     std::size_t signatures = 0; ///< new ones on known records
     std::size_t photos = 0;
     std::size_t rounds = 0; ///< logs that are new or longer here now

@@ -6,6 +6,7 @@
 #include <archive.h>
 #include <archive_entry.h>
 #include <cctype>
+#include <clocale>
 #include <fstream>
 
 namespace ambit::archive {
@@ -37,12 +38,13 @@ bool isPacked(const std::filesystem::path& path) {
     return head.starts_with("PK\x03\x04") || head.substr(257, 5) == "ustar";
 }
 
-std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder) {
+/// Sorted. What stopped it before its end is in `failed`.
+std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder, std::error_code& failed) {
     std::vector<std::filesystem::path> files;
-    std::error_code failed;
     for (std::filesystem::recursive_directory_iterator at(folder, failed), end; !failed && at != end;
          at.increment(failed))
-        if (at->is_regular_file() && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
+        if (std::error_code none;
+            at->is_regular_file(none) && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
             files.push_back(at->path());
     std::sort(files.begin(), files.end());
     return files;
@@ -50,6 +52,25 @@ std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder) 
 
 struct Closing {
     void operator()(struct archive* it) const { archive_read_free(it); }
+};
+
+/// libarchive has names in the letters of the thread's locale: of a program that chose none, ASCII alone.
+class AnyLetters {
+public:
+    AnyLetters() : utf8(::newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr)) {
+        if (utf8 != nullptr) before = ::uselocale(utf8);
+    }
+    AnyLetters(const AnyLetters&) = delete;
+    AnyLetters& operator=(const AnyLetters&) = delete;
+    ~AnyLetters() {
+        if (utf8 == nullptr) return;
+        ::uselocale(before);
+        ::freelocale(utf8);
+    }
+
+private:
+    locale_t utf8;
+    locale_t before = nullptr;
 };
 
 } // namespace
@@ -65,13 +86,14 @@ public:
 
     /// nullopt: no more. After an error there is no more.
     std::optional<Result<Offered>> next() {
+        const AnyLetters names;
         while (good) {
             archive_entry* entry = nullptr;
             const int code = archive_read_next_header(reader.get(), &entry);
             if (code == ARCHIVE_EOF) return std::nullopt;
-            if (code != ARCHIVE_OK) break;
-            const char* named = archive_entry_pathname_utf8(entry);
-            const std::string name = named == nullptr ? "" : named;
+            const char* named = code == ARCHIVE_OK ? archive_entry_pathname_utf8(entry) : nullptr;
+            if (named == nullptr) break;
+            const std::string name = named;
             if (archive_entry_filetype(entry) != AE_IFREG || !isOurs(name) || isPhoto(name) != photos)
                 continue;
             const std::string where = from.string() + ": " + name;
@@ -131,8 +153,13 @@ Offers::Offers(const std::vector<std::filesystem::path>& paths) {
             add(path);
             continue;
         }
-        for (const std::filesystem::path& file : filesIn(path))
+        std::error_code failed;
+        for (const std::filesystem::path& file : filesIn(path, failed))
             add(file);
+        if (failed)
+            unread.push_back({ErrorCode::storage,
+                              say("The folder could not be read to its end: %1.", failed.message()),
+                              path.string(), say("Look whether you may read all of it.")});
     }
     sources.insert(sources.end(), photos.begin(), photos.end());
 }
@@ -144,6 +171,11 @@ std::optional<Result<Offered>> Offers::next() {
         if (open) {
             if (auto one = open->next()) return one;
             open.reset();
+        }
+        if (sources.empty() && !unread.empty()) {
+            Error error = std::move(unread.front());
+            unread.pop_front();
+            return tl::unexpected(std::move(error));
         }
         if (sources.empty()) return std::nullopt;
         const Source source = std::move(sources.front());

@@ -30,6 +30,7 @@ private:
     };
 
     std::deque<Source> sources;
+    std::deque<Error> unread; ///< folders that could not be read to their ends
     std::unique_ptr<Packed> open;
 };
 

@@ -1,6 +1,7 @@
 // Records out of the archive: lists, exact bytes, and what they tell.
 #include "archive/connection.hpp"
 #include "base/encoding.hpp"
+#include "record/content.hpp"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -88,9 +89,23 @@ Result<file::Told> Connection::toldIn(const Statement& row) {
     auto itsWalk = walked(row.integerAt(8));
     if (!itsWalk) return tl::unexpected(itsWalk.error());
     told.previous = hashesIn(row.textAt(9));
-    if (auto unpacked = file::unpack(told, row.textAt(10), kind, *itsWalk); !unpacked)
+    if (auto unpacked = file::unpack(told, row.textAt(10), kind, *itsWalk); !unpacked) {
+        if (isNewer(row.integerAt(0), told.sha256))
+            return fail(ErrorCode::unsupported, say("This archive was made by a newer Ambit."), told.sha256,
+                        say("Update Ambit; the archive is untouched."));
         return tl::unexpected(unpacked.error());
+    }
     return told;
+}
+
+bool Connection::isNewer(std::int64_t record, const std::string& sha256) {
+    Statement select = prepare("SELECT dictionary, content FROM record WHERE key = ?");
+    std::string bytes;
+    if (select.integer(record).step() != SQLITE_ROW) return false;
+    if (!content(select.integerAt(0), select.viewAt(1), bytes) || sha256Hex(bytes) != sha256) return false;
+    const auto read = parseJson(bytes);
+    const Json version = read && read->is_object() ? read->value("version", Json()) : Json();
+    return version.is_number_integer() && version.get<std::int64_t>() > record::newestVersion;
 }
 
 Result<void> Connection::content(std::int64_t id, std::string_view packed, std::string& out) {

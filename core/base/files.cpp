@@ -33,9 +33,11 @@ private:
 
 tl::unexpected<Error> systemError(const Sentence& what, const std::filesystem::path& path,
                                   int number = errno) {
-    const bool missing = number == ENOENT || number == ENOTDIR;
-    return fail(missing ? ErrorCode::notFound : ErrorCode::storage,
-                say("%1: %2.", what, std::system_category().message(number)), path.string());
+    Sentence remedy;
+    if (number == ENOENT || number == ENOTDIR) remedy = say("Look at its name.");
+    if (number == ENOSPC) remedy = say("The disk is full. Make room and try again; nothing was lost.");
+    return fail(ErrorCode::storage, say("%1: %2.", what, std::system_category().message(number)),
+                path.string(), std::move(remedy));
 }
 
 bool writeAll(int file, std::string_view bytes) {

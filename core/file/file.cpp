@@ -27,6 +27,7 @@ public:
             at = one.at;
             who = one.signer;
             keys.sign(one.key, who);
+            sameMachine(one);
             file.pages.push_back({one.sha256, one.kind(), at, who, one.key, {}});
             if (const record::Entry* entry = one.entry())
                 std::visit([&](const auto& what) { take(what); }, *entry);
@@ -55,6 +56,17 @@ private:
     void unfound(const Sentence& what, const std::string& record) {
         conflict(what, {record});
         missing.emplace_back(record, file.conflicts.size() - 1);
+    }
+    /// A registration may go to another machine; their files are two.
+    void sameMachine(const Told& one) {
+        if (one.serial.empty()) return;
+        if (serials.empty()) serials.emplace_back(one.serial, one.sha256);
+        const bool isKnown = std::any_of(serials.begin(), serials.end(),
+                                         [&](const auto& its) { return its.first == one.serial; });
+        if (isKnown) return;
+        conflict(say("The records bear two serial numbers: %1 and %2.", serials.front().first, one.serial),
+                 {serials.front().second});
+        serials.emplace_back(one.serial, one.sha256);
     }
     void dropRemoved() {
         for (std::size_t i = missing.size(); i-- > 0;)
@@ -268,6 +280,7 @@ private:
     Keys keys;
     std::set<std::string> named;                              ///< by records that were let go
     std::vector<std::pair<std::string, std::size_t>> missing; ///< who found it; the conflict that says so
+    std::vector<std::pair<std::string, std::string>> serials; ///< each with the first record that bears it
     std::vector<std::size_t> live;                            ///< discrepancies that may not be closed yet
 };
 

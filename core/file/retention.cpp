@@ -18,8 +18,11 @@ public:
             if (one.state == Discrepancy::State::closed) continue;
             // What is open, or put right and not yet seen sound, keeps its whole story.
             open.insert(one.id.record);
-            for (const Word& word : one.again)
+            notClosed.insert(one.id);
+            for (const Word& word : one.again) {
                 open.insert(word.record);
+                notClosed.insert({word.record, one.id.point});
+            }
             if (one.assessed) open.insert(one.assessed->record);
             if (one.rectified) open.insert(one.rectified->record);
         }
@@ -69,7 +72,11 @@ private:
     [[nodiscard]] Keeping of(const Told& one, const record::PartChange& entry) const {
         return work(one, entry.completedOn, false);
     }
-    [[nodiscard]] Keeping of(const Told& one, const record::Assessment& /*entry*/) const {
+    [[nodiscard]] Keeping of(const Told& one, const record::Assessment& entry) const {
+        // Also one that a later assessment has taken the place of.
+        if (notClosed.contains(entry.of))
+            return {one.sha256, false,
+                    say("14 CFR 91.417(b)(3): a discrepancy in it isn't put right and seen sound yet.")};
         return {one.sha256, true, say("14 CFR 91.417(b)(3): what it is about was put right and seen sound.")};
     }
     [[nodiscard]] Keeping of(const Told& one, const record::Reading& /*entry*/) const {
@@ -87,8 +94,9 @@ private:
 
     const AircraftFile& file;
     Date today;
-    std::set<std::string> open;   ///< records of discrepancies that aren't closed
-    std::set<std::string> status; ///< records that say what is now
+    std::set<std::string> open;                ///< records of discrepancies that aren't closed
+    std::set<record::DiscrepancyId> notClosed; ///< by each round that found them
+    std::set<std::string> status;              ///< records that say what is now
 };
 
 } // namespace

@@ -29,6 +29,20 @@ std::string_view after(std::string_view content, std::string_view name, char clo
     return end == std::string_view::npos ? std::string_view() : content.substr(begin, end - begin);
 }
 
+/// The text that begins after `name`, up to the quote that ends it: one inside it is escaped.
+std::string_view textAfter(std::string_view content, std::string_view name) {
+    const std::size_t at = content.find(name);
+    if (at == std::string_view::npos) return {};
+    const std::size_t begin = at + name.size();
+    for (std::size_t i = begin; i < content.size(); ++i) {
+        if (content[i] == '\\')
+            ++i;
+        else if (content[i] == '"')
+            return content.substr(begin, i - begin);
+    }
+    return {};
+}
+
 /// As rfind, which calls a comparison at every byte.
 std::size_t lastAt(std::string_view content, std::string_view name, std::size_t before) {
     for (std::size_t i = std::min(before, content.size()); i-- > 0;)
@@ -39,7 +53,7 @@ std::size_t lastAt(std::string_view content, std::string_view name, std::size_t 
 Top topOf(std::string_view content) {
     Top top;
     // In canonical form a quote inside a text is escaped, so these can only be names.
-    top.registration = after(content, R"("registration":")", '"');
+    top.registration = textAfter(content, R"("registration":")");
     top.at = after(content, R"(},"at":")", '"');
     if (const auto concluded = after(content, R"(,"concludedAt":")", '"'); !concluded.empty())
         top.at = concluded;

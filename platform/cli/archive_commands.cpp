@@ -72,18 +72,13 @@ std::string valueOf(const archive::Sighting& one) {
 /// What became of one thing that was to be imported; its exit code.
 int tell(const ArchiveOptions& options, const std::string& name, const Result<archive::Imported>& outcome) {
     if (!outcome) { // set aside with the reason; the rest goes in
-        Error error = outcome.error();
-        const int code = exitCodeOf(error); // a file's name before it would make a lost one of it
-        if (error.where != name) error.where = name + (error.where.empty() ? "" : ": " + error.where);
-        if (!options.json) {
-            (void)complain(error);
-            return code;
-        }
+        const Error error = inFile(outcome.error(), name);
+        if (!options.json) return complain(error);
         Json out = cli::toJson(error);
         out["file"] = name;
         out["ok"] = false;
         std::cout << out.dump() << std::endl;
-        return code;
+        return exitCodeOf(error);
     }
     const archive::Imported& one = *outcome;
     const bool isRecord = one.kind != "photo" && one.kind != "airframe";
@@ -108,7 +103,8 @@ int tell(const ArchiveOptions& options, const std::string& name, const Result<ar
 
 void printHoles(const archive::Verification& checked) {
     for (const auto& one : checked.broken)
-        std::cout << "broken   " << one.sha256 << "  " << one.error.what << '\n';
+        std::cout << (one.error.code == ErrorCode::unsupported ? "newer    " : "broken   ") << one.sha256
+                  << "  " << one.error.what << '\n';
     for (const auto& hole : checked.holes)
         std::cout << "missing  " << hole.sha256 << "  "
                   << (hole.namedBy.empty() ? "the archive remembers it as a latest record"
@@ -157,6 +153,8 @@ int archiveImport(const ArchiveOptions& options) {
 int archiveVerify(const ArchiveOptions& options) {
     const auto archive = openExisting(options.archive);
     if (!archive) return complain(archive.error());
+    if (!options.aircraft.empty())
+        if (auto known = mustKnow(*archive, options.aircraft); !known) return complain(known.error());
     const auto checked = archive::verify(*archive, {options.aircraft, options.contents, {}});
     if (!checked) return complain(checked.error());
     const bool good = checked->broken.empty() && checked->holes.empty() && checked->missingPhotos.empty();
@@ -182,6 +180,10 @@ int archiveFind(const ArchiveOptions& options) {
     if (!before) return complain(before.error());
     const auto state = stateNamed(options.state);
     if (!state) return complain(state.error());
+    if (!options.kind.empty() && options.kind != "round" && record::entryVersion(options.kind) == 0)
+        return complain({ErrorCode::invalid, "There is no such kind of record.", options.kind,
+                         "It is round, assessment, rectification, reading, part change, hand-over, trust, "
+                         "revocation, renewal or removal."});
     const auto hits =
         archive::find(*archive, {options.aircraft, options.words, options.part, options.jasc, options.person,
                                  options.kind, *from, *before, *state, options.most, options.after});
@@ -204,6 +206,7 @@ int archiveFind(const ArchiveOptions& options) {
 int archiveHistory(const ArchiveOptions& options) {
     const auto archive = openExisting(options.archive);
     if (!archive) return complain(archive.error());
+    if (auto known = mustKnow(*archive, options.aircraft); !known) return complain(known.error());
     const auto sightings =
         archive::history(*archive, options.aircraft, options.point, options.most, options.after);
     if (!sightings) return complain(sightings.error());
@@ -216,16 +219,24 @@ int archiveHistory(const ArchiveOptions& options) {
                       << ")\n";
     }
     if (!options.json && sightings->empty()) std::cout << "no record says anything of this point\n";
+    if (!options.json && sightings->size() == options.most)
+        std::cout << "there may be more: --after " << sightings->back().record << '\n';
     return Exit::done;
 }
 
 int archiveMerge(const ArchiveOptions& options) {
+    // A name mistyped is better known before half of them are in, and a new archive is made.
+    for (const std::string& from : options.files)
+        if (const auto opened = openExisting(from); !opened) return complain(opened.error());
     auto archive = archive::Archive::open(options.archive);
     if (!archive) return complain(archive.error());
     int code = Exit::done;
     for (const std::string& from : options.files) {
         const auto merged = archive::merge(*archive, from);
-        if (!merged) return complain(merged.error());
+        if (!merged) {
+            code = std::max(code, complain(merged.error()));
+            break;
+        }
         if (options.json) {
             Json out{{"archive", from},
                      {"newRecords", merged->records},

@@ -64,6 +64,20 @@ Result<record::DiscrepancyId> discrepancy(const AircraftFile& its, const std::st
                 given, "“ambit archive state” lists them as RECORD:POINT.");
 }
 
+/// Asked before anything is signed: afterwards it would be signed all the same.
+Result<void> mayWriteOut(const std::string& out) {
+    if (out.empty()) return {};
+    std::error_code none;
+    if (std::filesystem::exists(out, none))
+        return fail(ErrorCode::storage, "There is a file already; a record is never overwritten.", out,
+                    "Choose another name with --out.");
+    const std::filesystem::path folder = std::filesystem::path(out).parent_path();
+    if (!folder.empty() && !std::filesystem::is_directory(folder, none))
+        return fail(ErrorCode::storage, "There is no such folder.", folder.string(),
+                    "Make it, or choose another place with --out.");
+    return {};
+}
+
 /// The archive and the file a new record goes to; the aircraft's serial number from there.
 struct Place {
     archive::Archive archive;
@@ -71,28 +85,26 @@ struct Place {
     std::string serial;
 };
 Result<Place> placeOf(const EntryOptions& options) {
+    if (auto may = mayWriteOut(options.out); !may) return tl::unexpected(may.error());
     auto archive = openExisting(options.archive);
     if (!archive) return tl::unexpected(archive.error());
-    std::string serial = options.serial;
+    std::string serial;
     const auto machines = archive->aircraft();
     if (!machines) return tl::unexpected(machines.error());
     for (const auto& machine : *machines)
-        if (machine.registration == options.aircraft && serial.empty()) serial = machine.serial;
+        if (machine.registration == options.aircraft) serial = machine.serial;
     auto told = archive->told(options.aircraft);
     if (!told) return tl::unexpected(told.error());
     if (serial.empty() && !told->empty()) serial = told->back().serial;
+    if (!serial.empty() && !options.serial.empty() && options.serial != serial)
+        return fail(ErrorCode::conflict, "The archive knows the aircraft with another serial number.",
+                    options.aircraft + ": " + serial,
+                    "Look at the data plate; leave --serial out if it is this one.");
+    if (serial.empty()) serial = options.serial;
     if (serial.empty())
         return fail(ErrorCode::invalid, "The archive doesn't say which serial number this aircraft has.",
                     options.aircraft, "Give --serial.");
     return Place{std::move(*archive), file::fold(*told), std::move(serial)};
-}
-
-Result<record::Signer> signerOf(const EntryOptions& options) {
-    auto keyText = readFile(options.key, 65536);
-    if (!keyText) return tl::unexpected(keyText.error());
-    auto word = passphrase(options.passphraseFile, false);
-    if (!word) return tl::unexpected(word.error());
-    return record::unlock(*keyText, *word);
 }
 
 int printKept(const EntryOptions& options, const std::string& sha256, const std::string& kind) {
@@ -113,9 +125,51 @@ Result<void> writeOut(const EntryOptions& options, const archive::Archive& archi
     return writeFile(options.out, *bytes);
 }
 
+/// A field of the record that was to be made, as the command line calls it.
+Error byOption(Error error) {
+    static constexpr std::pair<std::string_view, const char*> names[] = {
+        {"/deferral/determinedBy/name", "--determined-by"},
+        {"/deferral/determinedBy/role", "--determined-role"},
+        {"/deferral/determinedBy/certificate", "--determined-certificate"},
+        {"/deferral/untilCounters", "--until-counter"},
+        {"/deferral/until", "--until"},
+        {"/deferral/basis", "--basis"},
+        {"/deferral/reference", "--reference"},
+        {"/deferral/answers", "--answers"},
+        {"/deferral/placard", "--placard"},
+        {"/deferral/limits", "--limits"},
+        {"/aircraft/registration", "--aircraft"},
+        {"/aircraft/serial", "--serial"},
+        {"/signer/certificate", "--certificate"},
+        {"/signer/role", "--role"},
+        {"/certificateKind", "--certificate-kind"},
+        {"/completedOn", "--completed"},
+        {"/description", "--description"},
+        {"/performedBy", "--performed-by"},
+        {"/inspections", "--inspection"},
+        {"/position", "--position"},
+        {"/off/counters", "--off-counter"},
+        {"/on/counters", "--on-counter"},
+        {"/off", "--off"},
+        {"/on", "--on"},
+        {"/counters", "--counter"},
+        {"/roles", "--for"},
+        {"/name", "--name"},
+        {"/key", "--fingerprint"},
+        {"/why", "--why"},
+        {"/words", "--words"},
+        {"/to", "--to"}};
+    for (const auto& [pointer, option] : names) {
+        if (!error.where.starts_with(pointer)) continue;
+        error.where = option;
+        break;
+    }
+    return error;
+}
+
 /// Signs the entry, keeps it in the archive, and prints or writes it.
 int say(const EntryOptions& options, Place& place, const record::Entry& entry) {
-    const auto signer = signerOf(options);
+    const auto signer = signerOf(options.key, options.passphraseFile);
     if (!signer) return complain(signer.error());
     const record::Heading heading{options.aircraft,
                                   place.serial,
@@ -124,9 +178,11 @@ int say(const EntryOptions& options, Place& place, const record::Entry& entry) {
                                   {signer->certificate().name, options.role, options.certificate}};
     const Drawing drawing;
     const auto kept = archive::sealEntry(place.archive, heading, entry, *signer, drawing.pages());
-    if (!kept) return complain(kept.error());
+    if (!kept) return complain(byOption(kept.error()));
+    // What is signed is said first, whatever becomes of the file: nobody is to sign it again.
+    const int code = printKept(options, *kept, record::kindOf(entry));
     if (auto written = writeOut(options, place.archive, *kept); !written) return complain(written.error());
-    return printKept(options, *kept, record::kindOf(entry));
+    return code;
 }
 
 /// name, number, serial, as the command line takes them.
@@ -242,7 +298,7 @@ int handOver(const EntryOptions& options) {
     auto place = placeOf(options);
     if (!place) return complain(place.error());
     std::error_code none;
-    if (!options.exportTo.empty() && std::filesystem::exists(options.exportTo, none))
+    if (!options.exportTo.empty() && std::filesystem::exists(options.exportTo, none)) // before it is signed
         return complain({ErrorCode::storage, "There is a file already; an export never overwrites one.",
                          options.exportTo, "Choose another name."});
     if (const int code = say(options, *place, record::HandOver{options.to, options.words});
@@ -308,7 +364,7 @@ int remove(const EntryOptions& options) {
             return complain({ErrorCode::refused, one.why, one.record,
                              "Where other rules allow it all the same, say --although-it-stays."});
     }
-    const auto signer = signerOf(options);
+    const auto signer = signerOf(options.key, options.passphraseFile);
     if (!signer) return complain(signer.error());
     const Drawing drawing;
     const auto stub =

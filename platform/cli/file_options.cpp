@@ -1,8 +1,8 @@
 #include "cli/file_options.hpp"
 
 #include "cli/commands.hpp"
+#include "record/entry.hpp"
 
-#include <CLI/CLI.hpp>
 #include <memory>
 
 namespace ambit::cli {
@@ -31,11 +31,14 @@ CLI::App* addEntry(CLI::App& app, const char* name, const char* does, EntryOptio
     command->add_option("--key", options.key, "the signer's key file")->required();
     command->add_option("--passphrase-file", options.passphraseFile,
                         "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
-    command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")->required();
+    command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")
+        ->required()
+        ->check(isRole());
     command->add_option("--certificate", options.certificate, "the signer's certificate or licence number");
     command->add_option(
         "--out", options.out,
-        "leave the signed record in this file, too: its PDF if the name ends in .pdf, else its JSON");
+        "leave the signed record in this file, too, which must not exist: its PDF if the name ends in .pdf, "
+        "else its JSON");
     command->add_flag("--json", options.json, "for programs: {\"record\", \"kind\", \"aircraft\"}");
     return command;
 }
@@ -52,7 +55,8 @@ void addDeferral(CLI::App& defer, EntryOptions& options) {
     defer.add_option("--discrepancy", options.discrepancies, "RECORD:POINT")->required()->expected(1);
     defer.add_option("--words", options.words, "why")->required();
     defer.add_flag("--grounding", options.grounding, "it grounds the aircraft until it is put right");
-    defer.add_option("--basis", options.basis, "“14 CFR 91.213(d)”, “minimum equipment list” or “other”");
+    defer.add_option("--basis", options.basis, "“14 CFR 91.213(d)”, “minimum equipment list” or “other”")
+        ->check(CLI::IsMember(record::deferralBases()));
     defer.add_option("--reference", options.reference, "which list, which item");
     defer
         .add_option("--answers", options.answers,
@@ -64,7 +68,7 @@ void addDeferral(CLI::App& defer, EntryOptions& options) {
     defer.add_option("--until", options.until, "date, yyyy-mm-dd");
     defer.add_option("--until-counter", options.untilCounters, "id=value");
     defer.add_option("--determined-by", options.determinedBy, "who found that it is no hazard");
-    defer.add_option("--determined-role", options.determinedRole, "pilot or mechanic");
+    defer.add_option("--determined-role", options.determinedRole, "pilot or mechanic")->check(isRole());
     defer.add_option("--determined-certificate", options.determinedCertificate, "their certificate's number");
 }
 
@@ -81,6 +85,10 @@ void addParts(CLI::App& part, EntryOptions& options) {
 }
 
 } // namespace
+
+CLI::Validator isRole() {
+    return CLI::IsMember({"pilot", "instructor", "owner", "mechanic"});
+}
 
 void addArchiveCommands(CLI::App& app, Chosen& chosen) {
     auto* command = app.add_subcommand("archive", "Records of many aircraft, and what they say together");
@@ -222,7 +230,8 @@ void addEntryCommands(CLI::App& app, Chosen& chosen) {
             ->required();
         one->add_option("--for", options->roles, "pilot, instructor, owner, mechanic; one or more")
             ->required()
-            ->delimiter(',');
+            ->delimiter(',')
+            ->check(isRole());
         one->add_option("--from", options->from, "since when, yyyy-mm-dd, UTC (now if not given)");
     }
     {

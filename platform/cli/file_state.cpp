@@ -101,7 +101,7 @@ Json toJson(const AircraftFile& its, const std::vector<Sentence>& against,
 }
 
 void print(const std::string& registration, const AircraftFile& its, const std::vector<Sentence>& against,
-           const std::vector<file::Item>& due) {
+           const std::vector<file::Item>& due, bool isDescribed) {
     std::cout << registration << ": " << its.pages.size() << " records\n\nStands against fit\n";
     if (against.empty()) std::cout << "  nothing in the file; the pilot in command looks and decides\n";
     for (const std::string& reason : against)
@@ -120,7 +120,11 @@ void print(const std::string& registration, const AircraftFile& its, const std::
     std::cout << "\nDue\n";
     for (const file::Item& item : due)
         std::cout << "  " << toText(item.due.verdict) << "  " << item.name << ": " << item.words << '\n';
-    if (due.empty()) std::cout << "  the airframe here names no inspections or lives\n";
+    if (!isDescribed)
+        std::cout
+            << "  not known: the archive has no description of the airframe; import its airframe.json\n";
+    else if (due.empty())
+        std::cout << "  the airframe here names no inspections or lives\n";
     std::cout << "\nCounters\n";
     for (const auto& [id, count] : its.counters)
         std::cout << "  " << id << "  " << count.value << "  (" << dayOf(count.at) << ")\n";
@@ -165,16 +169,19 @@ int archiveState(const ArchiveOptions& options) {
     auto against = file::standsAgainst(*its, ambit::toText(*date));
     for (Sentence& reason : file::standsAgainst(due))
         against.push_back(std::move(reason));
-    if (options.json)
-        std::cout << toJson(*its, against, due).dump() << '\n';
-    else
-        print(options.aircraft, *its, against, due);
+    if (options.json) {
+        Json out = toJson(*its, against, due);
+        out["described"] = described->has_value(); // else nothing is known of what is due
+        std::cout << out.dump() << '\n';
+    }
+    if (!options.json) print(options.aircraft, *its, against, due, described->has_value());
     return Exit::done;
 }
 
 int archiveRetention(const ArchiveOptions& options) {
     const auto archive = openExisting(options.archive);
     if (!archive) return complain(archive.error());
+    if (auto known = mustKnow(*archive, options.aircraft); !known) return complain(known.error());
     const auto told = archive->told(options.aircraft);
     if (!told) return complain(told.error());
     const auto date = dayGiven(options.today);

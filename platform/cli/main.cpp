@@ -1,9 +1,10 @@
 // The program ambit: every screen's job, without a screen.
 #include "cli/commands.hpp"
 #include "cli/file_options.hpp"
+#include "cli/talk.hpp"
 
-#include <CLI/CLI.hpp>
 #include <algorithm>
+#include <iostream>
 
 using namespace ambit::cli;
 
@@ -113,17 +114,22 @@ CLI::App* addWatch(CLI::App& app, WatchOptions& options) {
     auto* command = app.add_subcommand(
         "watch",
         "Follow a round live: each event of its log, one JSON object a line, once it is on disk here");
-    command->add_option("code", options.code, "the code that the walker's device shows");
-    command->add_option("--known", options.known,
-                        "instead of a code: name or fingerprint of a walker followed earlier");
+    auto* code = command->add_option("code", options.code, "the code that the walker's device shows");
+    command
+        ->add_option("--known", options.known,
+                     "instead of a code: name or fingerprint of a walker followed earlier")
+        ->excludes(code);
     command->add_option("--key", options.key, "the watcher's key file")->required();
     command->add_option("--passphrase-file", options.passphraseFile,
                         "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
     command->add_option("--data", options.data, "folder for what is watched, and who is known")->required();
     auto* archive = command->add_option("--archive", options.archive, "keep the round's record there, too");
-    command->add_flag("--sign", options.sign, "countersign the record when it comes")->needs(archive);
-    command->add_option("--role", options.role, "the watcher's: pilot, instructor, owner or mechanic")
-        ->check(CLI::IsMember({"pilot", "instructor", "owner", "mechanic"}));
+    auto* role =
+        command->add_option("--role", options.role, "the watcher's: pilot, instructor, owner or mechanic")
+            ->check(isRole());
+    command->add_flag("--sign", options.sign, "countersign the record when it comes (with --role)")
+        ->needs(archive)
+        ->needs(role);
     command->add_option("--certificate", options.certificate,
                         "the countersigner's certificate or licence number, if they have one");
     command->add_option("--out", options.out, "folder to leave the record in")->needs(archive);
@@ -145,7 +151,7 @@ CLI::App* addSign(CLI::App& app, SignOptions& options) {
                         "passphrase in its first line (else AMBIT_PASSPHRASE, else asked)");
     command->add_option("--role", options.role, "pilot, instructor, owner or mechanic")
         ->required()
-        ->check(CLI::IsMember({"pilot", "instructor", "owner", "mechanic"}));
+        ->check(isRole());
     command->add_option("--certificate", options.certificate,
                         "the countersigner's certificate or licence number, if they have one");
     command->add_option("--out", options.out, "folder for the countersigned files; never overwrites")
@@ -301,8 +307,23 @@ int main(int argc, char** argv) {
     addFleet(app, fleetOptions)->callback([&] { chosen = [&] { return fleet(fleetOptions); }; });
     try {
         app.parse(argc, argv);
+    } catch (const CLI::RequiredError& error) {
+        // A word that is no command would be told that one is required.
+        const auto unknown = app.remaining(true);
+        const bool wantsCommand = std::string_view(error.what()).find("subcommand") != std::string_view::npos;
+        if (wantsCommand && !unknown.empty())
+            std::cerr << "There is no such command: " << unknown.front()
+                      << "\nRun with --help for more information.\n";
+        else
+            (void)app.exit(error);
+        return Exit::usage;
     } catch (const CLI::ParseError& error) {
         return app.exit(error) == 0 ? Exit::done : Exit::usage;
     }
-    return chosen();
+    const int code = chosen();
+    if (std::cout.flush()) return code;
+    // What was to be read by somebody is lost: a full disk, mostly.
+    return std::max(
+        code, complain(ambit::Error{ambit::ErrorCode::storage, "What there is to say could not be written.",
+                                    "stdout", "Make room, or choose another place."}));
 }

@@ -38,14 +38,14 @@ Result<Read> readAll(const MeasureOptions& options) {
     Read all;
     if (bytes->starts_with("%PDF-")) {
         auto verified = record::verifyPdf(*bytes);
-        if (!verified) return tl::unexpected(verified.error());
+        if (!verified) return tl::unexpected(inFile(verified.error(), options.record));
         all.report = std::move(verified->record);
         auto photos = record::photosIn(*bytes, all.report.content);
         if (!photos) return tl::unexpected(photos.error());
         all.photos = std::move(*photos);
     } else {
         auto verified = record::verifyRecord(*bytes);
-        if (!verified) return tl::unexpected(verified.error());
+        if (!verified) return tl::unexpected(inFile(verified.error(), options.record));
         all.report = std::move(*verified);
     }
     const Json& content = all.report.content;

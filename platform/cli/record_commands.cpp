@@ -4,6 +4,7 @@
 #include "cli/talk.hpp"
 #include "record/pdf.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <iostream>
 #include <nlohmann/json.hpp>
@@ -44,6 +45,10 @@ struct Verified {
 constexpr std::size_t largestFile = std::size_t{512} << 20;
 
 Result<Verified> verifyBytes(const std::string& bytes) {
+    constexpr const char* asSigned = "Give record.json or record.pdf as it was signed.";
+    if (bytes.empty()) return fail(ErrorCode::syntax, "The file is empty.", "", asSigned);
+    if (!bytes.starts_with("%PDF-") && !bytes.starts_with('{'))
+        return fail(ErrorCode::syntax, "This is neither a record's JSON nor its PDF.", "", asSigned);
     if (!bytes.starts_with("%PDF-"))
         return record::verifyRecord(bytes).map([](record::RecordReport&& report) {
             return Verified{"JSON", std::move(report)};
@@ -59,12 +64,6 @@ Result<Verified> verifyOne(const std::string& file) {
     return verifyBytes(*bytes);
 }
 
-/// The error of something in a file, which it then names.
-Error inFile(Error error, const std::string& file) {
-    if (error.where != file) error.where = file + (error.where.empty() ? "" : ": " + error.where);
-    return error;
-}
-
 Json toJson(const record::SignatureReport& signature) {
     Json json{{"name", signature.who.name},
               {"role", signature.who.role},
@@ -74,10 +73,16 @@ Json toJson(const record::SignatureReport& signature) {
     return json;
 }
 
+/// What a record says begins no line of its own: it could pass for one of Ambit's.
+std::string oneLine(std::string text) {
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return text;
+}
+
 /// "Alex Sample, mechanic, certificate X.66, countersigned 2026-06-20T07:30:30.500Z"
 std::string words(const record::SignatureReport& signature) {
     std::string text = signature.who.name + ", " + signature.who.role;
-    if (!signature.who.certificate.empty()) text += ", certificate " + signature.who.certificate;
+    if (!signature.who.certificate.empty()) text += ", certificate " + oneLine(signature.who.certificate);
     if (signature.at) text += ", countersigned " + toText(*signature.at);
     return text;
 }
@@ -102,7 +107,7 @@ void print(const std::string& file, const Verified& verified, bool json) {
         return;
     }
     std::cout << file << ": " << verified.kind << " record, everything holds\n  aircraft     "
-              << content.at("aircraft").at("registration").get<std::string>() << "\n  what it is   "
+              << oneLine(content.at("aircraft").at("registration")) << "\n  what it is   "
               << content.at("kind").get<std::string>();
     if (isRound) std::cout << "\n  conclusion   " << (fit ? "fit" : "not fit") << ", by the pilot";
     std::cout << "\n  record       " << grouped(verified.report.sha256) << '\n';
@@ -141,14 +146,6 @@ Result<std::vector<Countersigning>> toCountersign(const SignOptions& options) {
     return files;
 }
 
-Result<record::Signer> signerFrom(const SignOptions& options) {
-    auto text = readFile(options.key, 65536);
-    if (!text) return tl::unexpected(text.error());
-    auto word = passphrase(options.passphraseFile, false);
-    if (!word) return tl::unexpected(word.error());
-    return record::unlock(*text, *word);
-}
-
 /// Nothing is written before all of it is signed.
 Result<void> countersign(std::vector<Countersigning>& files, const record::Signer& signer,
                          const SignOptions& options) {
@@ -164,12 +161,25 @@ Result<void> countersign(std::vector<Countersigning>& files, const record::Signe
     return {};
 }
 
+/// All of them, or none: the next try would find a file there.
+Result<void> writeAll(const std::vector<Countersigning>& files) {
+    for (auto file = files.begin(); file != files.end(); ++file) {
+        auto written = writeFile(file->to, file->bytes);
+        if (written) continue;
+        std::error_code none;
+        for (auto before = files.begin(); before != file; ++before)
+            std::filesystem::remove(before->to, none);
+        return written;
+    }
+    return {};
+}
+
 } // namespace
 
 int sign(const SignOptions& options) {
     auto files = toCountersign(options);
     if (!files) return complain(files.error());
-    const auto signer = signerFrom(options);
+    const auto signer = signerOf(options.key, options.passphraseFile);
     if (!signer) return complain(signer.error());
     if (auto done = countersign(*files, *signer, options); !done) return complain(done.error());
     std::error_code failed;
@@ -177,8 +187,7 @@ int sign(const SignOptions& options) {
     if (failed)
         return complain({ErrorCode::storage, "The folder could not be made: " + failed.message() + ".",
                          options.out, "Choose another folder with --out."});
-    for (const Countersigning& file : *files)
-        if (auto written = writeFile(file.to, file.bytes); !written) return complain(written.error());
+    if (auto done = writeAll(*files); !done) return complain(done.error());
     VerifyOptions written;
     written.json = options.json;
     for (const Countersigning& file : *files)
@@ -204,7 +213,7 @@ int keyShow(const KeyOptions& options) {
     auto text = readFile(options.file, 65536);
     if (!text) return complain(text.error());
     auto certificate = record::certificateOf(*text);
-    if (!certificate) return complain(certificate.error());
+    if (!certificate) return complain(inFile(certificate.error(), options.file));
     return show(*certificate, options.file, options.json);
 }
 

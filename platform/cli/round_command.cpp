@@ -27,11 +27,7 @@ Result<record::Signer> signerFrom(const RoundOptions& options) {
     if (options.key.empty())
         return fail(ErrorCode::passphrase, "The script signs, or is served, but there is no key.", "",
                     "Give --key FILE; 'ambit key new' makes one.");
-    auto text = readFile(options.key, 65536);
-    if (!text) return tl::unexpected(text.error());
-    auto word = passphrase(options.passphraseFile, false);
-    if (!word) return tl::unexpected(word.error());
-    return record::unlock(*text, *word);
+    return signerOf(options.key, options.passphraseFile);
 }
 
 /// The record's identity: signed now, or found sealed already by an earlier run of the same script.
@@ -74,6 +70,12 @@ int round(const RoundOptions& options) {
         signer = signerFrom(options);
         if (!signer) return complain(signer.error());
     }
+    // Nor does another person's sign it.
+    if (const auto& name = script->open.who.name; sign != nullptr && signer->certificate().name != name)
+        return complain(
+            {ErrorCode::signature,
+             "This key belongs to " + signer->certificate().name + "; the round is walked by " + name + '.',
+             options.key, "Sign with the key of the person who walks it."});
     std::error_code failed;
     std::filesystem::create_directories(options.out, failed);
     if (failed)

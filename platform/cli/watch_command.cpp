@@ -21,14 +21,6 @@ namespace ambit::cli {
 
 namespace {
 
-Result<record::Signer> signerFrom(const WatchOptions& options) {
-    auto text = readFile(options.key, 65536);
-    if (!text) return tl::unexpected(text.error());
-    auto word = passphrase(options.passphraseFile, false);
-    if (!word) return tl::unexpected(word.error());
-    return record::unlock(*text, *word);
-}
-
 std::string newId() {
     std::array<std::uint8_t, 16> random{};
     if (RAND_bytes(random.data(), static_cast<int>(random.size())) != 1) std::abort();
@@ -113,13 +105,16 @@ private:
         if (printed.first.empty())
             return fail(ErrorCode::refused, "There is no round to say something to yet.", "",
                         "Wait for one.");
+        if (options.role.empty())
+            return fail(ErrorCode::invalid, "It is not known in which role you say it.", "",
+                        "Start watching with --role.");
         // As the log would have it: the one reader of such statements says what is wrong.
         Json what{{"round", printed.first},
                   {"id", newId()},
                   {"at", toText(now().at)},
                   {"who",
                    {{"name", me.certificate().name},
-                    {"role", options.role.empty() ? "instructor" : options.role},
+                    {"role", options.role},
                     {"certificate", options.certificate}}}};
         for (const auto& [name, value] : json->items())
             what[name == "say" ? "kind" : name] = value;
@@ -189,7 +184,15 @@ Result<watch::Walker> knownWalker(const std::string& name, const std::filesystem
 } // namespace
 
 int watch(const WatchOptions& options) {
-    const auto me = signerFrom(options);
+    if (options.code.empty() && options.known.empty()) {
+        complain({ErrorCode::invalid, "Nobody is named who is to be followed.", "",
+                  "Give the code that the walker's device shows, or --known."});
+        return Exit::usage;
+    }
+    const auto invitation = options.known.empty() ? watch::readInvitation(options.code)
+                                                  : Result<watch::Invitation>(watch::Invitation());
+    if (!invitation) return complain(invitation.error());
+    const auto me = signerOf(options.key, options.passphraseFile);
     if (!me) return complain(me.error());
     std::error_code failed;
     std::filesystem::create_directories(options.data, failed);
@@ -211,8 +214,6 @@ int watch(const WatchOptions& options) {
     Watch watching(options, *me, **link, records);
     const Lines lines([&](const std::string& line) { watching.say(line); });
     if (options.known.empty()) {
-        const auto invitation = watch::readInvitation(options.code);
-        if (!invitation) return complain(invitation.error());
         (*link)->join(*invitation);
     } else {
         const auto walker = knownWalker(options.known, data / "walkers.json");

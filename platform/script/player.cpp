@@ -209,7 +209,7 @@ Result<void> Player::playSingle(const Action& action) {
 namespace {
 
 /// Hands the rehearsed events over to the real archive: compares where it has them already, acts where it
-/// hasn't.
+/// hasn't. `taken` counts what of the stored log was gone through, and all that was added since.
 class Handover {
 public:
     Handover(archive::Archive& from, archive::Archive& to, const airframe::Airframe& description,
@@ -218,7 +218,9 @@ public:
 
     [[nodiscard]] Result<void> take(const round::Event& event, const Committed& committed,
                                     const Between& between) {
-        if (taken < stored.size()) return compare(event);
+        const auto known = isStored(event);
+        if (!known) return tl::unexpected(known.error());
+        if (*known) return {};
         if (auto ready = ensureRound(event); !ready) return ready;
         if (taken > 0) {
             auto photos = photosOf(event);
@@ -237,17 +239,42 @@ public:
     }
 
 private:
-    Result<void> compare(round::Event event) {
+    /// Whether it is the next in the archive, once passed over what others asked in an earlier run and what
+    /// came of it. False: the log ends before it.
+    Result<bool> isStored(const round::Event& event) {
+        for (bool others = false; taken < stored.size(); ++taken) {
+            const round::Event& known = stored[taken];
+            if (isSame(event, known)) {
+                ++taken;
+                return true;
+            }
+            others = isOthers(event.what, known.what, others);
+            if (!others)
+                return fail(ErrorCode::conflict, "The archive holds this round with another event here.",
+                            "event " + std::to_string(known.seq),
+                            "The script has changed since; use another folder for it.");
+        }
+        return false;
+    }
+    /// But for its number, which others' events before it moved on.
+    static bool isSame(round::Event event, const round::Event& other) {
+        event.seq = other.seq;
         // The same words are signed otherwise each time; what is stored was checked when it was.
         auto* asked = std::get_if<round::Asked>(&event.what);
-        const auto* known = std::get_if<round::Asked>(&stored[taken].what);
+        const auto* known = std::get_if<round::Asked>(&other.what);
         if (asked != nullptr && known != nullptr) asked->jws = known->jws;
-        if (canonicalJson(toJson(stored[taken])) != canonicalJson(toJson(event)))
-            return fail(ErrorCode::conflict, "The archive holds this round with another event here.",
-                        "event " + std::to_string(event.seq),
-                        "The script has changed since; use another folder for it.");
-        ++taken;
-        return {};
+        return canonicalJson(toJson(other)) == canonicalJson(toJson(event));
+    }
+    /// An ask and its declining come anywhere, but not in place of one of the script's own; that something is
+    /// looked at again, or ordered anew, comes right after them.
+    static bool isOthers(const round::What& scripted, const round::What& known, bool afterOthers) {
+        if (const auto* asked = std::get_if<round::Asked>(&known)) {
+            const auto* own = std::get_if<round::Asked>(&scripted);
+            return own == nullptr || own->statement.id != asked->statement.id;
+        }
+        if (std::holds_alternative<round::Declined>(known)) return true;
+        return afterOthers && (std::holds_alternative<round::Reopened>(known) ||
+                               std::holds_alternative<round::Planned>(known));
     }
     Result<void> ensureRound(const round::Event& event) {
         if (real) return {};

@@ -50,8 +50,8 @@ using Between = std::function<Result<void>(archive::OpenRound&)>;
 
 /// Walks the whole script but its `sign` on the archive. Where the archive holds a part of this very round
 /// already, each event is compared with the stored one (a difference is a conflict, naming its number; an
-/// ask's signature, made anew, may differ) and the walk goes on where the log ends. The airframe and the
-/// archive must outlive the round given back.
+/// ask's signature, made anew, may differ; what others asked in between, and what came of it, is passed over)
+/// and the walk goes on where the log ends. The airframe and the archive must outlive the round given back.
 [[nodiscard]] Result<archive::OpenRound> walkScript(archive::Archive& archive,
                                                     const airframe::Airframe& airframe,
                                                     std::string_view airframeText, const Script& script,

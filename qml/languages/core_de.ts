@@ -4979,5 +4979,31 @@
         <source></source>
         <translation>Den ersten nach der Erneuerung des Teils wählen.</translation>
     </message>
+    <message id="It can only be read here. Copy it to where you may write.">
+        <source></source>
+        <translation>Es lässt sich hier nur lesen. Dorthin kopieren, wo geschrieben werden darf.</translation>
+    </message>
+    <message id="Look whether its folder is there and may be written to.">
+        <source></source>
+        <translation>Prüfen, ob sein Ordner da ist und beschrieben werden darf.</translation>
+    </message>
+    <message id="The folder could not be read to its end: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Der Ordner ließ sich nicht bis zum Ende lesen: %1.</numerusform>
+            <numerusform>Der Ordner ließ sich nicht bis zum Ende lesen: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Look whether you may read all of it.">
+        <source></source>
+        <translation>Prüfen, ob alles darin gelesen werden darf.</translation>
+    </message>
+    <message id="The records bear two serial numbers: %1 and %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Die Protokolle tragen zwei Werknummern: %1 und %2.</numerusform>
+            <numerusform>Die Protokolle tragen zwei Werknummern: %1 und %2.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

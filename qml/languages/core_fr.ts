@@ -4979,5 +4979,31 @@
         <source></source>
         <translation>Choisir la première après le remplacement de la pièce.</translation>
     </message>
+    <message id="It can only be read here. Copy it to where you may write.">
+        <source></source>
+        <translation>On ne peut que les lire ici. Les copier là où l’on peut écrire.</translation>
+    </message>
+    <message id="Look whether its folder is there and may be written to.">
+        <source></source>
+        <translation>Vérifier que leur dossier existe et qu’on peut y écrire.</translation>
+    </message>
+    <message id="The folder could not be read to its end: %1." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Le dossier n’a pas pu être lu jusqu’au bout&#x202f;: %1.</numerusform>
+            <numerusform>Le dossier n’a pas pu être lu jusqu’au bout&#x202f;: %1.</numerusform>
+        </translation>
+    </message>
+    <message id="Look whether you may read all of it.">
+        <source></source>
+        <translation>Vérifier qu’on peut tout y lire.</translation>
+    </message>
+    <message id="The records bear two serial numbers: %1 and %2." numerus="yes">
+        <source></source>
+        <translation>
+            <numerusform>Les comptes rendus portent deux numéros de série&#x202f;: %1 et %2.</numerusform>
+            <numerusform>Les comptes rendus portent deux numéros de série&#x202f;: %1 et %2.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -1,10 +1,15 @@
 // What goes into an archive comes out again, and only what may goes in.
+#include "archive/merge.hpp"
+#include "archive/offers.hpp"
 #include "archive/schema.hpp"
+#include "archive/verify.hpp"
 #include "archives.hpp"
 #include "raw.hpp"
 
 #include <QTest>
+#include <filesystem>
 #include <nlohmann/json.hpp>
+#include <unistd.h>
 
 using namespace ambit;
 using archive::OpenRound;
@@ -283,6 +288,64 @@ private slots:
         Raw(house.file()).run("PRAGMA journal_mode = WAL");
         QVERIFY(QFileInfo(house.file().c_str()).size() > 0);
         QVERIFY(archive::Archive::open(house.file()));
+    }
+
+    // A backup on a stick that is write-protected could not even be looked at.
+    void whatCanOnlyBeReadIsRead() {
+        if (::geteuid() == 0) QSKIP("whoever may do anything may write here, too");
+        const House house;
+        {
+            auto archive = house.open();
+            QVERIFY(house.addAircraft(archive));
+            auto round = house.begin(archive);
+            QVERIFY(*test::step(*round));
+        }
+        namespace fs = std::filesystem;
+        const fs::path folder = fs::path(house.file()).parent_path() / "50% of #1?";
+        fs::create_directory(folder);
+        const fs::path file = folder / "kept away.sqlite";
+        fs::copy_file(house.file(), file);
+        const auto size = fs::file_size(file);
+        fs::permissions(file, fs::perms::owner_read);
+        fs::permissions(folder, fs::perms::owner_read | fs::perms::owner_exec);
+        {
+            auto archive = archive::Archive::open(file);
+            QVERIFY2(archive, archive ? "" : toText(archive.error()).c_str());
+            QCOMPARE(archive->aircraft()->size(), std::size_t{1});
+            const auto checked = archive::verify(*archive);
+            QVERIFY(checked && checked->broken.empty());
+            QCOMPARE(checked->rounds, std::size_t{1});
+            const auto added = house.addAircraft(*archive);
+            QVERIFY(!added);
+            QCOMPARE(added.error().code, ErrorCode::storage);
+            QVERIFY2(added.error().remedy.find("only be read") != std::string::npos,
+                     toText(added.error()).c_str());
+            const House other;
+            auto into = other.open();
+            const auto merged = archive::merge(into, file);
+            QVERIFY(merged && merged->setAside.empty());
+            QCOMPARE(merged->rounds, std::size_t{1});
+            QVERIFY(archive::backUp(*archive, fs::path(other.file()).parent_path() / "copy.sqlite"));
+        }
+        QCOMPARE(fs::file_size(file), size);
+        QCOMPARE(std::distance(fs::directory_iterator(folder), fs::directory_iterator()), 1);
+        fs::permissions(folder, fs::perms::owner_all);
+    }
+
+    void whatAFolderHidesIsSaid() {
+        if (::geteuid() == 0) QSKIP("whoever may do anything may read it, too");
+        namespace fs = std::filesystem;
+        QTemporaryDir top;
+        const fs::path hidden = fs::path(top.path().toStdString()) / "hidden";
+        fs::create_directory(hidden);
+        fs::permissions(hidden, fs::perms::none);
+        archive::Offers offers({top.path().toStdString()});
+        const auto one = offers.next();
+        fs::permissions(hidden, fs::perms::owner_all);
+        QVERIFY(one && !*one);
+        QCOMPARE(one->error().code, ErrorCode::storage);
+        QCOMPARE(one->error().where, top.path().toStdString());
+        QVERIFY(!offers.next());
     }
 
     void aFolderThatIsNotThere() {

@@ -21,6 +21,12 @@ using test::Raw;
 
 namespace {
 
+/// As ARCHIVE.md has it.
+std::int64_t digestOf(const std::string& text) {
+    const std::string hex = sha256Hex(text).substr(0, 16);
+    return static_cast<std::int64_t>(std::stoull(hex, nullptr, 16));
+}
+
 /// The number of a process that has ended and was waited for.
 int deadProcess() {
     const pid_t child = ::fork();
@@ -30,6 +36,8 @@ int deadProcess() {
 }
 
 } // namespace
+
+Q_DECLARE_METATYPE(ErrorCode)
 
 class TestArchiveLogs : public QObject {
     Q_OBJECT
@@ -83,6 +91,90 @@ private slots:
         };
         QVERIFY(isNamed(open));
         QVERIFY(!isNamed(sealed));
+    }
+
+    // It used to be called damage.
+    void whatANewerAmbitWroteIsSaidToBeThat_data() {
+        QTest::addColumn<QByteArray>("was");
+        QTest::addColumn<QByteArray>("is");
+        QTest::newRow("a kind that isn't known")
+            << QByteArray(R"("kind":"stand")") << QByteArray(R"("kind":"hover")");
+        QTest::newRow("a field that isn't known")
+            << QByteArray(R"("seq")") << QByteArray(R"("reach":"arm","seq")");
+    }
+    void whatANewerAmbitWroteIsSaidToBeThat() {
+        QFETCH(QByteArray, was);
+        QFETCH(QByteArray, is);
+        const House before; // another device's, as it was
+        {
+            auto into = before.open();
+            QVERIFY(archive::merge(into, house->file()));
+        }
+        std::string seq, text;
+        {
+            Raw raw(house->file());
+            const auto rows = raw.rows("SELECT seq, json FROM event WHERE round = " OPEN
+                                       " AND json LIKE '%\"kind\":\"stand\"%' ORDER BY seq LIMIT 1");
+            seq = rows.at(0).at(0);
+            text = QByteArray::fromStdString(rows.at(0).at(1)).replace(was, is).toStdString();
+            QVERIFY(parseJson(text) && canonicalJson(*parseJson(text)) == text);
+            raw.run("UPDATE event SET json = '" + text + "', digest = " + std::to_string(digestOf(text)) +
+                    " WHERE round = " OPEN " AND seq = " + seq);
+        }
+        auto archive = house->open();
+        const auto events = archive.events(open);
+        QVERIFY(!events);
+        QCOMPARE(events.error().code, ErrorCode::unsupported);
+        QVERIFY2(events.error().what.find("newer Ambit") != std::string::npos, events.error().what.c_str());
+        QVERIFY(events.error().where.ends_with("event " + seq));
+        QVERIFY(!events.error().remedy.empty());
+        QCOMPARE(archive::OpenRound::resume(archive, house->machine, open).error().code,
+                 ErrorCode::unsupported);
+        const auto checked = archive::verify(archive);
+        QVERIFY(checked);
+        const auto named = std::find_if(checked->broken.begin(), checked->broken.end(),
+                                        [&](const auto& one) { return one.sha256 == open; });
+        QVERIFY(named != checked->broken.end() && named->error.code == ErrorCode::unsupported);
+        // Nothing of it is lost: merged, it stays where it is and all else goes over.
+        const House other;
+        auto into = other.open();
+        const auto merged = archive::merge(into, house->file());
+        QVERIFY(merged);
+        QCOMPARE(merged->rounds, std::size_t{1});
+        const auto aside = std::count_if(merged->setAside.begin(), merged->setAside.end(),
+                                         [](const Error& one) { return one.code == ErrorCode::unsupported; });
+        QCOMPARE(aside, 1);
+        const auto back = archive::merge(archive, before.file()); // nor does it stop a merge into here
+        QVERIFY2(back, back ? "" : toText(back.error()).c_str());
+        QCOMPARE(archive.eventText(open, std::stoll(seq)).value(), text);
+        // And where its bytes aren't what was stored, it is damage.
+        Raw(house->file())
+            .run("UPDATE event SET digest = digest + 1 WHERE round = " OPEN " AND seq = " + seq);
+        QCOMPARE(house->open().events(open).error().code, ErrorCode::storage);
+    }
+
+    void aRecordOfANewerAmbitIsNotDamageEither_data() {
+        QTest::addColumn<int>("version");
+        QTest::addColumn<ErrorCode>("code");
+        QTest::newRow("newer") << 99 << ErrorCode::unsupported;
+        QTest::newRow("one that is known") << 3 << ErrorCode::storage;
+    }
+    void aRecordOfANewerAmbitIsNotDamageEither() {
+        QFETCH(int, version);
+        QFETCH(ErrorCode, code);
+        const Json content{{"version", version}, {"previous", Json::array()}, {"wind", "west"}};
+        archive::Incoming one;
+        one.told = test::madeUp(content, {1750000900001});
+        one.told.registration = "OX-NEW";
+        one.told.what = record::Entry(record::Reading{{{"hours", "1.0"}}});
+        one.json = test::madeUpJson(content);
+        QVERIFY(house->open().keep({one}));
+        QVERIFY(house->open().told("OX-NEW"));
+        Raw(house->file()).run("UPDATE page SET kind = 'weather' WHERE kind = 'reading'");
+        const auto told = house->open().told("OX-NEW");
+        QVERIFY(!told);
+        QCOMPARE(told.error().code, code);
+        QVERIFY(house->open().told("OX-ABC")); // other aircraft's files can be read
     }
 
     // Nobody is made to have said what they didn't: not through the round, and not past it.

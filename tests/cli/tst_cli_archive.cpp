@@ -194,6 +194,22 @@ private slots:
             QCOMPARE(read(again + "/records/" + name), read(once + "/records/" + name));
     }
 
+    // “Nothing” was said to be missing.
+    void whatAnExportLacksStandsInItsIndex() {
+        const QString archive = folder.filePath("lacking.sqlite");
+        QCOMPARE(runAmbit({"archive", "import", archive, folder.filePath("walked/record.json")}).code, 0);
+        const auto index = [&] { return read(unpacked(archive, "OX-DEMO") + "/index.html"); };
+        const QByteArray lacking = index();
+        QCOMPARE(lacking.count("Missing: photo "),
+                 QDir(folder.filePath("walked/photos")).entryList(QDir::Files).size());
+        QVERIFY(lacking.contains("what comes due isn't known"));
+        QCOMPARE(runAmbit({"archive", "import", archive, folder.filePath("walked/photos"),
+                           demo("helicopter/airframe.json")})
+                     .code,
+                 0);
+        QVERIFY(!index().contains("Missing: "));
+    }
+
     void anAircraftWithoutRecords() {
         const QString zip = folder.filePath("none.zip");
         QCOMPARE(runAmbit({"archive", "export", fleet(), "OX-NONE", "--out", zip}).code, 1);

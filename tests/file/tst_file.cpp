@@ -187,6 +187,23 @@ private slots:
         QCOMPARE(standsAgainst(fold(device.known), "2026-03-03").size(), std::size_t{1});
     }
 
+    // Two archives merged, each with another machine under the registration: it used to pass in silence.
+    void aRegistrationOfTwoMachinesIsAConflict() {
+        Device device;
+        device.entry("2026-03-01", record::Reading{{{"hours", "100.0"}}});
+        device.entry("2026-03-02", record::Reading{{{"hours", "101.0"}}});
+        QVERIFY(fold(device.known).conflicts.empty());
+        const std::string of2 = device.entry("2026-03-03", record::Reading{{{"hours", "102.0"}}});
+        device.known.back().serial = "2";
+        device.entry("2026-03-04", record::Reading{{{"hours", "103.0"}}});
+        const AircraftFile file = fold(device.known);
+        QCOMPARE(file.conflicts.size(),
+                 std::size_t{1}); // said once, not at every change from one to the other
+        QVERIFY(says(file, "two serial numbers: 1 and 2"));
+        const auto& records = file.conflicts.front().records;
+        QVERIFY(std::find(records.begin(), records.end(), of2) != records.end());
+    }
+
     void conflictsAreShown() {
         Device one;
         const std::string first = one.round("2026-03-01", {found("light", "dark")});

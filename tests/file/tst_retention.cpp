@@ -74,6 +74,32 @@ private slots:
         QVERIFY(fold(all).conflicts.empty());
     }
 
+    // The one before the last was told to be of something put right and seen sound.
+    void everyAssessmentStaysUntilItsDiscrepancyIsClosed() {
+        const Seen frayed{"belt", round::Outcome::finding, "Frayed.", false, "", "", "", ""};
+        const auto deferred = [](const char* until) {
+            record::Deferral how;
+            how.until = until;
+            return record::Entry(record::Assessment{{name('1'), "belt"}, "It can wait.", how});
+        };
+        std::vector<Told> all{told('1', "2024-02-01", walkedRound({frayed}), {}),
+                              told('2', "2024-02-02", deferred("2024-03-01"), {name('1')}),
+                              told('3', "2024-03-01", deferred("2024-04-01"), {name('2')}),
+                              told('4', "2024-03-02", walkedRound({}), {name('3')})};
+        const auto mayGo = [&](char mark) {
+            for (const Keeping& one : retention(all, fold(all), Date::parse("2026-05-01").value()))
+                if (one.record == name(mark)) return one.mayGo;
+            qFatal("it isn't judged");
+        };
+        QVERIFY(!mayGo('2'));
+        QVERIFY(!mayGo('3'));
+        all.push_back(told('5', "2024-03-03", work({{name('1'), "belt"}}, {}, "2024-03-03"), {name('4')}));
+        QVERIFY(!mayGo('2')); // put right, and not yet seen sound
+        all.push_back(told('6', "2024-03-04", walkedRound({}), {name('5')}));
+        all.push_back(told('7', "2024-03-05", walkedRound({}), {name('6')}));
+        QVERIFY(mayGo('2') && mayGo('3'));
+    }
+
     void whatMayGoWhen() {
         const Seen frayed{"belt", round::Outcome::finding, "Frayed.", false, "", "", "", ""};
         const std::vector<Told> all{

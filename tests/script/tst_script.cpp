@@ -277,6 +277,76 @@ private slots:
         QCOMPARE(play(house, other).error().code, ErrorCode::conflict);
     }
 
+    // A round that was served holds what others asked: run again, the script used to be “changed since”.
+    void overALogInWhichOthersAskedItGoesOn_data() {
+        QTest::addColumn<int>("stopsAfter");
+        for (const int count : {7, 12, 1000})
+            QTest::newRow(QByteArray::number(count)) << count;
+    }
+    void overALogInWhichOthersAskedItGoesOn() {
+        QFETCH(int, stopsAfter);
+        const auto script = readScript(wholeDay, {});
+        const House house;
+        static Asker asker({}); // its key takes a while
+        int walked = 0;
+        const auto others = [&](archive::OpenRound& round) -> Result<void> {
+            const Instant at = round.state().lastAt;
+            const auto ask = [&](round::Statement::Kind kind, const char* point) -> Result<void> {
+                Ask one;
+                one.kind = kind;
+                one.point = point;
+                one.words = "Is it dry?";
+                one.who = {"Ines Example", "instructor", ""};
+                auto asked = asker.say(one, round.state(), at);
+                return asked ? round.actAndReplan(std::move(*asked), at) : tl::unexpected(asked.error());
+            };
+            ++walked;
+            if (walked == 3)
+                if (auto done = ask(round::Statement::Kind::question, ""); !done) return done;
+            if (walked == 7)
+                if (auto done = ask(round::Statement::Kind::lookAgain, "blade.a"); !done) return done;
+            if (walked == 10)
+                for (const std::int64_t number : {1, 2})
+                    if (auto done = round.actAndReplan(round::Declined{number, "Not now."}, at); !done)
+                        return done;
+            if (walked < stopsAfter) return {};
+            return fail(ErrorCode::refused, "The device was switched off.");
+        };
+        {
+            auto archive = house.open();
+            const auto round = walkScript(archive, house.machine, test::machineText(), *script, {}, others);
+            QCOMPARE(!round, stopsAfter < 100);
+        }
+        const auto before = logOf(house.open());
+        stopsAfter = 1000; // they ask on where they were
+        {
+            auto archive = house.open();
+            const auto round = walkScript(archive, house.machine, test::machineText(), *script, {}, others);
+            QVERIFY2(round, round ? "" : toText(round.error()).c_str());
+        }
+        const auto again = logOf(house.open());
+        QVERIFY(std::equal(before.begin(), before.end(), again.begin()));
+        // And once more, when all is there.
+        const auto whole = play(house, wholeDay);
+        QVERIFY2(whole, whole ? "" : toText(whole.error()).c_str());
+        QVERIFY(*whole == again);
+        // All of the script's own is there, and what was asked.
+        const House quiet;
+        const auto alone = play(quiet, wholeDay).value();
+        const auto count = [](const std::vector<std::string>& log, const char* kind) {
+            return std::count_if(log.begin(), log.end(), [&](const std::string& line) {
+                return line.find(kind) != std::string::npos;
+            });
+        };
+        for (const char* kind : {R"("kind":"settled")", R"("kind":"stand")", R"("kind":"note")"})
+            QCOMPARE(count(again, kind), count(alone, kind));
+        QCOMPARE(count(again, R"("kind":"asked")"), 2);
+        // Another script is still told to be another.
+        std::string other = wholeDay;
+        other.replace(other.find("A visitor."), 10, "Two of them");
+        QCOMPARE(play(house, other).error().code, ErrorCode::conflict);
+    }
+
     void whoAsksSignsWithTheirKey() {
         QTemporaryDir folder;
         const auto write = [&](const char* name, const std::string& words) {
@@ -306,7 +376,7 @@ private slots:
         QVERIFY(asked("Ines Example", "ines.txt").value());
         QCOMPARE(asked("Ines Example", "other.txt").error().code, ErrorCode::passphrase);
         QCOMPARE(asked("Ines Other", "ines.txt").error().code, ErrorCode::signature);
-        QCOMPARE(asked("Ines Example", "nowhere.txt").error().code, ErrorCode::notFound);
+        QCOMPARE(asked("Ines Example", "nowhere.txt").error().code, ErrorCode::storage);
     }
 
     void anotherScriptOverTheSameRoundIsAConflict() {
