@@ -41,9 +41,11 @@ std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder) 
     std::vector<std::filesystem::path> files;
     std::error_code failed;
     for (std::filesystem::recursive_directory_iterator at(folder, failed), end; !failed && at != end;
-         at.increment(failed))
-        if (at->is_regular_file() && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
+         at.increment(failed)) {
+        std::error_code unknown; // of a link that leads to itself: no file
+        if (at->is_regular_file(unknown) && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
             files.push_back(at->path());
+    }
     std::sort(files.begin(), files.end());
     return files;
 }
