@@ -130,7 +130,7 @@ void Following::connected() {
 void Following::lost(const QString& why) {
     if (state == watch::LinkState::over) return;
     if (receiver && receiver->isOver()) return over({}); // it was said why
-    if (receiver && isFetching) resumed = receiver->letGo();
+    if (receiver && isFetching && !isOfOldRound) resumed = receiver->letGo();
     isFetching = isOfOldRound = false;
     dropChannel();
     setState(state == watch::LinkState::in || state == watch::LinkState::lost ? watch::LinkState::lost
