@@ -6,7 +6,6 @@
 #include "link/watcher_link.hpp"
 #include "watch/frames.hpp"
 
-#include <QSignalSpy>
 #include <QSslServer>
 #include <QSslSocket>
 #include <QTemporaryDir>
@@ -99,7 +98,11 @@ private slots:
             {folder.filePath("watched.sqlite").toStdString(), folder.filePath("walkers.json").toStdString()},
             newSigner("Sam Fictive"), {QDateTime::currentMSecsSinceEpoch()});
         QVERIFY(watcher);
-        QSignalSpy logged(watcher->get(), &link::WatcherLink::logged);
+        // No QSignalSpy: Qt 6.4's takes the signal on the link's own thread.
+        std::string logged;
+        const QObject here; // with it goes what is still on its way to it
+        connect(watcher->get(), &link::WatcherLink::logged, &here,
+                [&](std::uint64_t, const std::string& round) { logged = round; });
         watch::Invitation invitation;
         invitation.addresses = {watch::Address::v4({127, 0, 0, 1})};
         invitation.port = walker.port();
@@ -136,7 +139,7 @@ private slots:
         QVERIFY(wants(other));
         give(other);
         QVERIFY(QTest::qWaitFor([&] { return !logged.empty(); }, 5000));
-        QCOMPARE(logged.back().at(1).value<std::string>(), other.id);
+        QCOMPARE(logged, other.id);
     }
 };
 
