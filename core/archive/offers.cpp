@@ -42,10 +42,11 @@ bool isPacked(const std::filesystem::path& path) {
 std::vector<std::filesystem::path> filesIn(const std::filesystem::path& folder, std::error_code& failed) {
     std::vector<std::filesystem::path> files;
     for (std::filesystem::recursive_directory_iterator at(folder, failed), end; !failed && at != end;
-         at.increment(failed))
-        if (std::error_code none;
-            at->is_regular_file(none) && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
+         at.increment(failed)) {
+        std::error_code unknown; // of a link that leads to itself: no file
+        if (at->is_regular_file(unknown) && (isOurs(at->path()) || endingOf(at->path()) == ".zip"))
             files.push_back(at->path());
+    }
     std::sort(files.begin(), files.end());
     return files;
 }

@@ -29,7 +29,10 @@ std::vector<std::string> leftOfPortion(const State& state) {
     std::vector<std::string> left;
     if (!state.portion || state.portion->running) return left;
     std::copy_if(state.portion->points.begin(), state.portion->points.end(), std::back_inserter(left),
-                 [&](const std::string& id) { return !state.points.at(id).settled; });
+                 [&](const std::string& id) {
+                     const auto point = state.points.find(id); // one for the night may be gone by now
+                     return point != state.points.end() && !point->second.settled;
+                 });
     return left;
 }
 

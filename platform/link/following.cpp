@@ -130,8 +130,8 @@ void Following::connected() {
 void Following::lost(const QString& why) {
     if (state == watch::LinkState::over) return;
     if (receiver && receiver->isOver()) return over({}); // it was said why
-    if (receiver && isFetching) resumed = receiver->letGo();
-    isFetching = false;
+    if (receiver && isFetching && !isOfOldRound) resumed = receiver->letGo();
+    isFetching = isOfOldRound = false;
     dropChannel();
     setState(state == watch::LinkState::in || state == watch::LinkState::lost ? watch::LinkState::lost
                                                                               : watch::LinkState::connecting,
@@ -227,6 +227,7 @@ void Following::act(watch::FromWalker&& news) {
             sealed.reset();
             wanted.clear();
             partly.clear();
+            isOfOldRound = isFetching;
             resumed.reset();
             awaitsAirframe = false;
             unsaved.clear();
@@ -264,6 +265,7 @@ void Following::act(watch::FromWalker&& news) {
     } else if (std::holds_alternative<watch::Gone>(news)) {
         isFetching = false;
         partly.clear();
+        if (std::exchange(isOfOldRound, false)) return fetchNext();
         const bool needed = !wanted.empty() && wanted.front().what == Wanted::What::airframe;
         if (!wanted.empty()) wanted.pop_front();
         if (needed)
@@ -345,7 +347,8 @@ void Following::want(Wanted one) {
     const auto same = [&](const Wanted& other) { return other.sha256 == one.sha256; };
     if (std::any_of(wanted.begin(), wanted.end(), same)) return;
     // After the one that is being fetched: the airframe first, photos last.
-    const auto first = wanted.begin() + (wanted.empty() || !(isFetching || resumed) ? 0 : 1);
+    const bool isFirstBegun = (isFetching && !isOfOldRound) || resumed;
+    const auto first = wanted.begin() + (wanted.empty() || !isFirstBegun ? 0 : 1);
     const auto at =
         std::find_if(first, wanted.end(), [&](const Wanted& other) { return one.what < other.what; });
     wanted.insert(at, std::move(one));
@@ -365,6 +368,11 @@ void Following::fetchNext() {
 }
 
 void Following::takePart(watch::Part&& part) {
+    if (isOfOldRound) {
+        if (!part.isWhole) return;
+        isFetching = isOfOldRound = false;
+        return fetchNext();
+    }
     if (!isFetching || wanted.empty() || wanted.front().sha256 != part.sha256) return;
     partly += part.bytes;
     if (!part.isWhole) return;

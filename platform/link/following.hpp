@@ -86,7 +86,8 @@ private:
 
     std::deque<Wanted> wanted; ///< the first is being fetched
     bool isFetching = false;
-    std::string partly; ///< of the first
+    bool isOfOldRound = false; ///< what is being fetched: let come to its end, then nothing is made of it
+    std::string partly;        ///< of the first
     std::optional<watch::Fetching> resumed;
     std::set<std::string> seen; ///< photos that were asked for
     std::optional<watch::Sealed> sealed;

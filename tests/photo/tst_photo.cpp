@@ -1,4 +1,5 @@
 // What a photo's file is taken for, before anybody decodes it.
+#include "../base/damage.hpp"
 #include "base/files.hpp"
 #include "made.hpp"
 #include "photo/bounds.hpp"
@@ -102,10 +103,10 @@ private slots:
     }
 
     void timeOfHeif() {
-        const auto block = photo::exifInHeif("\0\0\0\x18"
-                                             "ftypheic Exif\0\0no, and then Exif\0\0"s +
-                                             cameraExif({}));
-        QCOMPARE(photo::readExif(block).takenAt, "2026:06:20 07:30:00"s);
+        const std::string its = "\0\0\0\x18"
+                                "ftypheic Exif\0\0no, and then Exif\0\0"s +
+                                cameraExif({});
+        QCOMPARE(photo::readExif(photo::exifInHeif(its)).takenAt, "2026:06:20 07:30:00"s);
         QVERIFY(photo::exifInHeif("ftypheic").empty());
     }
 
@@ -219,6 +220,53 @@ private slots:
             changed(frame + 5, "\x1A\x90\x1A\x90").substr(0, its.size() - 2) + once + "\xFF\xD9";
         twice[frame + 11] = 0x11;
         QVERIFY(code(twice) == ErrorCode::unsupported);
+    }
+
+    /// Whatever is changed in a file, it is read within its bytes, and what is kept of it says nothing that a
+    /// second reading would leave out.
+    void changedJpegs() {
+        const std::string whole = asCamera(demo(), {});
+        const std::size_t heads = whole.find("\xFF\xDA", frameOf(whole)) + 20;
+        std::mt19937 random(9);
+        int read = 0;
+        int kept = 0;
+        for (int i = 0; i < 4'000; ++i) {
+            const auto jpeg = damaged(whole, heads, random);
+            const auto its = photo::readJpeg(viewOf(jpeg));
+            if (!its) continue;
+            ++read;
+            const std::string left = its->stripped(false);
+            if (left.empty()) continue;
+            ++kept;
+            const auto again = photo::readJpeg(left);
+            QVERIFY(again);
+            QCOMPARE(again->stripped(false), left);
+        }
+        QVERIFY2(read > 400 && kept > 100, qPrintable(QStringLiteral("%1 %2").arg(read).arg(kept)));
+    }
+
+    void changedPngs() {
+        std::mt19937 random(10);
+        const std::string insides[] = {smallHeader, cameraExif({}), "PLACE", std::string(60, 'x')};
+        const std::string types[] = {"IHDR", "eXIf", "tEXt", "IDAT"};
+        int read = 0;
+        for (int i = 0; i < 4'000; ++i) {
+            std::string png("\x89PNG\r\n\x1A\n");
+            for (std::size_t part = 0; part < std::size(types); ++part) { // checksums hold, mostly
+                const bool isChanged = random() % 4 == 0;
+                const auto& inside = insides[part];
+                const auto changed = isChanged ? damaged(inside, inside.size(), random) : bytesOf(inside);
+                png += chunk(types[part], std::string(viewOf(changed)));
+            }
+            png += chunk("IEND", "");
+            const auto last = random() % 4 == 0 ? damaged(png, png.size(), random) : bytesOf(png);
+            const auto its = photo::readPng(viewOf(last));
+            if (!its) continue;
+            ++read;
+            QVERIFY(its->end <= last.size());
+            QCOMPARE(photo::readPng(its->bare)->bare, its->bare);
+        }
+        QVERIFY2(read > 400, qPrintable(QString::number(read)));
     }
 
     void pngsOutline() {

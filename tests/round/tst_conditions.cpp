@@ -352,6 +352,20 @@ private slots:
         QVERIFY(round.state.points.contains("torch"));
     }
 
+    /// Told for a portion, and not of the walk any more when one is down again.
+    void whatThePortionHadForTheNightIsNotAskedFor() {
+        const auto dark = nightMachine();
+        Round round(dark);
+        QVERIFY(round.act(Night{true, true}));
+        QVERIFY(round.act(**reordered(round.state, dark, "The flight goes into the dark")));
+        round.until("torch");
+        QVERIFY(round.act(PortionBegun{{"torch"}}));
+        QVERIFY(round.act(PortionEnded{true}));
+        QCOMPARE(leftOfPortion(round.state), Ids{"torch"});
+        QVERIFY(round.act(Night{false, false}));
+        QVERIFY(leftOfPortion(round.state).empty());
+    }
+
     void theClockIsHeldAgainstSatellites() {
         Round round(machine);
         QVERIFY(!round.state.clockAheadMs);
@@ -424,6 +438,8 @@ private slots:
                     if (its.settled && (was == before.points.end() || !was->second.settled)) QVERIFY(settles);
                 }
                 QVERIFY(round.state.pausedMs >= 0);
+                for (const std::string& id : leftOfPortion(round.state))
+                    QVERIFY(!round.state.points.at(id).settled);
             };
             for (int i = 0; i < 150 && round.state.phase != Phase::sealed; ++i) {
                 const auto next = nextStep(round.state, dark);
