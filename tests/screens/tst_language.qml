@@ -55,6 +55,7 @@ ScreenCase {
         Stage.app.language = "de";
         compare(see("role.instructor").text, "Fluglehrer");
         Stage.app.language = "en";
+        frame(); // what is chosen from is made anew, and has its places with the next frame
         touch("walk.daily");
         type("beginName", "Robin Example");
         touch("beginKey");
