@@ -77,6 +77,10 @@ QtObject {
     function text(pixels: real): int {
         return Math.round(pixels * Math.min(2, Math.max(1, theme.scale)));
     }
+    /// Of a mark beside words. Half as fast as the words grow: beside large ones there is little room.
+    function mark(pixels: real): int {
+        return Math.round(pixels * (1 + Math.min(2, Math.max(1, theme.scale))) / 2);
+    }
     /// The size at which no word of the text is broken. Where even our normal size is too large for one, the word is broken. A width
     /// that isn't known yet asks for nothing.
     function fitting(text: string, width: real, size: int): int {

@@ -1,5 +1,6 @@
 // A round's first page: whose record this is, what was concluded, what stands out, who signed.
 #include "judge/limit.hpp"
+#include "model/words.hpp"
 #include "paper/frame.hpp"
 #include "paper/marks.hpp"
 #include "paper/sections.hpp"
@@ -32,7 +33,10 @@ std::vector<Fact> factsOf(const Context& context) {
     facts[2].value += QStringLiteral("\nLocal time was ") + context.clock.zone();
     for (const round::CounterReading& reading : view.opened().counters) {
         const airframe::Counter& counter = *view.airframe->counter(reading.id); // the fold has checked it
-        facts.push_back({shown(counter.name), shown(reading.value) + u' ' + shown(counter.unit)});
+        const QString unit = shown(counter.unit);
+        facts.push_back({shown(counter.name), ambit::view::saysItsUnit(shown(counter.name), unit)
+                                                  ? shown(reading.value)
+                                                  : shown(reading.value) + u' ' + unit});
     }
     if (const auto& place = view.opened().position)
         facts.push_back({QStringLiteral("Place"), shown(place->latitude) + QStringLiteral("°, ") +

@@ -26,8 +26,8 @@ Rectangle {
     CutCorner {
         radius: caution.radius
         colour: caution.colour
-        width: 28
-        height: 28
+        width: Theme.mark(28)
+        height: width
     }
     Column {
         id: words

@@ -19,7 +19,7 @@ Rectangle {
 
     CutCorner {
         visible: frame.cut
-        width: 22
+        width: Theme.mark(22)
         height: width
         radius: Theme.corner
         colour: frame.cutColour
@@ -27,11 +27,11 @@ Rectangle {
     Rectangle {
         x: Theme.margin
         anchors.verticalCenter: parent.verticalCenter
-        width: 22
+        width: Theme.mark(22)
         height: width
         radius: frame.square ? 3 : width / 2
         color: "transparent"
-        border.width: frame.chosen ? 7 : 2
+        border.width: frame.chosen ? Theme.mark(7) : Theme.mark(2)
         border.color: frame.chosen ? Theme.way : Theme.ink
     }
     FocusRing {

@@ -25,7 +25,7 @@ Item {
             width: parent.width
             text: place.of.text
             strong: true
-            font.pixelSize: Theme.fitting(text, width, place.broad ? Theme.title : Theme.large)
+            font.pixelSize: Theme.giving(text, width, place.broad ? Theme.title : Theme.large)
             Accessible.ignored: true
         }
         Label {

@@ -9,7 +9,7 @@ Item {
     /// Of the frame it sits in.
     property real radius: 0
 
-    implicitWidth: 26
+    implicitWidth: Theme.mark(26)
     implicitHeight: implicitWidth
     clip: true
     Accessible.ignored: true

@@ -40,7 +40,7 @@ T.TextField {
         x: Theme.margin
         y: 9
         width: parent.width - 2 * Theme.margin
-        text: field.label + (field.about === "" ? "" : "  ·  " + field.about)
+        text: field.label + (field.about === "" ? "" : "\u00a0\u00a0·  " + field.about)
         color: Theme.soft
         font.pixelSize: Theme.small
         Accessible.ignored: true

@@ -16,6 +16,8 @@ T.AbstractButton {
     property color cutColour: Theme.caution
     property string about: ""
     readonly property bool framed: look !== "link"
+    /// A figure, an arrow or a sign: alone on its key it is drawn large.
+    readonly property bool sign: framed && text.length === 1
     /// Its width is given: large text gives way rather than break a word.
     property bool narrow: false
     readonly property int longestWord: text.split(/[ \u00AD]/).reduce((most, word) => Math.max(most, word.length), 1)
@@ -68,7 +70,7 @@ T.AbstractButton {
         strong: true
         color: key.look === "solid" ? Theme.solidInk : key.framed ? Theme.ink : Theme.way
         opacity: key.enabled ? 1 : 0.6
-        font.pixelSize: key.narrow && (Theme.scale > 1 || key.framed) && key.fitting < (key.broad ? Theme.title : Theme.large) ? Math.min(key.framed ? Theme.large : Theme.normal, key.fitting) : key.broad ? Theme.title : key.framed ? Theme.large : key.narrow && key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
+        font.pixelSize: key.sign ? Theme.huge : key.narrow && (Theme.scale > 1 || key.framed) && key.fitting < (key.broad ? Theme.title : Theme.large) ? Math.min(key.framed ? Theme.large : Theme.normal, key.fitting) : key.broad ? Theme.title : key.framed ? Theme.large : key.narrow && key.text.length > 9 && key.width < key.text.length * 0.6 * Theme.normal ? Theme.small : Theme.normal
         wrapMode: Text.WordWrap
         lineHeight: 1
         horizontalAlignment: Text.AlignHCenter

@@ -13,15 +13,15 @@ Item {
     readonly property bool hatched: look === "notInspected"
     readonly property bool filled: look === "sound" || look === "finding"
 
-    implicitWidth: 20
-    implicitHeight: 20
+    implicitWidth: Theme.mark(20)
+    implicitHeight: Theme.mark(20)
     Accessible.ignored: true
 
     Rectangle {
         anchors.fill: parent
         visible: mark.look !== "owed"
         color: mark.filled ? Theme.soft : Theme.panel
-        border.width: mark.look === "next" ? 4 : mark.filled ? 0 : 2
+        border.width: mark.look === "next" ? Theme.mark(4) : mark.filled ? 0 : Theme.mark(2)
         border.color: mark.look === "next" ? Theme.way : Theme.ink
     }
     Item {
@@ -33,8 +33,8 @@ Item {
             model: 6
             Rectangle {
                 required property int index
-                x: parent ? (index - 2) * 6 : 0
-                width: 1.5
+                x: parent ? (index - 2) * Theme.mark(6) : 0
+                width: mark.width * 0.075
                 height: parent ? parent.height * 1.5 : 0
                 y: parent ? -parent.height * 0.25 : 0
                 rotation: 45
@@ -48,25 +48,25 @@ Item {
         anchors.fill: parent
         visible: mark.look === "owed"
         Rectangle {
-            width: 2
+            width: Theme.mark(2)
             height: parent.height
             color: Theme.ink
         }
         Rectangle {
             anchors.bottom: parent.bottom
             width: parent.width
-            height: 2
+            height: Theme.mark(2)
             color: Theme.ink
         }
         Rectangle {
             width: parent.width * 0.6
-            height: 2
+            height: Theme.mark(2)
             color: Theme.ink
         }
         Rectangle {
             anchors.right: parent.right
             anchors.bottom: parent.bottom
-            width: 2
+            width: Theme.mark(2)
             height: parent.height * 0.6
             color: Theme.ink
         }
@@ -74,14 +74,14 @@ Item {
     CutCorner {
         // Paper shows between the fill and its cut corner.
         visible: mark.look === "finding"
-        width: 15
-        height: 15
+        width: mark.width * 0.75
+        height: width
         colour: Theme.panel
     }
     CutCorner {
         visible: mark.look === "finding"
-        width: 12
-        height: 12
+        width: mark.width * 0.6
+        height: width
         colour: mark.grounds ? Theme.warning : Theme.caution
     }
 }

@@ -28,7 +28,7 @@ Column {
         width: parent.width
         // As many as leave the longest word whole beside its ring.
         readonly property int longest: Array.from(column.all).reduce((most, one) => Math.max(most, ...one.name.split(/[\s\u00AD\-]+/).map(word => word.length)), 1)
-        columns: Math.max(1, Math.floor((width + spacing) / (Math.max(Theme.mm(27) * Theme.scale, longest * Theme.letter * Theme.large + 2 * Theme.margin + 34) + spacing)))
+        columns: Math.max(1, Math.floor((width + spacing) / (Math.max(Theme.mm(27) * Theme.scale, longest * Theme.letter * Theme.large + 2 * Theme.margin + Theme.mark(22) + 12) + spacing)))
         spacing: Theme.gap
         Repeater {
             model: column.all

@@ -25,9 +25,12 @@ FocusScope {
     /// The keys beside reach up to the head.
     readonly property bool keysHigh: low && foot.height > height - Theme.target - 4 * Theme.gap
     /// Large text on a small page: the title would leave no room for what it heads, and goes with it.
-    readonly property bool titleScrolls: (Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Math.max(Theme.mm(56), Theme.mm(32) * Theme.scale))) || titleBreaks
+    readonly property bool titleScrolls: (Theme.scale > 1.4 && (height < Theme.mm(90) || columnWidth < Math.max(Theme.mm(56), Theme.mm(32) * Theme.scale))) || titleBreaks || subtitleLong
     /// Beside the keys a word of it would be broken.
     readonly property bool titleBreaks: headKeys.width > 0 && Theme.fitting(title, columnWidth + (keysHigh ? 0 : keysWidth) - headKeys.width - Theme.gap, Theme.large) < Theme.large
+
+    /// More than three lines beside the keys.
+    readonly property bool subtitleLong: subtitle.length * Theme.small / 2 > 3 * (columnWidth - headKeys.width)
 
     signal back
 

@@ -46,7 +46,7 @@ T.AbstractButton {
         }
         Column {
             id: words
-            x: row.look !== "" ? 56 : 20
+            x: row.look !== "" ? mark.x + mark.width + 16 : 20
             width: parent.width - x - 16 - row.aside
             anchors.verticalCenter: parent.verticalCenter
             spacing: 3

@@ -4,13 +4,13 @@ pragma Singleton
 import QtQuick
 
 QtObject {
-    /// The parts that aren't empty, in one line.
+    /// The parts that aren't empty, in one line; where it is broken, none begins with the dot between them.
     function line(first: string, second: string, third: string): string {
         let all = first;
         if (second !== "")
-            all += (all === "" ? "" : " · ") + second;
+            all += (all === "" ? "" : "\u00a0· ") + second;
         if (third !== "")
-            all += (all === "" ? "" : " · ") + third;
+            all += (all === "" ? "" : "\u00a0· ") + third;
         return all;
     }
     /// With a capital, as it begins a line of its own.

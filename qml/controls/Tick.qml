@@ -15,7 +15,7 @@ T.CheckBox {
 
     implicitWidth: Math.max(Theme.target, words.wordsWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(broad ? Theme.key : Theme.target, words.wordsHeight + 2 * 12)
-    leftPadding: Theme.margin + 22 + 12
+    leftPadding: Theme.margin + Theme.mark(22) + 12
     rightPadding: Theme.margin
     focusPolicy: Qt.StrongFocus
     autoExclusive: false

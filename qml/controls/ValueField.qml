@@ -92,7 +92,7 @@ FocusScope {
     Column {
         id: column
         anchors.left: parent.left
-        anchors.leftMargin: Theme.margin
+        anchors.leftMargin: Theme.margin + (field.refusal !== "" ? 12 : 0)
         anchors.right: value.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: frame.verticalCenter
@@ -148,8 +148,8 @@ FocusScope {
     CutCorner {
         visible: field.refusal !== ""
         radius: Theme.corner
-        width: 22
-        height: 22
+        width: Theme.mark(22)
+        height: width
     }
     ReadingChoices {
         id: reading

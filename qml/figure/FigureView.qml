@@ -269,7 +269,7 @@ FocusScope {
         Label {
             id: spoken
             anchors.centerIn: parent
-            text: tag.zone ? tag.zone.name + " · " + tag.zone.stateText : ""
+            text: tag.zone ? tag.zone.name + "\u00a0· " + tag.zone.stateText : ""
             wrapMode: Text.NoWrap
         }
     }

@@ -11,6 +11,9 @@ FocusScope {
 
     required property ZoneFindings findings
     property string chosen: ""
+    /// Of its height, what is in sight where it can be scrolled away.
+    property real seenFrom: 0
+    property real seenTo: height
     readonly property rect box: findings.bounds
     readonly property real perMetre: box.width > 0 ? Math.min((width - 24) / box.width, (height - 24) / box.height) : 1
     readonly property point origin: Qt.point(width / 2 - (box.x + box.width / 2) * perMetre, height / 2 - (box.y + box.height / 2) * perMetre)
@@ -35,6 +38,10 @@ FocusScope {
         }
     }
 
+    function shows(y: real, height: real): bool {
+        return y + height > view.seenFrom && y < view.seenTo;
+    }
+
     clip: true
     activeFocusOnTab: true
     Accessible.role: Accessible.Graphic
@@ -56,6 +63,9 @@ FocusScope {
             id: part
             required property var modelData
             readonly property string kind: modelData.kind
+            // The software renderer draws a shape whose clip is empty: keep away what is out of sight.
+            readonly property rect box: Geometry.bounds(modelData.outline)
+            visible: view.shows(box.y * view.perMetre + view.origin.y, box.height * view.perMetre)
             anchors.fill: parent
             Accessible.ignored: true
             ShapePath {
@@ -77,6 +87,7 @@ FocusScope {
             origin: view.origin
             parts: view.findings.parts
             chosen: zoneId === view.chosen
+            inView: view.shows(y, height)
             onAsked: view.zoneAsked(zoneId)
         }
     }

@@ -13,6 +13,7 @@ Item {
     property point origin
     property var parts: []
     property bool chosen: false
+    property bool inView: true
     readonly property string zoneId: modelData.zoneId
     readonly property int level: modelData.level
     readonly property rect box: Geometry.bounds(modelData.outline)
@@ -52,6 +53,7 @@ Item {
     Shape {
         id: shape
         anchors.fill: parent
+        visible: zone.inView
         containsMode: Shape.FillContains
         ShapePath {
             fillColor: "transparent"

@@ -2545,8 +2545,8 @@
         <translation>Offen</translation>
     </message>
     <message>
-        <source>Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.</source>
-        <translation>Tastatur: I ich bin da, D fertig, S in Ordnung, F Befund, N nicht geprüft, W warum, V Wert, R Durchsicht, P Pause, M mehr.</translation>
+        <source>On a keyboard: I = I am there, D = done, S = sound, F = finding, N = not inspected, W = why, V = value, R = review, P = pause, M = more.</source>
+        <translation>Auf einer Tastatur: I = ich bin da, D = fertig, S = in Ordnung, F = Befund, N = nicht geprüft, W = warum, V = Wert, R = Durchsicht, P = Pause, M = mehr.</translation>
     </message>
 </context>
 <context>
@@ -3205,14 +3205,6 @@
 <context>
     <name>ReviewRow</name>
     <message>
-        <source>Finding · grounds the aircraft</source>
-        <translation>Befund · hält das Luftfahrzeug am Boden</translation>
-    </message>
-    <message>
-        <source>Finding · for assessment</source>
-        <translation>Befund · zu beurteilen</translation>
-    </message>
-    <message>
         <source>Not inspected</source>
         <translation>Nicht geprüft</translation>
     </message>
@@ -3239,6 +3231,18 @@
     <message>
         <source>Settle again</source>
         <translation>Neu erledigen</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>grounds the aircraft</source>
+        <translation>hält das Luftfahrzeug am Boden</translation>
+    </message>
+    <message>
+        <source>for assessment</source>
+        <translation>zu beurteilen</translation>
     </message>
 </context>
 <context>
@@ -3579,10 +3583,6 @@
     <message>
         <source>on the card</source>
         <translation>auf der Karte</translation>
-    </message>
-    <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -4448,10 +4448,6 @@
         <source>%1, serial %2, fitted %3</source>
         <translation>%1, Seriennr. %2, eingebaut %3</translation>
     </message>
-    <message>
-        <source> · JASC %1</source>
-        <translation> · JASC %1</translation>
-    </message>
 </context>
 <context>
     <name>ambit::view::AircraftModel</name>
@@ -4535,10 +4531,6 @@
 </context>
 <context>
     <name>ambit::view::DiscrepancyView</name>
-    <message>
-        <source> · JASC %1</source>
-        <translation> · JASC %1</translation>
-    </message>
     <message>
         <source>Found</source>
         <translation>Gefunden</translation>
@@ -5055,6 +5047,10 @@
     <message>
         <source>limit, 95 %</source>
         <translation>Grenze, 95 %</translation>
+    </message>
+    <message>
+        <source>%1 after %2 days</source>
+        <translation>%1 nach %2 Tagen</translation>
     </message>
 </context>
 <context>

@@ -2545,8 +2545,8 @@
         <translation>À refermer</translation>
     </message>
     <message>
-        <source>Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.</source>
-        <translation>Clavier&#x202f;: I j’y suis, D fait, S conforme, F constat, N non inspecté, W pourquoi, V valeur, R revue, P pause, M plus.</translation>
+        <source>On a keyboard: I = I am there, D = done, S = sound, F = finding, N = not inspected, W = why, V = value, R = review, P = pause, M = more.</source>
+        <translation>Au clavier&#x202f;: I = j’y suis, D = fait, S = conforme, F = constat, N = non inspecté, W = pourquoi, V = valeur, R = revue, P = pause, M = plus.</translation>
     </message>
 </context>
 <context>
@@ -3205,14 +3205,6 @@
 <context>
     <name>ReviewRow</name>
     <message>
-        <source>Finding · grounds the aircraft</source>
-        <translation>Constat · immobilise l’aéronef</translation>
-    </message>
-    <message>
-        <source>Finding · for assessment</source>
-        <translation>Constat · à évaluer</translation>
-    </message>
-    <message>
         <source>Not inspected</source>
         <translation>Non inspecté</translation>
     </message>
@@ -3239,6 +3231,18 @@
     <message>
         <source>Settle again</source>
         <translation>Refaire</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Constat</translation>
+    </message>
+    <message>
+        <source>grounds the aircraft</source>
+        <translation>immobilise l’aéronef</translation>
+    </message>
+    <message>
+        <source>for assessment</source>
+        <translation>à évaluer</translation>
     </message>
 </context>
 <context>
@@ -3579,10 +3583,6 @@
     <message>
         <source>on the card</source>
         <translation>sur la carte</translation>
-    </message>
-    <message>
-        <source>%1 · %2</source>
-        <translation>%1 · %2</translation>
     </message>
 </context>
 <context>
@@ -4448,10 +4448,6 @@
         <source>%1, serial %2, fitted %3</source>
         <translation>%1, n° de série %2, posé %3</translation>
     </message>
-    <message>
-        <source> · JASC %1</source>
-        <translation> · JASC %1</translation>
-    </message>
 </context>
 <context>
     <name>ambit::view::AircraftModel</name>
@@ -4535,10 +4531,6 @@
 </context>
 <context>
     <name>ambit::view::DiscrepancyView</name>
-    <message>
-        <source> · JASC %1</source>
-        <translation> · JASC %1</translation>
-    </message>
     <message>
         <source>Found</source>
         <translation>Constaté</translation>
@@ -5055,6 +5047,10 @@
     <message>
         <source>limit, 95 %</source>
         <translation>limite, 95 %</translation>
+    </message>
+    <message>
+        <source>%1 after %2 days</source>
+        <translation>%1 après %2 jours</translation>
     </message>
 </context>
 <context>

@@ -136,7 +136,7 @@ void AircraftFileView::take(Result<AircraftReading> reading) {
 
 QVariantMap AircraftFileView::row(const file::Discrepancy& one) const {
     QString where = text(zoneNameOf(*last, one));
-    if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
+    if (!one.jasc.empty()) where += QStringLiteral("\u00a0· JASC\u00a0") + text(one.jasc);
     return {{QStringLiteral("key"), keyOf(one.id)},
             {QStringLiteral("pointId"), text(one.id.point)},
             {QStringLiteral("name"), text(nameOf(*last, one))},

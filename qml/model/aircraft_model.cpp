@@ -53,14 +53,14 @@ Result<AircraftModel::Row> AircraftModel::rowOf(const archive::Aircraft& aircraf
     }
     const auto records = services->archive.records(aircraft.registration);
     if (!records) return tl::unexpected(records.error());
-    row.lastText = tr("No round yet");
+    if (open == rounds->end()) row.lastText = tr("No round yet");
     const auto last = std::find_if(records->begin(), records->end(),
                                    [](const auto& record) { return record.kind == "round"; });
     if (last != records->end()) {
         row.lastConclusion = text(last->conclusion);
         row.lastText = QStringList{conclusionText(last->conclusion == "fit"), agoText(last->concludedAt, now),
                                    text(last->signer)}
-                           .join(QStringLiteral(" · "));
+                           .join(QStringLiteral("\u00a0· "));
     }
     return row;
 }

@@ -73,7 +73,7 @@ class App : public QObject {
     Q_PROPERTY(QString personRole READ personRole NOTIFY personChanged)
     Q_PROPERTY(QString personCertificate READ personCertificate NOTIFY personChanged)
     /// {id, name}: the roles a person can have.
-    Q_PROPERTY(QVariantList roles READ roles CONSTANT)
+    Q_PROPERTY(QVariantList roles READ roles NOTIFY languageChanged)
     /// What the thumb reaches stands on the left.
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged)
     /// ISO 639; "": the device's.

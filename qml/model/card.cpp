@@ -23,7 +23,7 @@ const airframe::Stand* standOf(const round::State& state, const airframe::Airfra
 
 QString outcomeWords(const round::Settled& settled, const airframe::Point& point) {
     QString words = outcomeText(settled.outcome);
-    if (settled.value && point.limit) words += QStringLiteral(" · ") + valueText(settled, point);
+    if (settled.value && point.limit) words += QStringLiteral("\u00a0· ") + valueText(settled, point);
     if (settled.outcome == round::Outcome::finding) words = saidOf(words, text(settled.words));
     if (settled.outcome == round::Outcome::notInspected) words = saidOf(words, text(settled.why));
     return words;

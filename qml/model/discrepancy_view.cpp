@@ -62,7 +62,7 @@ DiscrepancyView::DiscrepancyView(const file::Discrepancy& one, const AircraftRea
       where(text(zoneNameOf(reading, one))), words(text(one.found.words)),
       state(QString::fromLatin1(toText(one.state))), stateText(view::stateText(one, reading.airframe.get())),
       sinceText(view::sinceText(one, now.at)), isOpen(one.isOpen()) {
-    if (!one.jasc.empty()) where += tr(" · JASC %1").arg(text(one.jasc));
+    if (!one.jasc.empty()) where += QStringLiteral("\u00a0· JASC\u00a0") + text(one.jasc);
     for (const Step& step : stepsOf(one, reading.airframe.get()))
         life << QVariantMap{{QStringLiteral("what"), step.what},
                             {QStringLiteral("look"), QString::fromLatin1(step.look)},

@@ -27,15 +27,13 @@ QVariantList EntryView::questions() const {
     return list;
 }
 
-QStringList EntryView::bases() const {
-    QStringList list;
-    for (const std::string_view basis : record::deferralBases())
-        list << text(std::string(basis));
+QVariantList EntryView::bases() const {
+    QVariantList list;
+    for (const std::string_view basis : record::deferralBases()) {
+        const std::string id(basis);
+        list << QVariantMap{{QStringLiteral("id"), text(id)}, {QStringLiteral("name"), basisText(id)}};
+    }
     return list;
-}
-
-QString EntryView::basisWords(const QString& basis) {
-    return basisText(basis.toStdString());
 }
 
 QString EntryView::ruledOut(int question, bool yes) const {

@@ -13,15 +13,13 @@ class EntryView : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("App makes it")
     /// {id, text}: what a deferral under 14 CFR 91.213(d) answers, one by one.
-    Q_PROPERTY(QVariantList questions READ questions CONSTANT)
-    /// What a deferral can stand on; the first is the rule with the questions.
-    Q_PROPERTY(QStringList bases READ bases CONSTANT)
+    Q_PROPERTY(QVariantList questions READ questions NOTIFY wordsChanged)
+    /// {id, name}: what a deferral can stand on; the first is the rule with the questions.
+    Q_PROPERTY(QVariantList bases READ bases NOTIFY wordsChanged)
 public:
     EntryView(const Services& services, AircraftFileView& file, SigningView& signing, Report report,
               QObject* parent);
 
-    /// A basis as it is read.
-    Q_INVOKABLE [[nodiscard]] static QString basisWords(const QString& basis);
     /// Why this answer rules a deferral out; "": it doesn't.
     Q_INVOKABLE [[nodiscard]] QString ruledOut(int question, bool yes) const;
     /// The date so many days after today; "" if there is none.
@@ -55,11 +53,12 @@ public:
     Q_INVOKABLE bool letGo(const QVariantMap& said, const QVariantMap& signature);
 
     [[nodiscard]] QVariantList questions() const;
-    [[nodiscard]] QStringList bases() const;
+    [[nodiscard]] QVariantList bases() const;
 
 signals:
-    void kept();    ///< something new is in the archive
-    void letWent(); ///< records are in it no more
+    void kept();         ///< something new is in the archive
+    void letWent();      ///< records are in it no more
+    void wordsChanged(); ///< told by App: another language
 
 private:
     [[nodiscard]] bool say(const Result<record::Entry>& entry, const QVariantMap& signature);

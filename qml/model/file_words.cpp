@@ -107,10 +107,8 @@ QString countersText(const std::vector<round::CounterReading>& counters, const a
         const auto* counter = airframe == nullptr ? nullptr : airframe->counter(one.id);
         if (counter == nullptr)
             all << text(one.id) + QLatin1Char(' ') + figureText(one.value);
-        else if (saysItsUnit(text(counter->name), unitText(counter->unit)))
-            all << text(counter->name) + QLatin1Char(' ') + figureText(one.value);
         else
-            all << text(counter->name) + QLatin1Char(' ') + measureText(one.value, counter->unit);
+            all << text(counter->name) + QLatin1Char(' ') + counterText(*counter, one.value);
     }
     return all.join(QStringLiteral(", "));
 }
@@ -118,7 +116,7 @@ QString countersText(const std::vector<round::CounterReading>& counters, const a
 QString personText(const round::Person& person) {
     QStringList who{text(person.name), roleText(person.role)};
     if (!person.certificate.empty()) who << text(person.certificate);
-    return who.join(QStringLiteral(" · "));
+    return who.join(QStringLiteral("\u00a0· "));
 }
 
 QString rolesText(const std::vector<std::string>& roles) {

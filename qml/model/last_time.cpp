@@ -50,11 +50,19 @@ Result<LastTime> LastTime::before(const archive::Archive& archive, const airfram
     if (!text) return tl::unexpected(text.error());
     const auto events = eventsOf(*text);
     if (!events) return tl::unexpected(events.error());
+    bool sameAirframe = false; // else a limit may have been in another unit then
     for (const auto& event : *events) {
-        if (const auto* settled = std::get_if<round::Settled>(&event.what))
-            last.points.insert_or_assign(settled->point, Entry{*settled, event.at});
-        if (const auto* opened = std::get_if<round::Opened>(&event.what))
+        if (const auto* opened = std::get_if<round::Opened>(&event.what)) {
             last.hoursAgo = hoursBetween(airframe, opened->counters, state.opened.counters);
+            sameAirframe = opened->airframeSha256 == state.opened.airframeSha256;
+        }
+        if (const auto* settled = std::get_if<round::Settled>(&event.what)) {
+            Entry entry{*settled, event.at};
+            const auto* point = airframe.point(settled->point);
+            if (entry.what.unit.empty() && sameAirframe && point != nullptr && point->limit)
+                entry.what.unit = point->limit->unit;
+            last.points.insert_or_assign(settled->point, std::move(entry));
+        }
     }
     return last;
 }
@@ -64,11 +72,14 @@ QString LastTime::at(const std::string& point, Instant now) const {
     if (found == points.end()) return {};
     const auto& [what, when] = found->second;
     QString words = outcomeText(what.outcome);
-    if (what.value) words += QStringLiteral(" · ") + figureText(*what.value);
+    if (what.value)
+        words += QStringLiteral("\u00a0· ") +
+                 (what.unit.empty() ? figureText(*what.value) : measureText(*what.value, what.unit));
     if (what.outcome == round::Outcome::finding) words = saidOf(words, text(what.words));
     if (what.outcome == round::Outcome::notInspected) words = saidOf(words, text(what.why));
-    words += QStringLiteral(" · ") + agoText(when, now);
-    if (!hoursAgo.isEmpty()) words += QStringLiteral(", ") + Words::tr("%1 flight hours").arg(hoursAgo);
+    words += QStringLiteral("\u00a0· ") + agoText(when, now);
+    if (!hoursAgo.isEmpty())
+        words += QStringLiteral(", ") + Words::tr("%1 flight hours").arg(figureText(hoursAgo.toStdString()));
     return words;
 }
 

@@ -194,7 +194,7 @@ QString MeasureView::lastText() const {
     QStringList words{agoText(last->at, services->now().at), text(last->by)};
     for (const round::Measurement& one : last->measurements)
         words << measureText(one.value, one.unit);
-    return words.join(QStringLiteral(" · "));
+    return words.join(QStringLiteral("\u00a0· "));
 }
 
 QString MeasureView::lastSource() const {

@@ -3,6 +3,8 @@
 #include "model/file_words.hpp"
 #include "model/words.hpp"
 
+#include <algorithm>
+
 namespace ambit::view {
 
 namespace {
@@ -99,6 +101,7 @@ void PointHistoryView::show(const QString& aircraft, const QString& point) {
     found.clear();
     rows.update(found, services->now());
     canMore = false;
+    valuesWanted = valuesAtOnce;
     ++question;
     awaited = false;
     emit shown(aircraft, point);
@@ -111,6 +114,7 @@ QVariantList PointHistoryView::values() const {
     QVariantList list;
     for (const archive::Sighting& one : found) {
         if (one.value.empty()) continue;
+        if (list.size() == static_cast<qsizetype>(valuesWanted)) break;
         list << QVariantMap{{QStringLiteral("recordId"), text(one.record)},
                             {QStringLiteral("text"), estimateText(one.value, one.unit, one.uncertainty)},
                             {QStringLiteral("whenText"), dayText(one.at, offset)},
@@ -122,6 +126,21 @@ QVariantList PointHistoryView::values() const {
 
 void PointHistoryView::more() {
     if (!awaited && !found.empty()) ask(found.back().record);
+}
+
+std::size_t PointHistoryView::measured() const {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(found, [](const archive::Sighting& one) { return !one.value.empty(); }));
+}
+
+void PointHistoryView::moreValues() {
+    valuesWanted += valuesAtOnce;
+    emit changed();
+    fillValues();
+}
+
+void PointHistoryView::fillValues() {
+    if (canMore && measured() < valuesWanted) more();
 }
 
 void PointHistoryView::ask(const std::string& after) {
@@ -144,6 +163,7 @@ void PointHistoryView::ask(const std::string& after) {
                 report(sightings.error());
             }
             emit changed();
+            if (valuesWanted > valuesAtOnce) fillValues(); // a page of records may have none
         });
     emit changed();
 }

@@ -52,18 +52,23 @@ class PointHistoryView : public QObject {
     Q_PROPERTY(bool reading READ reading NOTIFY changed)
     Q_PROPERTY(bool canMore MEMBER canMore NOTIFY changed)
     Q_PROPERTY(ambit::view::SightingsModel* sightings READ sightings CONSTANT)
-    /// Those of them that were measured: {recordId, text, whenText, by, renewed (bool)}.
+    /// Those of them that were measured, the latest few until more are asked for: {recordId, text, whenText,
+    /// by, renewed (bool)}.
     Q_PROPERTY(QVariantList values READ values NOTIFY changed)
+    Q_PROPERTY(bool canMoreValues READ canMoreValues NOTIFY changed)
 public:
     PointHistoryView(const Services& services, Background& background, Report report, QObject* parent);
 
     /// "": none.
     Q_INVOKABLE void show(const QString& registration, const QString& pointId);
     Q_INVOKABLE void more();
+    /// A few more values, from as many records as that takes.
+    Q_INVOKABLE void moreValues();
 
     [[nodiscard]] bool reading() const { return awaited; }
     [[nodiscard]] SightingsModel* sightings() { return &rows; }
     [[nodiscard]] QVariantList values() const;
+    [[nodiscard]] bool canMoreValues() const { return canMore || measured() > valuesWanted; }
 
 signals:
     void changed();
@@ -71,12 +76,16 @@ signals:
 
 private:
     void ask(const std::string& after);
+    [[nodiscard]] std::size_t measured() const;
+    void fillValues();
 
     const Services* services;
     Background* background;
     Report report;
     QString registration, pointId;
     std::vector<archive::Sighting> found;
+    static constexpr std::size_t valuesAtOnce = 6;
+    std::size_t valuesWanted = valuesAtOnce;
     bool awaited = false, canMore = false;
     int question = 0;
     SightingsModel rows;

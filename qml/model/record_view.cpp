@@ -94,12 +94,13 @@ void RecordView::tell(const airframe::Airframe& airframe, const std::vector<roun
     }
     whenText = zonedText(state.lastAt, offset);
     if (opened.position)
-        placeText = text(opened.position->latitude + "°, " + opened.position->longitude + "°");
+        placeText = figureText(opened.position->latitude) + QStringLiteral("°,\u00a0") +
+                    figureText(opened.position->longitude) + QStringLiteral("°");
     signer = personText(opened.who);
     for (const auto& reading : opened.counters)
         if (const auto* counter = airframe.counter(reading.id))
             counters << QVariantMap{{QStringLiteral("name"), text(counter->name)},
-                                    {QStringLiteral("value"), measureText(reading.value, counter->unit)}};
+                                    {QStringLiteral("value"), counterText(*counter, reading.value)}};
     for (const auto& point : airframe.points) {
         const auto found = state.points.find(point.id);
         const auto outcome = found == state.points.end() ? std::nullopt : found->second.outcome();

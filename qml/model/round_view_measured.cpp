@@ -66,7 +66,7 @@ QStringList RoundView::keptTexts() const {
         QStringList words{tr("Photo")};
         for (const round::Measurement& its : one.measurements)
             words << measureText(its.value, its.unit);
-        texts << words.join(QStringLiteral(" · "));
+        texts << words.join(QStringLiteral("\u00a0· "));
     }
     return texts;
 }

@@ -60,7 +60,7 @@ QString RoundView::costOfTheRest() const {
                                                : tr("%1 climbs").arg(cost->climbs);
     return QStringList{lengthText(cost->metres, Grain::whole), climbs,
                        tr("about %1 min").arg(std::lround(cost->seconds / 60))}
-        .join(QStringLiteral(" · "));
+        .join(QStringLiteral("\u00a0· "));
 }
 
 int RoundView::minutes() const {

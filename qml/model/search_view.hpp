@@ -22,8 +22,8 @@ class SearchView : public QObject {
     Q_PROPERTY(bool canMore MEMBER canMore NOTIFY changed)
     Q_PROPERTY(ambit::view::RecordsModel* hits READ hits CONSTANT)
     /// {id, name}: kinds of records, and states of discrepancies.
-    Q_PROPERTY(QVariantList kinds READ kinds CONSTANT)
-    Q_PROPERTY(QVariantList states READ states CONSTANT)
+    Q_PROPERTY(QVariantList kinds READ kinds NOTIFY wordsChanged)
+    Q_PROPERTY(QVariantList states READ states NOTIFY wordsChanged)
 public:
     SearchView(const Services& services, Background& background, Report report, QObject* parent);
 
@@ -42,6 +42,7 @@ public:
 
 signals:
     void changed();
+    void wordsChanged(); ///< told by App: another language
 
 private:
     void ask();

@@ -238,7 +238,7 @@ void SharingView::keep(std::uint64_t connection, const std::string& id, const st
 
 void SharingView::refuse(const QString& whose, const Error& why) {
     const LocalInstant now = services->now();
-    refusal = clockText(now.at, now.offsetMinutes) + QStringLiteral(" · ");
+    refusal = clockText(now.at, now.offsetMinutes) + QStringLiteral("\u00a0· ");
     refusal += whose.isEmpty() ? text(why.what) : saidOf(whose, text(why.what));
     emit lastRefusalChanged();
 }

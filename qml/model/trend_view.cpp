@@ -120,9 +120,11 @@ QString TrendView::spoken() const {
 }
 
 QString TrendView::spokenText(const round::TrendValue& one) const {
-    const QString value = tr("%1 at %2")
-                              .arg(estimateText(one.value, course->question.limit.unit, one.uncertainty),
-                                   measureText(one.x, course->unit));
+    const QString its = estimateText(one.value, course->question.limit.unit, one.uncertainty);
+    const QString value =
+        course->unit == "days"
+            ? tr("%1 after %2 days").arg(its, figureText(one.x))
+            : tr("%1 at %2").arg(its, figureText(one.x) + QLatin1Char(' ') + unitText(course->unit));
     return one.from.empty() ? value : value + QStringLiteral(", ") + text(round::fromText(one.from));
 }
 

@@ -72,14 +72,14 @@ QString howText(const std::vector<airframe::How>& how) {
     QStringList words;
     for (const auto one : how)
         words << howWord(one);
-    return words.join(QStringLiteral(" · "));
+    return words.join(QStringLiteral("\u00a0· "));
 }
 
 QString standText(const airframe::Stand& stand) {
     const QString hands = stand.hands == 0   ? Words::tr("no hand free")
                           : stand.hands == 1 ? Words::tr("one hand free")
                                              : Words::tr("both hands free");
-    return accessText(stand.access) + QStringLiteral(" · ") + hands;
+    return accessText(stand.access) + QStringLiteral("\u00a0· ") + hands;
 }
 
 QString settingsText(const airframe::Airframe& airframe, const airframe::Settings& when) {
@@ -89,7 +89,7 @@ QString settingsText(const airframe::Airframe& airframe, const airframe::Setting
         const airframe::SettingState* state = setting == nullptr ? nullptr : setting->state(stateId);
         if (state != nullptr) words << text(state->name);
     }
-    return words.join(QStringLiteral(" · "));
+    return words.join(QStringLiteral("\u00a0· "));
 }
 
 QString valueText(const round::Settled& settled, const airframe::Point& point) {
@@ -130,6 +130,12 @@ QString unitText(const std::string& unit) {
 
 bool saysItsUnit(const QString& name, const QString& unit) {
     return unit.isEmpty() || name.compare(unit, Qt::CaseInsensitive) == 0;
+}
+
+QString counterText(const airframe::Counter& counter, const std::string& value) {
+    const QString unit = unitText(counter.unit);
+    return saysItsUnit(text(counter.name), unit) ? figureText(value)
+                                                 : figureText(value) + QLatin1Char(' ') + unit;
 }
 
 QString withUnit(const QString& name, const QString& unit) {

@@ -32,6 +32,8 @@ namespace ambit::view {
 [[nodiscard]] QString unitText(const std::string& unit);
 /// Of a counter or a quantity, both in words: its name says what it counts: "Landings".
 [[nodiscard]] bool saysItsUnit(const QString& name, const QString& unit);
+/// Beside its name: "1300.0 h"; "4107" of one whose name says what it counts.
+[[nodiscard]] QString counterText(const airframe::Counter& counter, const std::string& value);
 /// "Airframe hours, h"; "Landings".
 [[nodiscard]] QString withUnit(const QString& name, const QString& unit);
 [[nodiscard]] QString roleText(const std::string& role);

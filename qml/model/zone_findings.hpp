@@ -13,7 +13,7 @@ class ZoneFindings : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("App makes it")
     /// {days, name}: the times to choose from; 0: all.
-    Q_PROPERTY(QVariantList times READ times CONSTANT)
+    Q_PROPERTY(QVariantList times READ times NOTIFY wordsChanged)
     Q_PROPERTY(int days READ days WRITE setDays NOTIFY changed)
     /// The figure, as FigureModel has it: metres, y down.
     Q_PROPERTY(QRectF bounds MEMBER bounds NOTIFY changed)
@@ -36,6 +36,7 @@ public:
 
 signals:
     void changed();
+    void wordsChanged(); ///< told by App: another language
 
 private:
     void tell();

@@ -112,16 +112,18 @@ Page {
                     }
                     Label {
                         width: parent.width
-                        text: row.airframeName + (row.serial === "" ? "" : " · " + qsTr("serial %1").arg(row.serial))
+                        text: row.airframeName + (row.serial === "" ? "" : "\u00a0· " + qsTr("serial %1").arg(row.serial))
                         color: Theme.soft
                         font.pixelSize: Theme.small
                         Accessible.ignored: true
                     }
                     Row {
                         width: parent.width
+                        visible: row.lastText !== ""
                         spacing: 10
                         topPadding: 4
                         Mark {
+                            id: mark
                             anchors.verticalCenter: last.verticalCenter
                             visible: row.lastConclusion !== ""
                             look: row.lastConclusion === "fit" ? "sound" : "finding"
@@ -129,7 +131,7 @@ Page {
                         }
                         Label {
                             id: last
-                            width: parent.width - (row.lastConclusion !== "" ? 30 : 0)
+                            width: parent.width - (row.lastConclusion !== "" ? mark.width + 10 : 0)
                             text: row.lastText
                             Accessible.ignored: true
                         }

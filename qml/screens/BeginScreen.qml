@@ -68,7 +68,7 @@ Page {
                     objectName: "walk." + modelData.id
                     width: form.width
                     text: modelData.name
-                    about: qsTr("%n points", "", modelData.points) + " · " + modelData.about
+                    about: qsTr("%n points", "", modelData.points) + "\u00a0· " + modelData.about
                     chosen: screen.walk === modelData.id
                     onClicked: screen.walk = modelData.id
                 }

@@ -26,7 +26,7 @@ Column {
     Label {
         width: parent.width
         visible: words.settle && text !== "" && !words.brief
-        text: Texts.line(words.round.cardHow, words.round.cardSetting, words.round.positionText)
+        text: Texts.line(words.round.cardHow, words.round.cardSetting, Texts.unparted(words.round.positionText))
         color: Theme.soft
         font.pixelSize: Theme.small
     }
@@ -46,12 +46,12 @@ Column {
             x: 14
             y: 7
             look: "finding"
-            width: 18
-            height: 18
+            width: Theme.mark(18)
+            height: width
         }
         Label {
             id: carried
-            x: 44
+            x: carriedMark.x + carriedMark.width + 12
             y: 6
             width: parent.width - x
             text: words.round.carriedText
@@ -93,7 +93,7 @@ Column {
             case "paused":
                 return qsTr("The round waits here as it stands. Before going on, look where you left off.");
             default:
-                return words.round.settledCount === 0 ? words.round.planText : "";
+                return words.round.settledCount === 0 ? Texts.unparted(words.round.planText) : "";
             }
         }
     }
@@ -143,11 +143,12 @@ Column {
         spacing: 12
         topPadding: 4
         Mark {
+            id: outcome
             look: words.round.cardOutcome
             grounds: words.round.findingGrounds
         }
         Label {
-            width: parent.width - 32
+            width: parent.width - outcome.width - 12
             text: qsTr("Settled: %1").arg(words.round.outcomeText)
             strong: true
         }

@@ -33,7 +33,7 @@ Column {
             width: list.width
             look: modelData.state === "rectified" ? "next" : "finding"
             text: Texts.said(modelData.name, modelData.words)
-            about: modelData.stateText + " · " + modelData.sinceText
+            about: modelData.stateText + "\u00a0· " + modelData.sinceText
         }
     }
 }

@@ -11,7 +11,7 @@ Page {
     required property string key
     readonly property EntryView entries: app.entries
     readonly property DiscrepancyView one: app.aircraftFile.discrepancy
-    readonly property bool byRule: basis === entries.bases[0]
+    readonly property bool byRule: basis === entries.bases[0].id
     readonly property bool asking: byRule && answers.length < entries.questions.length
     property string basis: ""
     property var answers: []
@@ -92,16 +92,15 @@ Page {
         Repeater {
             model: screen.entries.bases
             Choice {
-                required property string modelData
+                required property var modelData
                 required property int index
                 objectName: "basis." + index
                 width: screen.columnWidth
                 broad: true
-                readonly property string words: screen.entries.basisWords(modelData)
-                text: words.charAt(0).toUpperCase() + words.slice(1)
+                text: Texts.begun(modelData.name)
                 about: index === 0 ? qsTr("For an aircraft without a minimum equipment list: its questions follow") : ""
-                chosen: screen.basis === modelData
-                onClicked: screen.basis = modelData
+                chosen: screen.basis === modelData.id
+                onClicked: screen.basis = modelData.id
             }
         }
     }
@@ -109,7 +108,7 @@ Page {
         width: parent.width
         visible: screen.basis !== ""
         name: qsTr("Basis")
-        text: screen.entries.basisWords(screen.basis)
+        text: Array.from(screen.entries.bases).find(one => one.id === screen.basis)?.name ?? ""
     }
     Framed {
         width: parent.width

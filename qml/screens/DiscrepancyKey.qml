@@ -12,5 +12,5 @@ RowKey {
     text: modelData.name
     note: modelData.stateText
     about: modelData.words
-    small: modelData.sinceText + " · " + modelData.where
+    small: modelData.sinceText + "\u00a0· " + modelData.where
 }

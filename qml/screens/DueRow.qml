@@ -13,6 +13,7 @@ Item {
     Accessible.name: modelData.name + ", " + modelData.verdictText + ", " + modelData.words
 
     Mark {
+        id: mark
         x: 4
         y: 6
         look: row.modelData.look
@@ -20,7 +21,7 @@ Item {
     }
     Column {
         id: words
-        x: 36
+        x: mark.x + mark.width + 12
         y: 4
         width: parent.width - x
         spacing: 2

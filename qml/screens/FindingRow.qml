@@ -26,13 +26,13 @@ Rectangle {
         spacing: 4
         Label {
             width: parent.width
-            text: (row.value.name ?? "") + (row.value.value ? " · " + row.value.value : "")
+            text: (row.value.name ?? "") + (row.value.value ? "\u00a0· " + row.value.value : "")
             strong: true
             font.pixelSize: Theme.large
         }
         Label {
             width: parent.width
-            text: (row.grounds ? qsTr("Grounds the aircraft") : qsTr("For assessment")) + " · " + (row.value.atText ?? "")
+            text: (row.grounds ? qsTr("Grounds the aircraft") : qsTr("For assessment")) + "\u00a0· " + (row.value.atText ?? "")
             color: Theme.soft
             font.pixelSize: Theme.small
         }

@@ -89,7 +89,7 @@ Sheet {
         units: sheet.round.units
         limitText: sheet.round.limitText
         text: sheet.value
-        refusal: text === "" ? "" : sheet.round.outOfLimit(text, unit)
+        refusal: text === "" || limitText === "" ? "" : sheet.round.outOfLimit(text, unit) // said anew when the limit is, in another language
         onUnitAsked: unit => measured.unit = unit
     }
     Keypad {

@@ -66,6 +66,8 @@ Page {
             height: Math.max(Theme.mm(50), Math.min(screen.height * (screen.wide ? 0.75 : 0.58), width * 1.5))
             findings: screen.findings
             chosen: screen.zone
+            seenFrom: screen.seenFrom - both.y
+            seenTo: screen.seenTo - both.y
             onZoneAsked: zoneId => screen.choose(zoneId)
         }
         Column {

@@ -67,17 +67,17 @@ FocusScope {
             id: figurePane
             x: screen.wide && Theme.leftHanded ? screen.side : 0
             width: screen.wide ? parent.width - screen.side : parent.width
-            height: screen.wide ? parent.height : Math.max(head.height + Theme.mm(12), Math.min(parent.height * 0.56, head.height + Theme.mm(39)))
+            height: screen.wide ? parent.height : Math.max(head.height + Theme.mm(12), Math.min(parent.height * 0.56, head.height + Theme.mm(head.under ? 26 : 39)))
             Item {
-                id: figure
+                id: figurePlace
                 anchors.top: head.bottom
                 anchors.bottom: times.top
                 width: parent.width
                 Repeater {
                     model: screen.round ? 1 : 0
                     FigureView {
-                        width: figure.width
-                        height: figure.height
+                        width: figurePlace.width
+                        height: figurePlace.height
                         figure: screen.round.figure
                         nextStand: screen.round.targetStandId
                         topInset: 12

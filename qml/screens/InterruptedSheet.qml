@@ -40,11 +40,12 @@ Sheet {
             width: parent ? parent.width : 0
             spacing: 12
             Mark {
+                id: mark
                 y: 2
                 look: "todo"
             }
             Label {
-                width: row.width - 36
+                width: row.width - mark.width - 12
                 text: row.modelData
                 font.pixelSize: Theme.large
             }

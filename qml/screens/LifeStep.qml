@@ -20,7 +20,7 @@ Column {
         look: step.modelData.look
         text: step.modelData.what
         about: step.modelData.words
-        small: step.modelData.agoText + " · " + step.modelData.whenText + " · " + step.modelData.by
+        small: step.modelData.agoText + "\u00a0· " + step.modelData.whenText + "\u00a0· " + step.modelData.by
         onClicked: step.recordAsked()
     }
     Repeater {

@@ -24,7 +24,7 @@ Sheet {
 
     objectName: "sheetMore"
     title: round.walkName
-    subtitle: round.person + (round.planText === "" ? "" : " · " + round.planText)
+    subtitle: Texts.line(round.person, Texts.unparted(round.planText), "")
     backName: "moreClose"
 
     Key {
@@ -183,12 +183,13 @@ Sheet {
             width: parent ? parent.width : 0
             spacing: 12
             Mark {
+                id: mark
                 y: 2
                 look: "owed"
             }
             Label {
-                width: owed.width - 32
-                text: owed.owedText + " · " + owed.sinceText
+                width: owed.width - mark.width - 12
+                text: owed.owedText + "\u00a0· " + owed.sinceText
             }
         }
     }
@@ -217,7 +218,7 @@ Sheet {
     }
     Label {
         width: parent.width
-        text: qsTr("Keyboard: I I am there, D done, S sound, F finding, N not inspected, W why, V value, R review, P pause, M more.")
+        text: qsTr("On a keyboard: I = I am there, D = done, S = sound, F = finding, N = not inspected, W = why, V = value, R = review, P = pause, M = more.")
         color: Theme.soft
         font.pixelSize: Theme.small
     }

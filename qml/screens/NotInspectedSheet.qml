@@ -53,7 +53,6 @@ Sheet {
         id: why
         objectName: "notInspectedWhy"
         width: parent.width
-        focus: true
         label: qsTr("In your words")
     }
     Label {

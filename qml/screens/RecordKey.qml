@@ -17,6 +17,6 @@ RowKey {
     look: !isRound ? "" : conclusion === "fit" ? "sound" : "finding"
     grounds: true
     text: conclusionText
-    about: whenText + " · " + signer
-    small: (justNow ? qsTr("Signed and sealed just now") + " · " : "") + (isRound ? title + " · " + Texts.findings(findings) : "")
+    about: whenText + "\u00a0· " + signer
+    small: (justNow ? qsTr("Signed and sealed just now") + "\u00a0· " : "") + (isRound ? title + "\u00a0· " + Texts.findings(findings) : "")
 }

@@ -17,15 +17,15 @@ Item {
 
     Mark {
         id: mark
-        y: 8
+        y: words.y + 2
         visible: row.look !== ""
         look: row.look
-        width: 18
-        height: 18
+        width: Theme.mark(18)
+        height: width
     }
     Column {
         id: words
-        x: row.look !== "" ? 30 : 0
+        x: row.look !== "" ? mark.width + 12 : 0
         y: row.above && row.at !== "" ? time.y + time.height : 6
         width: parent.width - x - (row.above ? 0 : time.width + 12)
         Label {

@@ -16,7 +16,7 @@ Page {
 
     objectName: "screenRecord"
     title: Texts.line(record.registration, record.walkName, "")
-    subtitle: record.whenText + (record.placeText === "" ? "" : " · " + record.placeText)
+    subtitle: record.whenText + (record.placeText === "" ? "" : "\u00a0· " + record.placeText)
     backText: qsTr("Back")
     backName: "recordClose"
     columnWidth: Math.min(width - keysWidth - 2 * Theme.margin, Theme.mm(130))

@@ -12,8 +12,6 @@ Page {
     property string pointName: ""
     readonly property PointHistoryView history: app.pointHistory
     readonly property var values: Array.from(history.values)
-    readonly property int step: 6
-    property int most: step
     property string chosen: ""
     readonly property var value: values.find(one => one.recordId === chosen) ?? null
 
@@ -25,11 +23,6 @@ Page {
             words: words.text
         }, signature.signature))
             screen.back();
-    }
-    function showMore() {
-        screen.most += screen.step;
-        if (screen.most > screen.values.length && screen.history.canMore)
-            screen.history.more();
     }
 
     Component.onCompleted: if (history.pointId !== pointId)
@@ -57,7 +50,7 @@ Page {
         text: qsTr("The first value since then")
     }
     Repeater {
-        model: screen.values.slice(0, screen.most)
+        model: screen.values
         Choice {
             required property var modelData
             objectName: "renewedValue." + modelData.recordId
@@ -71,9 +64,9 @@ Page {
     Key {
         objectName: "renewedMore"
         width: parent.width
-        visible: screen.values.length > screen.most || screen.history.canMore
+        visible: screen.history.canMoreValues
         text: qsTr("Show earlier ones")
-        onClicked: screen.showMore()
+        onClicked: screen.history.moreValues()
     }
     Label {
         objectName: "renewedBack"

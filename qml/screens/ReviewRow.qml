@@ -17,11 +17,13 @@ Rectangle {
     required property string value
     required property var photos
     readonly property bool narrow: width < Theme.mm(74) * Theme.scale
+    /// Where the words begin, beside the mark.
+    readonly property real edge: 16 + Theme.mark(20) + 12
     readonly property bool point: kind !== "owed"
     readonly property string kindText: {
         switch (kind) {
         case "finding":
-            return severity === "grounds" ? qsTr("Finding · grounds the aircraft") : qsTr("Finding · for assessment");
+            return Texts.line(qsTr("Finding"), severity === "grounds" ? qsTr("grounds the aircraft") : qsTr("for assessment"), "");
         case "notInspected":
             return qsTr("Not inspected");
         case "owed":
@@ -78,13 +80,13 @@ Rectangle {
         }
         Column {
             id: words
-            x: 48
+            x: row.edge
             y: 12
             width: parent.width - x - 8
             spacing: 3
             Label {
                 width: parent.width
-                text: row.title + (row.value === "" ? "" : " · " + row.value)
+                text: row.title + (row.value === "" ? "" : "\u00a0· " + row.value)
                 strong: true
                 font.pixelSize: Theme.large
                 Accessible.ignored: true
@@ -118,7 +120,7 @@ Rectangle {
     }
     Key {
         id: act
-        readonly property real beside: row.width - width - 6 - 48 - 8
+        readonly property real beside: row.width - width - 6 - row.edge - 8
         /// Beside it a word would be broken.
         readonly property bool breaks: Theme.fitting(row.title, beside, Theme.large) < Theme.large || Theme.fitting(row.detail, beside, Theme.normal + 1) < Theme.normal + 1
         readonly property bool below: row.narrow && (row.kind !== "owed" || breaks)

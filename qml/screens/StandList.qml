@@ -94,7 +94,7 @@ GridView {
                 anchors.right: parent.right
                 anchors.rightMargin: 4
                 anchors.verticalCenter: parent.verticalCenter
-                text: row.carried === "" ? row.name : qsTr("%1 · %2").arg(row.name).arg(row.carried)
+                text: Texts.line(row.name, row.carried, "")
                 strong: row.current || row.carried !== ""
                 color: row.done ? Theme.soft : Theme.ink
                 maximumLineCount: 3

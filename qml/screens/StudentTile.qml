@@ -43,7 +43,7 @@ T.AbstractButton {
     Item {
         anchors.fill: parent
         Item {
-            id: figure
+            id: figurePlace
             x: 10
             y: 10
             width: tile.width * (Theme.scale > 1.4 && tile.width < Theme.mm(66) ? 0.3 : 0.42)
@@ -52,22 +52,22 @@ T.AbstractButton {
             Repeater {
                 model: tile.round ? 1 : 0
                 FigureView {
-                    width: figure.width
-                    height: figure.height
+                    width: figurePlace.width
+                    height: figurePlace.height
                     figure: tile.round.figure
                     quiet: true
                     nextStand: tile.round.targetStandId
                     topInset: 12
                     bottomInset: 12
                     sideInset: 16
-                    seenFrom: tile.seenFrom - figure.y
-                    seenTo: tile.seenTo - figure.y
+                    seenFrom: tile.seenFrom - figurePlace.y
+                    seenTo: tile.seenTo - figurePlace.y
                 }
             }
         }
         Column {
             id: words
-            x: tile.round ? figure.x + figure.width + 10 : 20
+            x: tile.round ? figurePlace.x + figurePlace.width + 10 : 20
             width: parent.width - x - 16
             anchors.verticalCenter: parent.verticalCenter
             spacing: 3
@@ -100,7 +100,7 @@ T.AbstractButton {
             Label {
                 width: parent.width
                 visible: tile.round !== null
-                text: tile.round ? tile.round.registration + " · " + Texts.unparted(qsTr("%1 of %2").arg(tile.round.settledCount).arg(tile.round.pointCount)) : ""
+                text: tile.round ? tile.round.registration + "\u00a0· " + Texts.unparted(qsTr("%1 of %2").arg(tile.round.settledCount).arg(tile.round.pointCount)) : ""
                 Accessible.ignored: true
             }
             Label {

@@ -139,8 +139,9 @@ FocusScope {
             width: texts.width - 2 * x
             // With large text it would leave the words no place.
             visible: card.withList && Theme.scale <= 1.4 && rows > 0 && card.kind !== "paused" && card.kind !== "go"
-            // Whole rows, as many as leave the words their place.
-            height: visible ? Math.max(1, Math.min(Math.ceil(rows / columns), Math.floor((texts.height - y - Theme.mm(32) * Theme.scale) / cellHeight))) * cellHeight : 0
+            // Whole rows, as many as leave the words their place; where a value is measured, all of the words down to its field.
+            readonly property real kept: Math.max(Theme.mm(32) * Theme.scale, valueField.visible ? 22 + valueField.y + valueField.height : 0)
+            height: visible ? Math.max(1, Math.min(Math.ceil(rows / columns), Math.floor((texts.height - y - kept) / cellHeight))) * cellHeight : 0
             round: card.round
         }
         Rectangle {
@@ -213,7 +214,7 @@ FocusScope {
                 unit: card.round.unit
                 units: card.round.units
                 limitText: card.round.limitText
-                refusal: text === "" ? "" : card.round.outOfLimit(text, unit)
+                refusal: text === "" || limitText === "" ? "" : card.round.outOfLimit(text, unit) // said anew when the limit is, in another language
                 onUnitAsked: unit => valueField.unit = unit
                 Keys.onReturnPressed: card.leaveValue()
                 Keys.onEnterPressed: card.leaveValue()

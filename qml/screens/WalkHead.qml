@@ -44,10 +44,12 @@ Column {
         }
         Label {
             id: progress
+            objectName: "walkProgress"
             width: head.brief ? Math.min(implicitWidth, head.under ? head.room : parent.width) : parent.width
             topPadding: head.under ? Math.max(3, head.roomFrom - mark.height) : head.brief ? 3 : 0
-            readonly property string all: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.width < Theme.mm(32) ? "" : " · " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? " · " + head.openText : "")
-            text: head.brief ? all : Texts.unparted(all)
+            readonly property string all: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.width < Theme.mm(32) ? "" : "\u00a0· " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? "\u00a0· " + head.openText : "")
+            // Without a key beside it there is room for two lines, which whole parts would not fill.
+            text: head.brief && !head.under ? all : Texts.unparted(all)
             color: Theme.soft
             font.pixelSize: Theme.small
             Accessible.ignored: true

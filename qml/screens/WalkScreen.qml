@@ -145,6 +145,21 @@ FocusScope {
                 width: Theme.mm(44)
                 round: screen.round
             }
+            Repeater {
+                // And what is written at its foot.
+                model: figure.zoom > 1 ? [zoomKey, open] : []
+                Rectangle {
+                    required property Item modelData
+                    readonly property real words: modelData === open ? open.height : Theme.large
+                    x: modelData.x - Theme.gap
+                    y: modelData.y + (modelData.height - height) / 2
+                    width: modelData.width + 2 * Theme.gap
+                    height: words + Theme.gap
+                    visible: modelData.visible
+                    color: Theme.ground
+                    opacity: 0.86
+                }
+            }
             Key {
                 id: zoomKey
                 objectName: "figureZoomKey"
@@ -163,7 +178,7 @@ FocusScope {
                 anchors.bottom: parent.bottom
                 anchors.bottomMargin: 8
                 visible: head.brief && figure.visible && !card.measuring
-                text: head.openText
+                text: Texts.unparted(head.openText)
                 strong: true
                 font.pixelSize: Theme.small
                 Accessible.ignored: true

@@ -294,6 +294,16 @@ private slots:
         QCOMPARE(text.count(QRegularExpression("oncluded fit for flight")), fit ? 2 : 0);
     }
 
+    void aCounterSaysItsUnitOnce() {
+        const auto drawn = draw(test::walked(helicopter));
+        QVERIFY(drawn);
+        const QString text = textOf(drawn->pages.pdf).simplified();
+        if (text.isEmpty()) QSKIP("no pdftotext");
+        QVERIFY(
+            text.contains(QStringLiteral("Airframe hours Engine hours Landings 1284.6 h 1284.6 h 1284.6 ")));
+        QVERIFY(!text.contains(QStringLiteral("1284.6 landings")));
+    }
+
     void whatDifferedIsTold() {
         test::RoundWishes wishes;
         wishes.differs = true;

@@ -14,7 +14,8 @@ FileCase {
 
     /// Letters of a word that has to stay whole: a longer one may not fit between the edges of such a screen.
     readonly property int kept: 8
-    /// A heading's letters give way.
+    /// A choice's letters give way, and a heading's.
+    readonly property int keptInChoices: 18
     readonly property int keptInHeadings: 16
     readonly property TextMetrics metrics: TextMetrics {}
 
@@ -87,9 +88,11 @@ FileCase {
         const say = why => wrong(what, why + ": “" + item.text + "” " + path(item));
         if (item.truncated === true)
             say("cut off");
+        if (item.lineCount > 1 && item.text.includes(" ·"))
+            say("a line may begin with “·”");
         if (item.wrapMode === Text.Wrap && item.lineCount > 1) {
             metrics.font = item.font;
-            const kept = item.Accessible.role === Accessible.Heading ? looking.keptInHeadings : looking.kept;
+            const kept = inChoice(item) ? looking.keptInChoices : item.Accessible.role === Accessible.Heading ? looking.keptInHeadings : looking.kept;
             for (const word of item.text.split(/[\s\u00ad\-\/]+/)) {
                 metrics.text = word;
                 if (word.length <= kept && metrics.advanceWidth > item.width - item.leftPadding - item.rightPadding + 0.5)
@@ -110,6 +113,12 @@ FileCase {
             if (own.x < -1 || own.y < -2 || own.x + own.width > up.width + 1 || own.y + own.height > up.height + 2)
                 say("outside " + up + ": " + own + " in " + up.width + " × " + up.height);
         }
+    }
+    function inChoice(item) {
+        for (let up = item.parent; up; up = up.parent)
+            if (up.chosen !== undefined && touchable(up))
+                return item.font.bold;
+        return false;
     }
     /// Keeps its place while the words move beneath it.
     function inCaution(item) {

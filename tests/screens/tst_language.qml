@@ -46,6 +46,28 @@ ScreenCase {
         touchUntil("");
         compare(see("screenAircraft").title, english);
     }
+    /// What a view puts into words only when it is asked.
+    function test_changes_what_was_asked_for() {
+        open(390, 844);
+        touch("aircraft.OX-DEMO");
+        see("screenBegin");
+        compare(see("role.instructor").text, "Instructor");
+        Stage.app.language = "de";
+        compare(see("role.instructor").text, "Fluglehrer");
+        Stage.app.language = "en";
+        frame(); // what is chosen from is made anew, and has its places with the next frame
+        touch("walk.daily");
+        type("beginName", "Robin Example");
+        touch("beginKey");
+        see("screenWalk");
+        verify(Stage.walkTo("oil-level"));
+        touch("valueField");
+        touch("pad.9");
+        touch("pad.Done");
+        compare(see("valueField.limit").text, "9 qt is above the limit: 4.0 to 6.0 qt");
+        Stage.app.language = "de";
+        compare(see("valueField.limit").text, "9 qt liegt über dem Grenzwert: 4,0 bis 6,0 qt");
+    }
     function test_changes_in_a_round(data) {
         open(390, 844);
         beginRound("OX-DEMO", "daily");

@@ -452,6 +452,31 @@ FileCase {
         compare(history.sightings.count, 5);
     }
 
+    /// The part was renewed long ago: the value is further down than what is shown at once.
+    function test_earlierValuesAreShownWhenAskedFor() {
+        open(390, 844);
+        measuredBefore(point, ["4.6", "4.5", "4.4", "4.3", "5.2", "5.1", "5.0"]);
+        openFile();
+        touch("fileHistory");
+        type("historyName", "shoe");
+        frame(); // the rows have moved up
+        touch("historyPoint." + point);
+        const history = Stage.app.pointHistory;
+        tryVerify(() => Stage.app.trend.there && history.values.length > 0, 5000);
+        frame();
+        touch("historyRenewed");
+        see("screenRenewed");
+        compare(history.values.length, 6);
+        compare(history.values[5].text.split(" ")[0], "4.5");
+        touch("renewedMore");
+        compare(history.values.length, 7);
+        const oldest = history.values[6];
+        compare(oldest.text.split(" ")[0], "4.6");
+        tryVerify(() => seen("renewedMore") === null); // there are no more
+        touch("renewedValue." + oldest.recordId);
+        compare(see("entrySign").text, "Sign: renewed");
+    }
+
     /// Where the airframe says so, what is coming stands against fit: the screen names it and refuses.
     function test_whatIsComingStandsAgainstFit() {
         open(390, 844);

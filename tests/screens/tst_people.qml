@@ -164,7 +164,7 @@ FileCase {
         see("screenRecord");
         compare(Stage.app.file.record.recordId, record);
         compare(Stage.app.file.record.signatures.length, 2);
-        compare(Stage.app.file.record.signatures[1].who, "Kim Example · Instructor · DEMO-0001");
+        compare(Stage.app.file.record.signatures[1].who, "Kim Example\u00a0· Instructor\u00a0· DEMO-0001");
         see("signature.1");
         verify(see("recordVerified").text.startsWith("All 2 signatures hold"));
         touch("recordKeys");

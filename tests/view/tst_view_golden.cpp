@@ -112,6 +112,8 @@ private slots:
         QVERIFY2(round.lastTime().startsWith(QStringLiteral("sound")), qPrintable(round.lastTime()));
         QVERIFY2(round.lastTime().endsWith(QStringLiteral("3 days ago, 4.2 flight hours")),
                  qPrintable(round.lastTime()));
+        QVERIFY(house.walkTo(QStringLiteral("oil-level")));
+        QVERIFY2(round.lastTime().contains(QStringLiteral(" qt\u00a0· ")), qPrintable(round.lastTime()));
     }
 };
 

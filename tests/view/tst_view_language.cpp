@@ -359,6 +359,44 @@ private slots:
         QCOMPARE(landings("Landungen"), QStringLiteral("Landungen"));
         QCOMPARE(landings("Zähler 2"), QStringLiteral("Zähler 2, Landungen"));
     }
+    /// Nor is it said twice where the counter is read: "Landings: 4107 landings".
+    void aReadingSaysItsUnitOnce() {
+        const auto landings = [](const char* name) {
+            return view::counterText({"landings", name, "landings"}, "4107");
+        };
+        QCOMPARE(landings("Landings"), QStringLiteral("4107"));
+        QCOMPARE(view::counterText({"hours", "Hobbs", "h"}, "1284.6"), QStringLiteral("1284.6 h"));
+        const view::Language german(QStringLiteral("de"));
+        QCOMPARE(landings("Landungen"), QStringLiteral("4107"));
+        QCOMPARE(landings("Zähler 2"), QStringLiteral("4107 Landungen"));
+    }
+    /// What a view has put into words changes with the language, so that a screen must be told of it.
+    void noTextIsTakenForConstant() {
+        House house;
+        house.app->setLanguage(QStringLiteral("en"));
+        QObjectList views = house.app->findChildren<QObject*>();
+        views.prepend(house.app.get());
+        const auto constants = [&views] {
+            QMap<QString, QVariant> all;
+            for (QObject* one : views) {
+                const QMetaObject& its = *one->metaObject();
+                for (int i = 0; i < its.propertyCount(); ++i)
+                    if (its.property(i).isConstant() && !its.property(i).hasNotifySignal())
+                        all.insert(QLatin1String(its.className()) + QStringLiteral("::") +
+                                       QLatin1String(its.property(i).name()),
+                                   its.property(i).read(one));
+            }
+            return all;
+        };
+        const auto english = constants();
+        QVERIFY(english.size() > 10);
+        house.app->setLanguage(QStringLiteral("de"));
+        const auto german = constants();
+        QStringList changed;
+        for (auto one = english.begin(); one != english.end(); ++one)
+            if (german.value(one.key()) != one.value()) changed << one.key();
+        QVERIFY2(changed.isEmpty(), qPrintable(changed.join(QStringLiteral(", "))));
+    }
     /// What an airframe's check says of a number has the comma of who reads it.
     void aCheckSaysFiguresAsTheyAreRead() {
         const auto saysOf = [](const char* from, const char* to) {
@@ -409,7 +447,7 @@ private slots:
             log = house.app->round()->openRound().events();
         }
         const double metres = metric.section(QLatin1Char(' '), 0, 0).toDouble();
-        QVERIFY2(metric.section(QLatin1Char(' '), 1, 1) == QStringLiteral("m") && metres > 10,
+        QVERIFY2(metric.section(QLatin1Char(' '), 1, 1) == QStringLiteral("m\u00a0·") && metres > 10,
                  qPrintable(metric));
         House house;
         house.lengths = QLocale::ImperialUSSystem;
@@ -417,10 +455,11 @@ private slots:
         const auto inMetres = qScopeGuard([] { view::readLengthsBy(QLocale::MetricSystem); });
         QVERIFY(begun(house));
         const QString imperial = house.app->round()->property("planText").toString();
-        QCOMPARE(imperial.section(QLatin1Char(' '), 1, 1), QStringLiteral("ft"));
+        QCOMPARE(imperial.section(QLatin1Char(' '), 1, 1), QStringLiteral("ft\u00a0·"));
         const double feet = imperial.section(QLatin1Char(' '), 0, 0).toDouble();
         QVERIFY2(std::abs(feet * 0.3048 - metres) < 0.7, qPrintable(imperial)); // each rounded
-        QCOMPARE(imperial.section(QStringLiteral(" · "), 1), metric.section(QStringLiteral(" · "), 1));
+        QCOMPARE(imperial.section(QStringLiteral("\u00a0· "), 1),
+                 metric.section(QStringLiteral("\u00a0· "), 1));
         const auto& same = house.app->round()->openRound().events();
         QCOMPARE(same.size(), log.size());
         QVERIFY(log.size() > 1);

@@ -257,8 +257,9 @@ private slots:
             QStringLiteral("192.168.43.9:40112 Mo Sample"),
             {ErrorCode::refused, "This isn't the invitation's word.", "", "Ask."});
         settle();
-        QCOMPARE(shared.sharing().lastRefusal(),
-                 QStringLiteral("07:30 · 192.168.43.9:40112 Mo Sample: This isn't the invitation's word."));
+        QCOMPARE(
+            shared.sharing().lastRefusal(),
+            QStringLiteral("07:30\u00a0· 192.168.43.9:40112 Mo Sample: This isn't the invitation's word."));
         QVERIFY(!shared.sharing().codePicture().isEmpty());
         QVERIFY(shared.house.app->problem().isEmpty()); // nothing of the walk's
         QVERIFY(shared.sharing().invite());
