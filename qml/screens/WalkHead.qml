@@ -14,14 +14,10 @@ Column {
     property real room: width
     property real roomFrom: 0
 
-    readonly property string openText: {
-        let text = "";
-        if (round.findingCount > 0)
-            text = Texts.findings(round.findingCount);
-        if (round.owedCount > 0)
-            text = Texts.line(text, round.owedCount === 1 ? qsTr("1 thing open") : qsTr("%1 things open").arg(round.owedCount), "");
-        return text;
-    }
+    readonly property string owedText: round.owedCount === 0 ? "" : round.owedCount === 1 ? qsTr("1 thing open") : qsTr("%1 things open").arg(round.owedCount)
+    readonly property string openText: Texts.line(round.findingCount > 0 ? Texts.findings(round.findingCount) : "", owedText, "")
+    /// No room but for what matters most.
+    readonly property bool narrow: width < Theme.mm(32)
 
     /// Large text: how far and what is open stand under the key beside, over the whole width.
     readonly property bool under: brief && Theme.scale > 1.4 && roomFrom > 0
@@ -47,7 +43,7 @@ Column {
             objectName: "walkProgress"
             width: head.brief ? Math.min(implicitWidth, head.under ? head.room : parent.width) : parent.width
             topPadding: head.under ? Math.max(3, head.roomFrom - mark.height) : head.brief ? 3 : 0
-            readonly property string all: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.width < Theme.mm(32) ? "" : "\u00a0· " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? "\u00a0· " + head.openText : "")
+            readonly property string all: (head.brief ? qsTr("%1 of %2") : qsTr("%1 of %2 settled")).arg(head.round.settledCount).arg(head.round.pointCount) + (head.narrow ? "" : "\u00a0· " + qsTr("%1 min").arg(head.round.minutes)) + (head.withOpen && head.openText !== "" ? "\u00a0· " + (head.narrow && head.owedText !== "" ? head.owedText : head.openText) : "")
             // Without a key beside it there is room for two lines, which whole parts would not fill.
             text: head.brief && !head.under ? all : Texts.unparted(all)
             color: Theme.soft

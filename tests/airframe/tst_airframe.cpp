@@ -181,7 +181,7 @@ void AirframeTest::missingFile() {
     QVERIFY(!read);
     QCOMPARE(read.error().size(), std::size_t{1});
     QCOMPARE(read.error()[0].where, std::string("/nowhere/airframe.json"));
-    QCOMPARE(read.error()[0].code, ErrorCode::notFound);
+    QCOMPARE(read.error()[0].code, ErrorCode::storage);
     QVERIFY(!airframe::readFrom(AMBIT_ROOT));
 }
 
