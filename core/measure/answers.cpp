@@ -11,8 +11,8 @@ namespace {
 
 constexpr int reducedTo = 800; // pixels on the longer side
 constexpr int reducedFinerTo = 1200;
-constexpr int lookedAt =
-    2000; // what an edge may be off, how wide it is and its noise were learnt at this size
+// What an edge may be off, how wide it is and its noise were learnt at this size.
+constexpr int lookedAt = 2000;
 constexpr std::size_t mostGuesses = 24;
 constexpr std::size_t mostLookedInto = 10;
 

@@ -84,17 +84,14 @@ private slots:
         QVERIFY(wrong <= 2);
     }
 
-    /// A phone's photo is looked at no finer than the finder has learnt to: of these cards two were found
-    /// elsewhere, or off, when it was.
+    /// A phone's photo is looked at no finer than the finder has learnt to: of these cards, looked at as they
+    /// are, one is found wrong and two aren't found.
     void aLargePhotoIsLookedAtAsASmallOne() {
-        int right = 0;
-        for (const std::uint64_t seed : std::array<std::uint64_t, 4>{1352, 1520, 1698, 929}) {
+        for (const std::uint64_t seed : std::array<std::uint64_t, 3>{69, 143, 164}) {
             const auto photo = views::photo(seed, 4000);
             const auto found = findCard(photo.picture());
-            right += found && views::isRight(found->corners, photo) ? 1 : 0;
-            QVERIFY2(!found || views::isRight(found->corners, photo), std::to_string(seed).c_str());
+            QVERIFY2(found && views::isRight(found->corners, photo), std::to_string(seed).c_str());
         }
-        QVERIFY(right >= 2);
     }
 
     /// Brought down to a size, each pixel is the mean of what it covers, in part or whole; places go back to
